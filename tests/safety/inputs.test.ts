@@ -1,6 +1,7 @@
 import { readFileSync } from 'node:fs'
 import { join } from 'node:path'
 import { describe, expect, it } from 'vitest'
+import { lazily } from '../../core/once.ts'
 import { testDesk } from '../bot/test-desk.ts'
 
 /** A line that somebody may type, and what has to stand on the first screen. */
@@ -37,10 +38,25 @@ const SHELF = [
 
 const NOW_MS = Date.UTC(2026, 10, 29, 12)
 
+/** What stands in a kitchen of a country, told once for all that is typed there. */
+const kitchen = (country: string, lines: readonly string[]) =>
+  lazily(async () => {
+    const desk = testDesk({ nowMs: NOW_MS })
+    for (const line of [`/settings country:${country}`, ...lines]) {
+      expect(await desk.run(line), line).toMatchObject({ ok: true })
+    }
+    return desk.asker.store.read(desk.asker.userId)
+  })
+
+const KITCHENS = {
+  en: { empty: kitchen('GB', []), stocked: kitchen('GB', SHELF) },
+  it: { empty: kitchen('IT', []), stocked: kitchen('IT', SHELF) },
+}
+
 const deskFor = async ({ lang, shelf }: Input) => {
+  const person = await KITCHENS[lang][shelf === true ? 'stocked' : 'empty']()
   const desk = testDesk({ nowMs: NOW_MS, width: 80 })
-  const lines = [`/settings country:${lang === 'it' ? 'IT' : 'GB'}`, ...(shelf === true ? SHELF : [])]
-  for (const line of lines) expect(await desk.run(line), line).toMatchObject({ ok: true })
+  await desk.asker.store.update(desk.asker.userId, () => person)
   return desk
 }
 
