@@ -6,11 +6,11 @@ import { allRefusedNames } from '../../../core/botanical/refuse/all-refused.ts'
 import { eachHolds } from '../../each-holds.ts'
 import { sampled } from '../../runs.ts'
 import { faults, json, noteKeys, printed, reply, told } from '../commands-label/desk.ts'
+import { flat } from '../flat.ts'
 
 const BROKEN = /NaN|undefined|null|\[object|Infinity/
 const SEVERITIES = ['critical', 'high', 'medium', 'low', 'quality']
 const allRefused = allRefusedNames.map(({ name }) => name)
-const oneLine = (text: string): string => text.replace(/\s+/g, ' ')
 
 test('says the amount and the days first, and where each figure stands', async () => {
   expect(await printed('/botanical ginger')).toMatchInlineSnapshot(`
@@ -50,7 +50,7 @@ test('every plant has a page, by its short name and its title', () =>
     ({ typed }) => typed,
     async ({ id, typed }) => {
       const { outcome, text } = await told(`/botanical of:"${typed}"`)
-      expect(oneLine(text)).toContain('in a litre of spirit')
+      expect(flat(text)).toContain('in a litre of spirit')
       expect(text).not.toMatch(BROKEN)
       expect(outcome).toMatchObject({ ok: true, reply: { data: { id } } })
     },
@@ -61,7 +61,7 @@ test('lists everything it knows by kind, each under a name that finds it', async
   const kinds = data.kinds as unknown as readonly { readonly kind: string; readonly ids: readonly string[] }[]
   expect(kinds.flatMap(({ ids }) => ids)).toEqual(catalogue.map(({ id }) => id))
   expect(table).toHaveLength(kinds.length)
-  const text = oneLine(await printed('/botanical'))
+  const text = flat(await printed('/botanical'))
   expect(text).toContain(`I know ${catalogue.length} plants, of 12 kinds`)
   for (const { names } of catalogue) expect(text).toContain(names.en[0])
   expect(text).not.toMatch(BROKEN)
@@ -139,35 +139,35 @@ test('tells the dried from the fresh', async () => {
   expect((await reply('/botanical dried ginger')).data).toMatchObject({ form: 'dried', doseGPerL: { typical: 30 } })
   expect(await noteKeys('/botanical ginger')).toContain('botanical_form_taken')
   expect(await noteKeys('/botanical dried ginger')).not.toContain('botanical_form_taken')
-  expect(oneLine(await printed('/botanical sage'))).toContain('at most 10 g in a litre of spirit (2.5 g if dried)')
+  expect(flat(await printed('/botanical sage'))).toContain('at most 10 g in a litre of spirit (2.5 g if dried)')
 })
 
 test('says what is measured, what is habit, and what a product file asks for', async () => {
   expect(await noteKeys('/botanical horseradish')).not.toContain('botanical_evidence')
-  expect(oneLine(await printed('/botanical horseradish'))).toContain('nobody I know of has measured them')
-  expect(oneLine(await printed('/botanical sloe'))).toContain('125 to 250 g of the plant in a litre of finished drink')
+  expect(flat(await printed('/botanical horseradish'))).toContain('nobody I know of has measured them')
+  expect(flat(await printed('/botanical sloe'))).toContain('125 to 250 g of the plant in a litre of finished drink')
   expect((await noteKeys('/botanical lemon')).filter((key) => key === 'botanical_file')).toHaveLength(2)
 })
 
 test('says where amounts, days and shares are from memory, and in which row of USDA they are to be read', async () => {
-  const text = oneLine(await printed('/botanical apple'))
+  const text = flat(await printed('/botanical apple'))
   expect(text).toContain('use about 600 g (300 to 1 000) in a litre of spirit, for 14 to 30 days')
   expect(text).toContain('Water 86 % (from memory, USDA, row 09003)')
   expect(text).toContain('those of a similar plant (from memory)')
   expect(text).not.toMatch(/Usual steep [^A-Z]*common practice/)
-  expect(oneLine(await printed('/botanical dried limes'))).toContain('about 40 g (20 to 67)')
+  expect(flat(await printed('/botanical dried limes'))).toContain('about 40 g (20 to 67)')
 })
 
 test('turns the season round for the south, and says so', async () => {
-  expect(oneLine(await printed('/botanical sloe'))).toContain(
+  expect(flat(await printed('/botanical sloe'))).toContain(
     'September to November in the north (common practice), March to May in the south (derived)',
   )
-  expect(oneLine(await printed('/botanical bitter orange'))).toContain('July to September in the south')
+  expect(flat(await printed('/botanical bitter orange'))).toContain('July to September in the south')
 })
 
 test('counts hours where days are too long', async () => {
   expect(await printed('/botanical black tea')).toContain('5 to 12 hours')
-  expect(oneLine(await printed('/botanical wormwood'))).toContain('12 hours to 2 days')
+  expect(flat(await printed('/botanical wormwood'))).toContain('12 hours to 2 days')
 })
 
 test.each([

@@ -2,6 +2,7 @@ import { expect, test } from 'vitest'
 import { catalogue } from '../../../core/botanical/catalogue/catalogue.ts'
 import { refusedNames } from '../../../core/botanical/refuse/refused-names.ts'
 import { cautionKeys, faults, json, noteKeys, printed, reply } from '../commands-label/desk.ts'
+import { flat } from '../flat.ts'
 
 const MAKING = [
   'making_food_spirit',
@@ -17,7 +18,6 @@ const MAKING = [
   'making_no_dairy_egg',
   'cool_first',
 ]
-const oneLine = (text: string): string => text.replace(/\s+/g, ' ')
 
 test('says everything about the plants and the making, worst first', async () => {
   expect(await printed('/cautions of:8 lemons + 30 g ginger')).toMatchInlineSnapshot(`
@@ -68,7 +68,7 @@ test('has no limit of three', async () => {
 })
 
 test('says a hazard of several plants once, with their names', async () => {
-  const text = oneLine(await printed('/cautions wormwood + sage'))
+  const text = flat(await printed('/cautions wormwood + sage'))
   expect(text.match(/thujone acts/g)).toHaveLength(1)
   expect(text).toContain('Wormwood and sage leaves: keep to the amount. Never with epilepsy')
 })

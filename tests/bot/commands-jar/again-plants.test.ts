@@ -1,7 +1,6 @@
 import { expect, it } from 'vitest'
+import { flat } from '../flat.ts'
 import { jarDesk } from './desk.ts'
-
-const flat = (text: string): string => text.replace(/\s+/g, ' ')
 
 async function withJar() {
   const desk = jarDesk('2026-09-05')

@@ -1,7 +1,7 @@
 import { expect, it } from 'vitest'
+import { flat } from '../flat.ts'
 import { jarDesk } from './desk.ts'
 
-const flat = (text: string): string => text.replace(/\s+/g, ' ')
 const PLUM = '/jar start plum of:500 g plums spirit:1 l 40%'
 
 /** Everything that sweetens, g: what goes in with the plants and what is stirred in. */

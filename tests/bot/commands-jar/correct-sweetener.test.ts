@@ -1,7 +1,6 @@
 import { expect, it } from 'vitest'
+import { flat } from '../flat.ts'
 import { jarDesk } from './desk.ts'
-
-const flat = (text: string): string => text.replace(/\s+/g, ' ')
 
 it('asks how much honey went in where so much sugar is on record, with a line that runs', async () => {
   const desk = jarDesk('2026-09-05')

@@ -1,10 +1,9 @@
 import { expect, it } from 'vitest'
 import { lineOf } from '../../../bot/calls/write-line.ts'
+import { flat } from '../flat.ts'
 import { jarDesk } from './desk.ts'
 
 const SLOES = 'of:500 g sloes spirit:700 ml 40% gin'
-
-const flat = (text: string): string => text.replace(/\s+/g, ' ')
 
 it('says gin where gin was typed, from the plan to the tag', async () => {
   const desk = jarDesk('2026-09-05')

@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest'
 import { lineOf } from '../../../bot/calls/write-line.ts'
 import { newAsker } from '../asker.ts'
 import { linesOf } from '../call-typed.ts'
+import { flat } from '../flat.ts'
 import { jarDesk, LEMON } from './desk.ts'
 
 describe('/jar start', () => {
@@ -20,7 +21,7 @@ describe('/jar start', () => {
 
   it('says what goes in later, and when', async () => {
     const batch = 'of:1 vanilla pod + 80 g coffee beans spirit:700 ml 40%'
-    const started = (await jarDesk().textOf(`/jar start coffee ${batch}`)).replace(/\s+/g, ' ')
+    const started = flat(await jarDesk().textOf(`/jar start coffee ${batch}`))
     expect(started).toMatch(/^coffee is started\. In the jar: 1 vanilla pod.* and 700 ml of 40 % spirit\./)
     expect(started).toMatch(/Add the coffee beans on 10 Nov\./)
   })

@@ -2,13 +2,12 @@ import { expect, it } from 'vitest'
 import { USUAL_MATERIAL } from '../../../core/quantity/materials.ts'
 import { exactly } from '../../../core/quantity/measured/measured.ts'
 import { newAsker } from '../asker.ts'
+import { flat } from '../flat.ts'
 import { nudgedReply } from '../reminders/nudged.ts'
 import { speech, testDesk } from '../test-desk.ts'
 
 const DAY_MS = 24 * 3_600_000
 const STARTED_MS = Date.UTC(2026, 10, 20, 12)
-
-const flat = (text: string): string => text.replaceAll(/\s+/g, ' ')
 
 /** What is said of the sweetening of a batch: by its plan, when it is strained, and by the reminder of the next morning. */
 async function saidOf(batch: string, measured: string) {

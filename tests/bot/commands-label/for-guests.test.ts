@@ -1,10 +1,11 @@
 import { expect, test } from 'vitest'
 import { allRefusedNames } from '../../../core/botanical/refuse/all-refused.ts'
+import { flat } from '../flat.ts'
 import { json, noteKeys, printed } from './desk.ts'
 
 const labelOf = (of: string, region = 'EU'): string => `/label strength:30% sweetness:200 g/L of:${of} region:${region}`
 
-const said = async (line: string): Promise<string> => (await printed(line)).replace(/\s+/g, ' ')
+const said = async (line: string): Promise<string> => flat(await printed(line))
 
 test.each([
   ['celery', 'Contains celery.'],

@@ -2,6 +2,7 @@ import { expect, test } from 'vitest'
 import { lineOf } from '../../../bot/calls/write-line.ts'
 import { countries } from '../../../core/label/countries.ts'
 import { linesOf } from '../call-typed.ts'
+import { flat } from '../flat.ts'
 import { cautionKeys, faults, json, noteKeys, printed, reply } from './desk.ts'
 
 test('counts grams and drinks, and says where the size and the guidance are from', async () => {
@@ -55,7 +56,7 @@ test('offers the country that was nearly typed, as a line that runs', async () =
 })
 
 test('says kindly what is from memory', async () => {
-  expect((await printed('/serving pour:30 ml strength:30% country:Sweden')).replace(/\s+/g, ' ')).toContain(
+  expect(flat(await printed('/serving pour:30 ml strength:30% country:Sweden'))).toContain(
     'Adults in Sweden are told: at most 10 drinks a week (from memory).',
   )
 })
@@ -80,7 +81,7 @@ test.each([
 })
 
 test('says that a glass can kill, first of all, and what to do when it was drunk', async () => {
-  const text = (await printed('/serving pour:500 ml strength:40%')).replace(/\s+/g, ' ')
+  const text = flat(await printed('/serving pour:500 ml strength:40%'))
   expect(text).toContain(
     '! Never drink that in one go: it can kill, and far less can kill a child.' +
       ' If anyone’s had some, call a poison centre or the emergency number now.' +

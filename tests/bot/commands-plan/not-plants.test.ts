@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest'
+import { flat } from '../flat.ts'
 import { ask, askAny, textOf } from './desk.ts'
 
 const messageOf = async (line: string) => (await askAny(line)).error?.message.replaceAll('\u00a0', ' ')
@@ -77,7 +78,7 @@ test('a trace of sugar is none', async () => {
   let inJarG = 300
   for (let step = 0; step < 8; step++) inJarG += (await lacking(inJarG)) - 0.1
   expect(await lacking(inJarG)).toBeCloseTo(0.1, 1)
-  const said = (await textOf(`${line} sugar:${inJarG.toFixed(2)} g`)).replaceAll(/\s+/g, ' ')
+  const said = flat(await textOf(`${line} sugar:${inJarG.toFixed(2)} g`))
   expect(said).toContain('no more sugar')
   expect(said).toMatch(/Same day Stir in [\d.]+ l water\./)
 })

@@ -1,6 +1,7 @@
 import { describe, expect, it, test } from 'vitest'
 import { allRefusedNames } from '../../../core/botanical/refuse/all-refused.ts'
 import { sampled } from '../../runs.ts'
+import { flat } from '../flat.ts'
 import { ask, askAny, faults, number, textOf } from './desk.ts'
 
 const UNSEEMLY = /undefined|NaN|Infinity|∞|\[object|null|[-−]\d+(\.\d+)? ?(g|kg|ml|l|cups?|oz|lb)\b/
@@ -111,7 +112,7 @@ describe('a plant that is not in the catalogue', () => {
 
   it('is shown as typed, cut short, with no quotes of its own', async () => {
     const text = await textOf(`/plan of:30 g me”adow“ ${'sweet '.repeat(15)} spirit:1 l 95% unknown-ok:yes`)
-    expect(text.replaceAll(/\s+/g, ' ')).toMatch(/^I don’t know “me"adow" (sweet )+[a-z]*…”\. What else/)
+    expect(flat(text)).toMatch(/^I don’t know “me"adow" (sweet )+[a-z]*…”\. What else/)
   })
 })
 

@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest'
+import { flat } from '../flat.ts'
 import { testDesk } from '../test-desk.ts'
 
 /** 25 November 2026, at noon. */
@@ -7,7 +8,7 @@ const nowMs = Date.UTC(2026, 10, 25, 12)
 const settled = async (settings: string) => {
   const desk = testDesk({ nowMs })
   await desk.textOf(`/settings ${settings}`)
-  const words = async (line: string) => (await desk.textOf(line)).replace(/\s+/g, ' ')
+  const words = async (line: string) => flat(await desk.textOf(line))
   const noteKeys = async (line: string): Promise<readonly string[]> =>
     (await desk.jsonOf(line)).notes.map(({ key }: { readonly key: string }) => key)
   return { ...desk, words, noteKeys }

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest'
 import type { Share } from '../../../store/person.ts'
 import { newAsker } from '../asker.ts'
+import { flat } from '../flat.ts'
 import { testDesk } from '../test-desk.ts'
 
 const LEMON = '/jar start lemon of:10 lemons spirit:1 l 95% to-strength:30% to-sweetness:250 g/L'
@@ -123,7 +124,7 @@ describe('a name that cannot be printed', () => {
       LEMON,
     )
     const note = /The font can’t print this name, so I’ve put #[0-9a-z]{5}\./
-    expect((await desk.textOf(line)).replaceAll(/\s+/g, ' ')).toMatch(note)
-    expect((await desk.textOf(line.replace('梅酒', 'lemon'))).replaceAll(/\s+/g, ' ')).not.toMatch(note)
+    expect(flat(await desk.textOf(line))).toMatch(note)
+    expect(flat(await desk.textOf(line.replace('梅酒', 'lemon')))).not.toMatch(note)
   })
 })

@@ -1,5 +1,6 @@
 import { expect, test } from 'vitest'
 import { newAsker } from '../asker.ts'
+import { flat } from '../flat.ts'
 import { testDesk } from '../test-desk.ts'
 
 const DAY_MS = 24 * 3_600_000
@@ -25,11 +26,11 @@ test('a code tells what sweetened it, and whoever makes it is told to take that'
   const friend = testDesk({ nowMs: NOW_MS })
   const { data } = await friend.jsonOf(`/plan from:${code}`)
   expect(data).toMatchObject({ sweetener: 'maple_syrup' })
-  const told = (await friend.textOf(`/plan from:${code}`)).replaceAll(/\s+/g, ' ')
+  const told = flat(await friend.textOf(`/plan from:${code}`))
   expect(told).toMatch(/150 g honey/)
   expect(told).toMatch(/30 g sugar/)
   expect(told).toMatch(/\d+ g maple syrup/)
-  const half = (await friend.textOf(`/plan from:${code} spirit:500 ml 95%`)).replaceAll(/\s+/g, ' ')
+  const half = flat(await friend.textOf(`/plan from:${code} spirit:500 ml 95%`))
   expect(half).toMatch(/75 g honey/)
 })
 

@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest'
 import { newAsker } from '../asker.ts'
+import { flat } from '../flat.ts'
 import { startLine } from '../start-line.ts'
 import { testDesk } from '../test-desk.ts'
 
@@ -7,7 +8,6 @@ const DAY_MS = 24 * 3_600_000
 const NOW_MS = Date.UTC(2026, 10, 1, 12)
 
 const desk = (nowMs = NOW_MS, asker = newAsker()) => testDesk({ asker, nowMs })
-const flat = (text: string): string => text.replaceAll(/\s+/g, ' ')
 const keysOf = (said: readonly { readonly key: string }[]): readonly string[] => said.map(({ key }) => key)
 const SYRUP = '/syrup infusion:920 ml strength:82% to-strength:30% to-sweetness:250 g/L'
 

@@ -1,4 +1,5 @@
 import { expect, test } from 'vitest'
+import { flat } from '../flat.ts'
 import { ask, textOf, typed } from './desk.ts'
 
 const US = /(cups?|tbsp|tsp|fl oz|quarts?|gallons?) \([\d. ]+ (ml|l)\)/
@@ -41,7 +42,7 @@ test('a gallon is 16 cups is 3785.41 ml', async () => {
 test('what is shown rounds what is computed, within its ±', async () => {
   const line = '/syrup 920 ml strength:90% to-strength:30% to-sweetness:250 g/L'
   const { sugarG, waterMl, syrupG, volumeMl } = (await ask(line)).data
-  const text = (await textOf(line)).replaceAll(/\s+/g, ' ')
+  const text = flat(await textOf(line))
   const [, sugar, water, volume] = /Dissolve ([\d.]+) g sugar in ([\d.]+) l water, .* Makes ([\d.]+) l/.exec(text)!
   const [, syrup] = /Syrup ([\d.]+) kg = /.exec(text)!
   expect(Math.abs(Number(sugar) - sugarG!)).toBeLessThanOrEqual(5)

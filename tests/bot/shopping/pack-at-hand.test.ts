@@ -1,7 +1,6 @@
 import { expect, it } from 'vitest'
 import { jarDesk } from '../commands-jar/desk.ts'
-
-const flat = (text: string): string => text.replace(/\s+/g, ' ')
+import { flat } from '../flat.ts'
 
 async function withJar() {
   const desk = jarDesk('2026-09-05')

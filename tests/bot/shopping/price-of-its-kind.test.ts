@@ -1,7 +1,6 @@
 import { expect, it } from 'vitest'
 import { jarDesk } from '../commands-jar/desk.ts'
-
-const flat = (text: string): string => text.replace(/\s+/g, ' ')
+import { flat } from '../flat.ts'
 
 /** A jar of each spirit, and prices as their maker typed them. */
 async function priced(prices: string) {

@@ -9,6 +9,7 @@ import { catalogue } from '../../../core/botanical/catalogue/catalogue.ts'
 import { sampled } from '../../runs.ts'
 import { newAsker } from '../asker.ts'
 import { messagesOf } from '../discord/rendering.ts'
+import { flat } from '../flat.ts'
 import { commands, testDesk } from '../test-desk.ts'
 import { budgets } from './budgets.ts'
 import { drawnLines } from './discord-screens.ts'
@@ -60,7 +61,7 @@ describe('help', () => {
   it('tells all of a command, of a topic and of every command to who asks for it', async () => {
     const { firstOf } = testDesk({ nowMs: START_MS })
     for (const path of PATHS) {
-      const text = (await firstOf(`/help ${path} all`)).replaceAll(/\s+/g, ' ')
+      const text = flat(await firstOf(`/help ${path} all`))
       for (const name of Object.keys(all[path]!.options)) expect(text, path).toContain(`${name}:`)
     }
     expect(await firstOf('/help jars all')).toContain('/jar undo')
