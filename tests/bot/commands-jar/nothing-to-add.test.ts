@@ -29,6 +29,7 @@ it('lists no sugar, water or syrup where there is nothing to add, and buys none'
   const desk = await nearly()
   const reply = await desk.replyOf('/jar strain sloe measured:900 ml')
   expect(reply.under?.[0]).toMatchObject({ key: 'jar_stir_in', values: { sugarG: 0, waterMl: 0 } })
+  expect(reply.under?.[1]).toMatchObject({ key: 'jar_makes', values: { volumeMl: { value: expect.closeTo(900, 6) } } })
   const keys = [...reply.table.map(({ label }) => label.key), ...reply.cautions.map(({ key }) => key)]
   for (const key of ['sugar', 'water', 'syrup', 'syrup_too_thick', 'sugar_alone']) expect(keys).not.toContain(key)
   expect(await desk.textOf('/shopping')).not.toMatch(/k?g +sugar \(it takes|^ .*kg +sugar/m)

@@ -101,10 +101,13 @@ export function clearingNotes(story: JarState): readonly (Message<'notes'> & Dee
 
 /** The order to sweeten it, and what comes of it. */
 function orderOf(story: JarState, syrup: Syrup): readonly Message<'headlines'>[] {
-  const { volumeMl, abvPercent, sugarGPerL } = syrup.outcome
   const [planned] = story.started.bottles
   const bottleMl = planned?.volumeMl ?? USUAL_BOTTLE_ML
-  const stirred = { ...worthAdding(syrup), sweetener: syrup.sweetener, filler: syrup.filler, isSyrup: isSyrup(syrup) }
+  const worth = worthAdding(syrup)
+  // Traces that are not stirred in make nothing more of it.
+  const isNothing = worth.sugarG === 0 && worth.waterMl === 0
+  const { volumeMl, abvPercent, sugarGPerL } = isNothing ? contentsOf(story).outcome : syrup.outcome
+  const stirred = { ...worth, sweetener: syrup.sweetener, filler: syrup.filler, isSyrup: isSyrup(syrup) }
   return [
     { group: 'headlines', key: 'jar_stir_in', values: stirred },
     { group: 'headlines', key: 'jar_makes', values: { volumeMl, abvPercent, sugarGPerL, bottleMl } },
