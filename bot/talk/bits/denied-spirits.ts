@@ -1,4 +1,5 @@
 import { textFrom } from '../../../core/quantity/read/tokens.ts'
+import { withoutMarks } from '../lexicon/plain-text.ts'
 import type { RolesAround } from './attach.ts'
 import type { Bit } from './bit.ts'
 
@@ -23,10 +24,7 @@ export function withoutDenied({ typed }: RolesAround, bits: readonly Bit[]): rea
   const isDenied = (bit: Bit, at: number): boolean => {
     if (!isSpirit(bit)) return false
     const before = textFrom(typed, Math.max(0, bit.from - MOST_BACK), bit.from)
-      .toLowerCase()
-      .normalize('NFD')
-      .replace(/[\u0300-\u036f’']/g, '')
-    const words = before.trim()
+    const words = withoutMarks(before).trim()
     if (NUMBER_OF.test(words) && bit.kind === 'strength') return false
     if (DENIED.test(words)) return true
     return NOT.test(words) && bits.some((other, place) => place !== at && isSpirit(other))

@@ -1,4 +1,5 @@
 import type { Sentence } from '../bits/bit.ts'
+import { withoutMarks } from '../lexicon/plain-text.ts'
 import { isAsked } from './is-told.ts'
 
 /** Put or kept in the cold; `sloes from the freezer` are an ingredient. */
@@ -38,12 +39,7 @@ export function isFreezingAsked(sentence: Sentence): boolean {
   return isQuestion && isShort && !isOfAmounts && FREEZES.test(text) && !OF_OTHER.test(text) && !PIECES.test(text)
 }
 
-const plain = (text: string): string =>
-  text
-    .toLowerCase()
-    .normalize('NFD')
-    .replace(/[\u0300-\u036f’']/g, '')
-    .replace(/[^\p{L}\d-]+/gu, ' ')
+const plain = (text: string): string => withoutMarks(text).replace(/[^\p{L}\d-]+/gu, ' ')
 
 const MOST_WORDS = 16
 

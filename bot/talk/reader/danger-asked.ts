@@ -1,9 +1,8 @@
+import { withoutAccents } from '../lexicon/plain-text.ts'
+
 /** Lower case without accents and apostrophes; stops are kept, so that a pattern need not reach over them. */
 const plain = (text: string): string =>
-  text
-    .toLowerCase()
-    .normalize('NFD')
-    .replace(/[\u0300-\u036f]/g, '')
+  withoutAccents(text)
     .replace(/(?<![\p{L}])(l|d|un|dell|all|nell|dall|sull|quell)[’'`]/gu, '$1 ')
     .replace(/[’'`]/g, '')
     .replace(/[^\p{L}\d?.!,%]+/gu, ' ')

@@ -1,3 +1,5 @@
+import { withoutMarks } from '../lexicon/plain-text.ts'
+
 const AGE =
   '(?:[1-9]|1[0-7]|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|thirteen|fourteen|fifteen|sixteen|seventeen)'
 
@@ -39,11 +41,7 @@ const ASKED =
 
 /** Whether somebody under eighteen is to have some: `can I give it to my 15 year old?`. */
 export function isForChild(text: string): boolean {
-  const plain = text
-    .toLowerCase()
-    .normalize('NFD')
-    .replace(/[\u0300-\u036f’']/g, '')
-    .replace(/[^\p{L}\d?.!,]+/gu, ' ')
+  const plain = withoutMarks(text).replace(/[^\p{L}\d?.!,]+/gu, ' ')
   if (!HAVING.test(plain) || WITHOUT.test(plain)) return false
   return AGED.some((aged) => aged.test(plain)) || (YOUNG.test(plain) && ASKED.test(plain) && IS_GIVEN.test(plain))
 }

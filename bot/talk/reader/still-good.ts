@@ -1,16 +1,12 @@
 import { type SymptomId, symptoms } from '../../../core/trouble/symptoms.ts'
 import type { CallRead, TalkReading } from '../frames/reading.ts'
+import { withoutMarks } from '../lexicon/plain-text.ts'
 
 /** `Is it safe to drink?`, `can I still have it?`, `do I bin it?`: of what went wrong, whether it has to go. */
 const STILL_GOOD =
   /\b(?:is (?:it|this|that|he|she) (?:still |all )?(?:safe|ok|okay|fine|right|alright|good|drinkable|usable|poisonous|toxic|dangerous|harmful|bad|ruined|spoiled|spoilt)|(?:safe|ok|okay|fine|dangerous) to (?:drink|eat|taste|keep|use|serve|give)|(?:can|may|could|should|do|dare) (?:i|we|you) (?:still |even |safely )?(?:drink|eat|taste|have|use|keep|save|serve|give|bin|throw|chuck)|(?:still|is it|safely) drinkable|(?:si puo|posso|possiamo) (?:ancora )?(?:ber\p{L}*|usar\p{L}*|tener\p{L}*|salvar\p{L}*)|(?:e|è) (?:ancora )?(?:sicur[oa]|buon[oa]|bevibile|pericolos[oa]|tossic[oa]|da buttare)|(?:devo|lo|la) butt\p{L}*)(?!\p{L})/u
 
-const plain = (text: string): string =>
-  text
-    .toLowerCase()
-    .normalize('NFD')
-    .replace(/[\u0300-\u036f’']/g, '')
-    .replace(/[^\p{L}\d]+/gu, ' ')
+const plain = (text: string): string => withoutMarks(text).replace(/[^\p{L}\d]+/gu, ' ')
 
 export const isStillGoodAsked = (text: string): boolean => STILL_GOOD.test(plain(text))
 

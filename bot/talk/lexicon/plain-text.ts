@@ -1,0 +1,9 @@
+/** Lower case, without accents. */
+export const withoutAccents = (text: string): string =>
+  text
+    .toLowerCase()
+    .normalize('NFD')
+    .replace(/[\u0300-\u036f]/g, '')
+
+/** Lower case, without accents and apostrophes: `Cos'è` is `cose`, `can’t` is `cant`. */
+export const withoutMarks = (text: string): string => withoutAccents(text).replace(/[’']/g, '')
