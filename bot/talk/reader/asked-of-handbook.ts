@@ -96,11 +96,10 @@ const isCostToOne = ({ typed }: Sentence): boolean =>
   typed.tokens.some(({ text }) => /^(?:me|us|mi|ci|it|mine|ours)$/.test(text))
 
 /** Whether it stands before a command that has nothing of the sentence but a word or a plant. */
-export function isBeforeFrame(share: number, { frame, used, lacks, options }: FrameTried, sentence: Sentence): boolean {
+export function isBeforeFrame(share: number, { frame, used, lacks }: FrameTried, sentence: Sentence): boolean {
   if (share < TELLING || used.some(isNumber) || sentence.has('own_jar')) return false
   if (lacks.length > 0 && frame.does === 'compute') return true
   if (BY_A_WORD.has(frame.command)) return frame.command !== 'cost' || !isCostToOne(sentence)
-  if (frame.command === 'reminders') return Object.keys(options).length === 0
   if (frame.does === 'never') return beginsAsking(sentence)
   return (
     OF_PLANT.has(frame.command) &&
