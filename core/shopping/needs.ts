@@ -1,4 +1,5 @@
 import type { Botanical, PieceKind } from '../botanical/botanical.ts'
+import { MEASURES } from '../botanical/catalogue/piece-mass.ts'
 import type { MaterialId } from '../quantity/materials.ts'
 import type { BatchPlant } from '../recipe/batch.ts'
 import { botanicalOf } from '../recipe/plan/batch-wish.ts'
@@ -63,9 +64,6 @@ export const NOTHING_NEEDED: Needs = {
 
 export const middle = ([least, most]: readonly [number, number]): number => (least + most) / 2
 
-/** Nobody buys by the spoonful or the pinch. */
-const NOT_BOUGHT: ReadonlySet<PieceKind> = new Set(['teaspoon', 'pinch', 'cup'])
-
 /** Of one fruit, of which nobody says how large. */
 const SIZES: ReadonlySet<PieceKind> = new Set(['small', 'medium'])
 
@@ -74,7 +72,8 @@ function pieceCounted({ pieces }: Botanical, count: number, massG: number): Piec
   const offBy = ({ minG, maxG }: Botanical['pieces'][number]): number =>
     Math.abs(Math.log((count * middle([minG, maxG])) / massG))
   const [nearest] = pieces.toSorted((one, other) => offBy(one) - offBy(other))
-  if (nearest === undefined || NOT_BOUGHT.has(nearest.piece)) return null
+  // Nobody buys by the spoonful or the pinch.
+  if (nearest === undefined || MEASURES.has(nearest.piece)) return null
   return SIZES.has(nearest.piece) ? 'each' : nearest.piece
 }
 

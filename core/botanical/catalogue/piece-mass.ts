@@ -26,7 +26,7 @@ const FILED_UNDER: Readonly<Record<Piece, readonly PieceKind[]>> = {
 }
 
 /** No piece of a plant: nothing is counted in them unless it is said. */
-const MEASURES: ReadonlySet<PieceKind> = new Set(['teaspoon', 'pinch', 'cup'])
+export const MEASURES: ReadonlySet<PieceKind> = new Set(['teaspoon', 'pinch', 'cup'])
 
 /**
  * Mass of one piece as weighed in, g, or null where none is known: then it has to be weighed. Without a piece a count is
