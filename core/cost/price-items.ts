@@ -16,8 +16,7 @@ export const AMOUNT_BEFORE =
   /^(?<per>\d[\d.,]*\s*(?:kg|g|ml|cl|l|lb|oz)|\d+(?=\s+\p{L}))\s+(?:of\s+|di\s+)?(?<of>\S.*)$/u
 
 /** Another thing begins: a `+`, a semicolon, or a comma or `and` before a word. */
-const JOINT = /\s*[+;]\s*|,\s+(?=\p{L})|\s+(?:and|e|ed)\s+(?=\p{L})/u
-const COMMA = /,\s+(?=\p{L})/gu
+const JOINT = /\s*[+;]\s*|,\s+(?=\p{L})|\s+(?:and|e|ed)\s+(?=\p{L})/gu
 
 /** Whether what a price stands behind is one plant, its comma within its name: `Bay leaf, dried 4/kg`. */
 function isOneNamed(text: string): boolean {
@@ -30,20 +29,15 @@ function isOneNamed(text: string): boolean {
 
 /** The things of a text; a comma within a plant's name parts nothing. */
 export function itemsIn(text: string): readonly string[] {
-  const commas = [...text.matchAll(COMMA)]
-  const begins = [0, ...[...text.matchAll(new RegExp(JOINT, 'gu'))].map(({ index, 0: joint }) => index + joint.length)]
-  const within = commas.filter(({ index, 0: comma }) => {
-    const end = index + comma.length
-    const from = begins.findLast((begin) => begin <= index)!
-    const to = text.slice(end).search(JOINT)
-    return isOneNamed(text.slice(from, to === -1 ? undefined : end + to).replace(/\s+/gu, ' '))
+  const joints = [...text.matchAll(JOINT)].map(({ index, 0: joint }) => ({
+    from: index,
+    to: index + joint.length,
+    isComma: joint.startsWith(','),
+  }))
+  const parting = joints.filter(({ isComma }, at) => {
+    const around = text.slice(joints[at - 1]?.to ?? 0, joints[at + 1]?.from)
+    return !isComma || !isOneNamed(around.replace(/\s+/gu, ' '))
   })
-  const items: string[] = []
-  let from = 0
-  for (const { index, 0: joint } of text.matchAll(new RegExp(JOINT, 'gu'))) {
-    if (within.some((comma) => comma.index === index)) continue
-    items.push(text.slice(from, index))
-    from = index + joint.length
-  }
-  return [...items, text.slice(from)]
+  const begins = [0, ...parting.map(({ to }) => to)]
+  return begins.map((begin, at) => text.slice(begin, parting[at]?.from))
 }
