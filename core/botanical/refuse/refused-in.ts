@@ -49,28 +49,31 @@ const tabled = lazily(() => ({
   good: phrases(unharmed),
 }))
 
+/** Among words, where a phrase stands in them, joined with a blank each. */
+function placeOf({ input, index, 0: phrase }: RegExpExecArray): Pick<RefusedSaid, 'from' | 'to'> {
+  const from = input.slice(0, index).split(' ').length - 1
+  return { from, to: from + phrase.split(' ').length }
+}
+
 function undrinkableSaid(words: readonly string[], text: string): RefusedSaid | null {
   const { tables, good } = tabled()
   const isAlcohol = words.some((word) => ALCOHOL.test(word))
-  const isDone = DOING.test(words.join(' '))
+  const plain = words.join(' ')
+  const isDone = DOING.test(plain)
   for (const { id, anywhere } of tables) {
     for (let at = 0; at < words.length; at++) {
       const length = anywhere.longestAt(words, at)
       if (length === 0 || good.longestAt(words, at) > 0 || isDeniedAt(words, at)) continue
       // `A 95 e 10 limoni` is no petrol.
-      if (words[at] === 'e' && !/benzin|carburant|fuel|petrol/.test(words.join(' '))) continue
+      if (words[at] === 'e' && !/benzin|carburant|fuel|petrol/.test(plain)) continue
       if (!isAlcohol && !isDone && ABOUT_THE_HOUSE.test(words[at]!)) continue
       return refusedSpirit(id, words, at, at + length, text)
     }
   }
-  const plain = words.join(' ')
   const home = OF_NO_SHOP.exec(plain)
   if (home !== null) {
-    const from = plain
-      .slice(0, home.index)
-      .split(' ')
-      .filter((word) => word !== '').length
-    if (!isDeniedAt(words, from)) return refusedSpirit('untaxed', words, from, from + home[0].split(' ').length, text)
+    const { from, to } = placeOf(home)
+    if (!isDeniedAt(words, from)) return refusedSpirit('untaxed', words, from, to, text)
   }
   const alcohol = words.findIndex((word) => ALCOHOL.test(word))
   if (alcohol === -1) return null
@@ -152,10 +155,8 @@ function rulesSaid(words: readonly string[]): readonly RefusedSaid[] {
     const text = except === undefined ? plain : plain.replace(except, (found) => '-'.repeat(found.length))
     const match = (isOil ? PLANT_OIL : pattern).exec(text)
     if (match === null) return []
-    const from = text.slice(0, match.index).split(' ').length - 1
-    const to = from + match[0].split(' ').length
     const problem = problemOf(match[0])
-    return problem === null ? [] : [{ from, to, id, isNear: false, problem }]
+    return problem === null ? [] : [{ ...placeOf(match), id, isNear: false, problem }]
   })
 }
 
