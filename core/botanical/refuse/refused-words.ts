@@ -42,7 +42,7 @@ export const doneWith: ReadonlyMap<string, (typeof named)[number]> = new Map(
 )
 
 /** What a smell or a taste is like is not in the jar: up to the next stop. */
-export const LIKENESS =
+const LIKENESS =
   /\b(?:like|reminds? me of|smell(?:s|ing)? of|taste(?:s|d)? of|(?:sa|odore|puzza|gusto|sapore|profuma) (?:di|d)|come)\b[^.;!?,\n]*/giu
 
 /**
@@ -56,14 +56,14 @@ const GIVEN_NAMES = 'rue|ivy|holly|daphne|tansy|lily|yew|laurel|hyacinth|edera|d
 const PARTS = 'berr|lea[fv]|flower|root|twig|seed|bush|stem|bark|petal|hedge|in(?!\\w)|bacc|fogli|fior|radic'
 
 /** Somebody who is called as a plant is: `for aunt Ivy`, `Holly asked for raspberries`. */
-export const NAMESAKES = new RegExp(
+const NAMESAKES = new RegExp(
   `\\b(?:for|dear|aunt|auntie|uncle|cousin|friend|sister|mrs|ms|miss|mr|zia|zio|nonna|nonno|amica|amico|cugina|signora|per)\\s+(?:(?:my|aunt|la|il)\\s+)?(?:${GIVEN_NAMES})\\b(?!\\s+(?:${PARTS}))(?:\\s+and\\s+(?:${GIVEN_NAMES})\\b(?!\\s+(?:${PARTS})))?|` +
     `\\b(?:${GIVEN_NAMES})(?=\\s+(?:wants?|asked|asks|said|says|loves?|likes?|gave|brought|will have|is coming|vuole|vorrebbe|ha chiesto|dice)\\b|['’]s\\s+(?:recipe|jar|birthday|bottle|party)\\b)`,
   'giu',
 )
 
 /** Somebody who was warned, or it, says so: `not denatured`, `no methanol`. */
-export const DENIED = new Set(['no', 'not', 'non', 'never', 'without', 'senza', 'isnt', 'instead'])
+const DENIED = new Set(['no', 'not', 'non', 'never', 'without', 'senza', 'isnt', 'instead'])
 
 export const DOING =
   /\b(?:put|puts|add|adding|added|and drink|e bere|sweetened|dolcificat[oa]|crush|drop|drops|mix|into|steep|infuse|capful|spoon|spoonful|teaspoon|pinch|sprayed|ripen|schiarirlo|cucchiaio|cucchiaino|metto|mettere|messo|aggiungo|aggiunt[oaie]|versat[oaie]|nel (?:vaso|barattolo)|goccia|gocce|in (?:the |some |my )?(?:vodka|gin|rum|brandy|whisk(?:y|ey)|grappa|tequila|alcohol|alcool|alcol|spirit|jar|it|liqueur|drink)|in (?:his|her|their|someones|somebodys|your) (?:drink|glass|cup|punch)|nel(?: \w+)? bicchiere|per schiarir\w*|in grappa|instead of|al posto d\w+)\b/
