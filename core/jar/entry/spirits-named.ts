@@ -1,4 +1,4 @@
-import { isRefused } from '../../domain-error.ts'
+import { unlessRefused } from '../../domain-error.ts'
 import { once } from '../../once.ts'
 import type { Origin } from '../../recipe/batch.ts'
 import { decodeBatch } from '../../recipe/code/batch-code.ts'
@@ -14,12 +14,11 @@ interface Poured extends Pick<Entry, 'typed'> {
 /** What each spirit was called; empty where that is read no more, or nobody said. */
 function drinksIn({ typed, origin = null }: Poured): readonly (string | null)[] {
   const text = typed.findLast(([option]) => option === 'spirit')?.[1]
-  let drinks: readonly (string | null)[] = []
-  isRefused(() => {
-    if (text !== undefined) drinks = readDrinks(text, { blends: false }).map(({ drink }) => drink)
-    else if (origin !== null) drinks = decodeBatch(origin.code).spirits.map(({ drink = null }) => drink)
+  const drinks = unlessRefused(() => {
+    if (text !== undefined) return readDrinks(text, { blends: false }).map(({ drink }) => drink)
+    return origin === null ? [] : decodeBatch(origin.code).spirits.map(({ drink = null }) => drink)
   })
-  return drinks
+  return drinks ?? []
 }
 
 /** The spirits of an entry with what its maker called each, where what was typed, or its code, tells of as many. */

@@ -1,4 +1,4 @@
-import { DomainError } from '../../domain-error.ts'
+import { DomainError, unlessRefused } from '../../domain-error.ts'
 import { abvPercent, ethanolG } from '../../liquid/liquid.ts'
 import type { Measured } from '../../quantity/measured/measured.ts'
 import { daysBetween } from '../../quantity/time/calendar-day.ts'
@@ -150,12 +150,4 @@ function planned({ targets }: Batch, wish: PlanWish, { named }: SaidOfBatch): Pl
   }
 }
 
-function isPlanned(wish: PlanWish): boolean {
-  try {
-    planAsIs(wish)
-    return true
-  } catch (error) {
-    if (error instanceof DomainError && error.code !== 'internal') return false
-    throw error
-  }
-}
+const isPlanned = (wish: PlanWish): boolean => unlessRefused(() => planAsIs(wish)) !== null

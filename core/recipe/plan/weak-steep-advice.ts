@@ -1,4 +1,4 @@
-import { DomainError } from '../../domain-error.ts'
+import { DomainError, unlessRefused } from '../../domain-error.ts'
 import { type Keeping, LEAST_ABV_PERCENT } from '../../liquid/keeping.ts'
 import type { Measured } from '../../quantity/measured/measured.ts'
 import { tools } from '../../quantity/measured/precision.ts'
@@ -90,11 +90,4 @@ function leastThatDoes(make: (percent: number) => Made): number | null {
   return null
 }
 
-function tried(make: () => Made): Keeping | 'no' {
-  try {
-    return make().steep.keeping
-  } catch (error) {
-    if (error instanceof DomainError && error.code !== 'internal') return 'no'
-    throw error
-  }
-}
+const tried = (make: () => Made): Keeping | 'no' => unlessRefused(() => make().steep.keeping) ?? 'no'
