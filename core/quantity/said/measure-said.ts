@@ -1,5 +1,5 @@
 import type { UnitKind } from '../problems.ts'
-import { mendedFrom, type TypedText, textFrom } from '../read/tokens.ts'
+import { mendedFrom, type TypedText, textFrom, wordAt } from '../read/tokens.ts'
 import { unitAt } from '../read/unit-at.ts'
 import { toCanonical, type Unit } from '../read/units.ts'
 import { halfMoreAt, type NumberSaid, numberSaid } from './number-said.ts'
@@ -42,10 +42,10 @@ function unitBehind(typed: TypedText, said: NumberSaid) {
 }
 
 /** `A full kilo`, `a whole litre`: one of it. */
-function fullOneAt({ tokens }: TypedText, at: number): NumberSaid | null {
-  const isOne = /^(?:a|an|one|un|uno)$/.test(tokens[at]?.text ?? '')
-  if (!isOne || !/^(?:full|whole|good|solid|intero|buon)$/.test(tokens[at + 1]?.text ?? '')) return null
-  const isUnit = /^(?:kilos?|kg|litre|liter|pint|quart|pound|cup|chilo|litro)$/.test(tokens[at + 2]?.text ?? '')
+function fullOneAt(typed: TypedText, at: number): NumberSaid | null {
+  const isOne = /^(?:a|an|one|un|uno)$/.test(wordAt(typed, at))
+  if (!isOne || !/^(?:full|whole|good|solid|intero|buon)$/.test(wordAt(typed, at + 1))) return null
+  const isUnit = /^(?:kilos?|kg|litre|liter|pint|quart|pound|cup|chilo|litro)$/.test(wordAt(typed, at + 2))
   return isUnit ? { value: 1, text: '1', next: at + 2, isWord: true } : null
 }
 
@@ -55,7 +55,7 @@ function fullOneAt({ tokens }: TypedText, at: number): NumberSaid | null {
  */
 export function measureSaid(typed: TypedText, at: number, things: ReadonlySet<string>): MeasureSaid | null {
   const number = fullOneAt(typed, at) ?? numberSaid(typed, at, things)
-  if (number === null || ABOUT.has(typed.tokens[number.next]?.text ?? '')) return null
+  if (number === null || ABOUT.has(wordAt(typed, number.next))) return null
   const found = unitBehind(typed, number)
   if (found === null) return null
   const { unit } = found
