@@ -23,11 +23,10 @@ type Expected = Pick<Syrup, 'sweetener' | 'sugarG' | 'filler' | 'waterG' | 'outc
 
 /** A steeping jar as it would be were it strained now, and nothing measured. */
 function asStrained(story: JarState): JarState {
-  const { kind: _, ...last } = story.happened.at(-1)!
-  const { day, atMs, zone, enteredMs, typed } = last
+  const { seq, day, atMs, zone, enteredMs, typed } = story.happened.at(-1)!
   const strained = {
     kind: 'strained',
-    seq: last.seq + 1,
+    seq: seq + 1,
     day,
     atMs,
     zone,

@@ -149,8 +149,7 @@ export interface JarProblems {
   none_to_shake: Record<string, never>
   /** No standing entry has all of these options, or the one named has not. */
   nothing_to_correct: { readonly jar: string; readonly seq: number | null; readonly options: readonly string[] }
-  /** What sweetens, by its name alone, of what went in already. */
-  /** With a line that says how much of it went in. */
+  /** What sweetens, by its name alone, of what went in already; `example`: a line that says how much of it went in. */
   sweetener_planned: { readonly typed: string; readonly example: string }
   /** Two different batches are compared. */
   compare_two: { readonly typed: string }
