@@ -1,25 +1,16 @@
 import { expect, it } from 'vitest'
-import type { Needs } from '../../../core/shopping/needs.ts'
+import { NOTHING_NEEDED } from '../../../core/shopping/needs.ts'
 import { parseHave } from '../../../core/shopping/parse-have.ts'
 import { shoppingList } from '../../../core/shopping/shopping-list.ts'
 import { soldIn } from '../../../core/shopping/sold.ts'
 
-const NOTHING: Needs = {
-  plants: [],
-  spirits: [],
-  sweeteners: [],
-  bottles: [],
-  jars: [],
-  isToStrain: false,
-  isToFilter: false,
-}
 const EU = soldIn('IT')
 
 it('buys gin and rum of one strength apart, and takes no vodka at hand for gin', () => {
   const spirit = (drink: string | null) => ({ volumeMl: 700, abvPercent: 40, sugarGPerL: 0, drink })
   const needs = [
-    { ...NOTHING, spirits: [spirit('gin')] },
-    { ...NOTHING, spirits: [spirit('white rum'), spirit('gin')] },
+    { ...NOTHING_NEEDED, spirits: [spirit('gin')] },
+    { ...NOTHING_NEEDED, spirits: [spirit('white rum'), spirit('gin')] },
   ]
   const bought = (have: string) =>
     shoppingList(needs, have === '' ? [] : parseHave(have), EU).spirits.map(({ drink, toBuyMl }) => [drink, toBuyMl])
