@@ -1,9 +1,9 @@
-import { describe, expect, it } from 'vitest'
-import type { Shelf } from '../shelves.ts'
+import { expect, it } from 'vitest'
+import { type ByShelf, eachIsRecorded, eachIsShown } from './by-shelf.ts'
 import { talkerFor } from './told.ts'
 
 /** A sentence that tells of one deed, and the line that records it. */
-const DEEDS_TOLD: Readonly<Partial<Record<Shelf, readonly (readonly [text: string, read: string])[]>>> = {
+const DEEDS_TOLD: ByShelf = {
   lemon: [
     ['splashed some more in, 120 ml of the 95', '/jar add lemon spirit:120 ml 95%'],
     ['name it aurora', '/jar rename lemon to:aurora'],
@@ -93,14 +93,7 @@ const DEEDS_TOLD: Readonly<Partial<Record<Shelf, readonly (readonly [text: strin
   ],
 }
 
-describe.each(Object.entries(DEEDS_TOLD))('with the jars of %s', (shelf, told) => {
-  it.each(told)('%s', async (text, read) => {
-    const one = await talkerFor({ after: null, shelf: shelf as Shelf })
-    const answer = await one.say(text)
-    expect(answer).toMatchObject({ read, code: null, erased: false })
-    expect(answer.recorded).toBeGreaterThan(0)
-  })
-})
+eachIsRecorded(DEEDS_TOLD)
 
 it.each(['poured the two together', 'ho unito i due vasi'])('%s: both are meant', async (text) => {
   const one = await talkerFor({ after: null, shelf: 'lemon_ginger' })
@@ -147,14 +140,16 @@ it.each([
   expect(await one.say(text)).toMatchObject({ recorded: 0 })
 })
 
-it.each([
-  ['fair', 'how many raspberry bottles have we got left', '/bottles raspberry'],
-  ['fair', 'any news of the sloe', '/jar show sloe'],
-  ['fair', 'how long have the sloes to go', '/jar show sloe'],
-  ['lemon_ginger', 'should i strain the ginger now or leave it be', '/jar show ginger'],
-  ['lemon_ginger', 'list everything on the go', '/jar list'],
-] as const)('with the jars of %s, %s is shown', async (shelf, text, read) => {
-  expect(await (await talkerFor({ after: null, shelf })).say(text)).toMatchObject({ read, code: null, recorded: 0 })
+eachIsShown({
+  fair: [
+    ['how many raspberry bottles have we got left', '/bottles raspberry'],
+    ['any news of the sloe', '/jar show sloe'],
+    ['how long have the sloes to go', '/jar show sloe'],
+  ],
+  lemon_ginger: [
+    ['should i strain the ginger now or leave it be', '/jar show ginger'],
+    ['list everything on the go', '/jar list'],
+  ],
 })
 
 it('asks of a count that nothing takes, where orange is no colour', async () => {

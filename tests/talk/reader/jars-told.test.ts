@@ -1,9 +1,9 @@
-import { describe, expect, it } from 'vitest'
-import type { Shelf } from '../shelves.ts'
+import { expect, it } from 'vitest'
+import { type ByShelf, eachIsRecorded, eachIsShown } from './by-shelf.ts'
 import { talkerFor } from './told.ts'
 
 /** Deeds that are told by what stands beside a jar's name, and the line that records each. */
-const TOLD: Readonly<Partial<Record<Shelf, readonly (readonly [text: string, read: string])[]>>> = {
+const TOLD: ByShelf = {
   lemon: [
     ["lemon's out, eight hundred and ninety, 85 on the float", '/jar strain lemon measured:890 ml strength:85%'],
     ['poured it off the peel, 0.94 l', '/jar strain lemon measured:0.94 l'],
@@ -56,28 +56,21 @@ const TOLD: Readonly<Partial<Record<Shelf, readonly (readonly [text: string, rea
   ],
 }
 
-describe.each(Object.entries(TOLD))('with the jars of %s', (shelf, told) => {
-  it.each(told)('%s', async (text, read) => {
-    const one = await talkerFor({ after: null, shelf: shelf as Shelf })
-    const answer = await one.say(text)
-    expect(answer).toMatchObject({ read, code: null, erased: false })
-    expect(answer.recorded).toBeGreaterThan(0)
-  })
-})
+eachIsRecorded(TOLD)
 
-it.each([
-  ['lemon_ginger', "how strong's the ginger right now", '/jar show ginger'],
-  ['lemon_ginger', "where's the ginger at", '/jar show ginger'],
-  ['lemon_ginger', "what's going on with the lemon", '/jar show lemon'],
-  ['lemon_ginger', 'how many days has the lemon been in', '/jar show lemon'],
-  ['lemon_ginger', 'can the lemon come out yet', '/jar show lemon'],
-  ['lemon_ginger', 'when did the ginger go in', '/jar show ginger'],
-  ['lemon_ginger', 'il limone come va?', '/jar show lemon'],
-  ['lemon_ginger', 'da quanto sta lì lo zenzero', '/jar show ginger'],
-  ['lemon_ginger', 'lo zenzero va filtrato o lo lascio ancora', '/jar show ginger'],
-  ['lemon', 'devo colarlo o aspetto', '/jar show lemon'],
-] as const)('with the jars of %s, %s is shown', async (shelf, text, read) => {
-  expect(await (await talkerFor({ after: null, shelf })).say(text)).toMatchObject({ read, code: null, recorded: 0 })
+eachIsShown({
+  lemon_ginger: [
+    ["how strong's the ginger right now", '/jar show ginger'],
+    ["where's the ginger at", '/jar show ginger'],
+    ["what's going on with the lemon", '/jar show lemon'],
+    ['how many days has the lemon been in', '/jar show lemon'],
+    ['can the lemon come out yet', '/jar show lemon'],
+    ['when did the ginger go in', '/jar show ginger'],
+    ['il limone come va?', '/jar show lemon'],
+    ['da quanto sta lì lo zenzero', '/jar show ginger'],
+    ['lo zenzero va filtrato o lo lascio ancora', '/jar show ginger'],
+  ],
+  lemon: [['devo colarlo o aspetto', '/jar show lemon']],
 })
 
 it('asks which of several came out where only a piece is named, and strains nothing', async () => {
