@@ -137,7 +137,7 @@ export function costReply(
       missing: asked.map(({ of }) => of),
       pouredFrom: used.pouredFrom,
     },
-    kitchen: story === null ? kitchenOf(input) : kitchenOfJar(input, story),
+    kitchen: kitchenOfJar(input, story),
     visibility: 'confidential',
   }
 }

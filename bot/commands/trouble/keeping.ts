@@ -15,7 +15,7 @@ import { dangerActions, dangerCautions } from '../jar/known/jar-dangers.ts'
 import { jarBrief } from '../jar/known/jar-data.ts'
 import { kitchenOfJar } from '../jar/known/jar-kitchen.ts'
 import { jarNamed } from '../jar/known/jar-named.ts'
-import { assumptionNotes, kitchenOf } from '../options/input-units.ts'
+import { assumptionNotes } from '../options/input-units.ts'
 import { measuredData, note } from '../reply/outcome-reply.ts'
 
 type Input = InputOf<'keeping'>
@@ -130,7 +130,7 @@ function keepingReply(input: Input, kept: Kept, held: JarView | null, context: C
       openedMonths: openedMonths(months),
       trust: life?.trust ?? null,
     },
-    kitchen: held === null ? kitchenOf(input) : kitchenOfJar(input, held.story),
+    kitchen: kitchenOfJar(input, held?.story ?? null),
   }
 }
 

@@ -9,7 +9,6 @@ import type { Message } from '../../text/words.ts'
 import { dangerCautions } from '../jar/known/jar-dangers.ts'
 import { jarBrief } from '../jar/known/jar-data.ts'
 import { kitchenOfJar } from '../jar/known/jar-kitchen.ts'
-import { kitchenOf } from '../options/input-units.ts'
 import { note } from '../reply/outcome-reply.ts'
 import { type Asking, remediesFor, troubleActions } from './trouble-actions.ts'
 
@@ -172,6 +171,6 @@ export function troubleReply(diagnosis: Diagnosis, asking: Asking, jars: readonl
     ],
     actions: [...troubleActions(diagnosis, asking, remedies.actions), ...(question === null ? jars : inMore(jars))],
     data: { ...(held === null ? {} : { jar: jarBrief(held) }), ...troubleData(diagnosis) },
-    kitchen: held === null ? kitchenOf(asking.input) : kitchenOfJar(asking.input, held.story),
+    kitchen: kitchenOfJar(asking.input, held?.story ?? null),
   }
 }

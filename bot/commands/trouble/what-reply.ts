@@ -7,7 +7,6 @@ import { dangerCautions } from '../jar/known/jar-dangers.ts'
 import { jarBrief } from '../jar/known/jar-data.ts'
 import { kitchenOfJar } from '../jar/known/jar-kitchen.ts'
 import { jarRef } from '../jar/known/jar-ref.ts'
-import { kitchenOf } from '../options/input-units.ts'
 import type { TroubleInput } from './known-facts.ts'
 
 /** What makers ask about most; the first are on the first screen. From what makers typed. */
@@ -39,6 +38,6 @@ export function whatReply(input: TroubleInput, held: JarView | null, context: Co
       ...(at >= MOST_FIRST && { depth: 'more' as const }),
     })),
     data: { ...(held === null ? {} : { jar: jarBrief(held) }), symptom: null, causes: [], discard: null },
-    kitchen: held === null ? kitchenOf(input) : kitchenOfJar(input, held.story),
+    kitchen: kitchenOfJar(input, held?.story ?? null),
   }
 }

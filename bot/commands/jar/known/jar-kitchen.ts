@@ -23,8 +23,9 @@ const unitsOf = (story: Started): UnitsTyped => unitsTyped(startTyped(story))
 export const kitchenOfJars = (input: object, stories: readonly Started[]): Kitchen =>
   kitchenOfUnits([unitsTyped(input), ...stories.map(unitsOf), unitsOfBottles(input)])
 
-/** The same of one jar. */
-export const kitchenOfJar = (input: object, story: Started): Kitchen => kitchenOfJars(input, [story])
+/** The same of one jar; null: of none, so that only what was typed tells. */
+export const kitchenOfJar = (input: object, story: Started | null): Kitchen =>
+  kitchenOfJars(input, story === null ? [] : [story])
 
 /** That of a jar among others, each of which is told in its own. What somebody has chosen for everything goes before. */
 export const kitchenAmong = (story: Started, { units }: Pick<Context['settings'], 'units'>): Kitchen =>
