@@ -1,4 +1,5 @@
 import type { JarState } from '../../../../core/jar/state/jar-state.ts'
+import { once } from '../../../../core/once.ts'
 import { callOfTexts } from '../../../calls/call.ts'
 import type { InputOf } from '../../../calls/signatures.ts'
 import type { Context } from '../../../chat/command.ts'
@@ -10,12 +11,14 @@ const AMOUNTS: ReadonlySet<string> = new Set(['of', 'spirit', 'strength', 'sugar
 
 type Started = Pick<JarState, 'started'>
 
+// Reading a line costs time, and a list of jars asks for it of each of them more than once.
+const readStart = once(({ typed }: Started['started']): Partial<InputOf<'plan'>> => {
+  const amounts = typed.filter(([option]) => AMOUNTS.has(option))
+  return (callOfTexts('plan', amounts)?.values ?? {}) as Partial<InputOf<'plan'>>
+})
+
 /** What went into it, as its maker typed it; nothing where that is not known. */
-export const startTyped = ({ started }: Started): Partial<InputOf<'plan'>> =>
-  (callOfTexts(
-    'plan',
-    started.typed.filter(([option]) => AMOUNTS.has(option)),
-  )?.values ?? {}) as Partial<InputOf<'plan'>>
+export const startTyped = ({ started }: Started): Partial<InputOf<'plan'>> => readStart(started)
 
 const unitsOf = (story: Started): UnitsTyped => unitsTyped(startTyped(story))
 
