@@ -84,13 +84,15 @@ export function changeActions(input: PlanInput, { targets }: Plan, setting: Sett
   })
 }
 
-/** Whether it can be planned. */
-export function canBe(input: PlanInput, setting: Setting): boolean {
+/** What would be planned; null where it is refused. */
+export function trialOf(input: PlanInput, setting: Setting): Plan | null {
   try {
-    planAsked(input, { ...setting, isTrial: true })
-    return true
+    return planAsked(input, { ...setting, isTrial: true }).planned
   } catch (error) {
-    if (error instanceof DomainError || error instanceof ChatError) return false
+    if (error instanceof DomainError || error instanceof ChatError) return null
     throw error
   }
 }
+
+/** Whether it can be planned. */
+export const canBe = (input: PlanInput, setting: Setting): boolean => trialOf(input, setting) !== null

@@ -1,11 +1,9 @@
-import { DomainError } from '../../../../core/domain-error.ts'
 import { ingredientsOfWhole } from '../../../../core/jar/state/batch-facts.ts'
 import type { JarState } from '../../../../core/jar/state/jar-state.ts'
 import type { Plan } from '../../../../core/recipe/plan/plan.ts'
 import { callOfTexts } from '../../../calls/call.ts'
 import { type InputOf, signatures } from '../../../calls/signatures.ts'
-import { ChatError } from '../../../chat/chat-error.ts'
-import { planAsked } from '../../plan/plan-asked.ts'
+import { trialOf } from '../../plan/plan-actions.ts'
 import type { Setting } from '../../plan/plan-wish.ts'
 
 /** Of the day on which it was started, or of another jar's code. */
@@ -49,14 +47,4 @@ export function typedAgain(story: JarState, setting: Setting): InputOf<'plan'> |
   if (values?.of === undefined) return null
   const planned = trialOf(values, setting)
   return planned !== null && isAsWent(planned, story) ? values : null
-}
-
-/** What would be planned; null where it is refused. */
-export function trialOf(input: InputOf<'plan'>, setting: Setting): Plan | null {
-  try {
-    return planAsked(input, { ...setting, isTrial: true }).planned
-  } catch (error) {
-    if (error instanceof DomainError || error instanceof ChatError) return null
-    throw error
-  }
 }

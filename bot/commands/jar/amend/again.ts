@@ -18,7 +18,7 @@ import { inMore } from '../../../chat/depth.ts'
 import { spiritPortions } from '../../options/input-to-portion.ts'
 import { isSaidAsTyped, kitchenOf } from '../../options/input-units.ts'
 import { batchOptions, bottlesGiven, wholeDaysGiven } from '../../plan/batch-options.ts'
-import { shoppingAction } from '../../plan/plan-actions.ts'
+import { shoppingAction, trialOf } from '../../plan/plan-actions.ts'
 import { planAsked } from '../../plan/plan-asked.ts'
 import { daysNotes, isWeaker } from '../../plan/plan-from-code.ts'
 import { planReply } from '../../plan/plan-reply.ts'
@@ -31,7 +31,7 @@ import { batchAgain, bottlesAgain, factorOf } from './again-batch.ts'
 import { plantsAgain } from './again-plants.ts'
 import { type Choice, choiceOf, lastTimeNotes, otherwiseActions, targetsGiven } from './again-said.ts'
 import { sugarAgain, sweetnessAgain, syrupAgain } from './again-sugar.ts'
-import { trialOf, typedAgain } from './again-typed.ts'
+import { typedAgain } from './again-typed.ts'
 
 type Input = InputOf<'again'>
 
