@@ -131,10 +131,8 @@ export const againCommand = defineCommand({
     const choice = choiceOf(story)
     const today = dayAt(context.zone, context.nowMs)
     const setting = { command: 'plan', today, country: context.settings.country, start: today }
-    const { jar: _, name: _n, days: _d, ...wished } = own
-    const said = Object.fromEntries(
-      Object.entries({ ...wished, of: undefined }).filter(([, given]) => given !== undefined),
-    )
+    const { jar: _, name: _n, days: _d, of: _o, ...wished } = own
+    const said = Object.fromEntries(Object.entries(wished).filter(([, given]) => given !== undefined))
     const again = optionsAgain(story, recipe, choice, { ...own, other, setting })
     const before = 'sugar' in again ? again.sugar : undefined
     const sugar = sugarAgain(before, own.sugar)
