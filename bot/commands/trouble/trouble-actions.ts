@@ -154,11 +154,10 @@ const discardOf = ({ held, context }: Asking): readonly Action[] =>
     : [{ label: label('jar_throw_away'), call: call('jar discard', { jar: jarRef(held, context) }) }]
 
 /** What writes down what was seen of a jar that must not be drunk yet, so that it is read before it is bottled. */
-function noteOf({ held, input, context }: Asking, isDeeper: boolean): readonly Action[] {
+function noteOf({ held, input, context }: Asking): readonly Action[] {
   if (held === null || isFinished(held) || input.symptom === undefined) return []
   const note = call('jar note', { jar: jarRef(held, context), note: input.symptom.typed.trim() })
-  const written: readonly Action[] = [{ label: label('trouble_note'), call: note }]
-  return isDeeper ? inMore(written) : written
+  return [{ label: label('trouble_note'), call: note }]
 }
 
 /** What can be typed next: the answer first, then what mends it. */
@@ -185,6 +184,7 @@ export function troubleActions(
   const mending = isPoison ? discardOf(asking) : putsRight.length > 0 ? putsRight : remedies
   const [best, ...others] = mending
   const shown = best === undefined ? [] : [best, ...inMore(others)]
-  const noted = verdict.kind === 'hold' ? noteOf(asking, open.length > 0) : []
-  return [...open, ...(open.length > 0 ? inMore(mending) : shown), ...noted, ...inMore(more)]
+  const noted = verdict.kind === 'hold' ? noteOf(asking) : []
+  const mends = open.length > 0 ? inMore([...mending, ...noted]) : [...shown, ...noted]
+  return [...open, ...mends, ...inMore(more)]
 }
