@@ -37,3 +37,15 @@ export interface HelpPage {
   /** How many commands, or options of one, are told on the first screen, and what asks for the rest; left out: all. */
   readonly first?: { readonly count: number; readonly rest: string }
 }
+
+/** What of a page is told on the first screen: some commands, or of one some options and one example; all where all has room. */
+export function toldFirst({ topic, entries, first }: HelpPage): readonly HelpEntry[] {
+  if (first === undefined) return entries
+  const { count } = first
+  if (topic === null) return entries.slice(0, count)
+  return entries.map(({ options, examples, ...entry }) => ({
+    ...entry,
+    options: options.slice(0, count),
+    examples: examples.slice(0, 1),
+  }))
+}

@@ -1,6 +1,6 @@
 import { depthOf } from '../../chat/depth.ts'
 import type { Action, Reply } from '../../chat/reply.ts'
-import { ALL, type HelpPage } from '../../chat/run/help-page.ts'
+import { ALL, type HelpPage, toldFirst } from '../../chat/run/help-page.ts'
 import type { Kitchen } from '../../text/messages/kitchen.ts'
 import { shortened } from './cut-text.ts'
 import { escapeText } from './escape-text.ts'
@@ -94,8 +94,8 @@ export function helpBlocks(
   { discord, help, line: named }: DiscordLanguage,
   ids: CommandIds = NONE,
 ): readonly Block[] {
-  const [entry] = page.entries
-  const count = page.first?.count
+  const entries = toldFirst(page)
+  const [entry] = entries
   const rest = page.first === undefined ? [] : [line(named(help.rest(page.first.rest)), SMALL)]
   if (page.lines !== undefined) {
     return blocksOf([page.lines.map((each) => row(named(each.line), each.what)), rest])
@@ -114,19 +114,16 @@ export function helpBlocks(
   if (page.topic === null || entry === undefined) {
     return blocksOf([
       [bold(discord.commands())],
-      page.entries.slice(0, count).map(({ command, summary }) => commandRow(command, summary, ids)),
+      entries.map(({ command, summary }) => commandRow(command, summary, ids)),
       rest.length > 0 ? rest : [line(discord.more(), SMALL)],
     ])
   }
   return blocksOf([
     [bold(`/${entry.command}: ${entry.summary}`)],
-    entry.options.slice(0, count).map(({ name, text, required }) => row(`${name}:`, discord.option(text, required))),
+    entry.options.map(({ name, text, required }) => row(`${name}:`, discord.option(text, required))),
     entry.examples.length === 0
       ? []
-      : [
-          line(discord.examples()),
-          ...entry.examples.slice(0, count === undefined ? undefined : 1).map((example) => line(named(example))),
-        ],
+      : [line(discord.examples()), ...entry.examples.map((example) => line(named(example)))],
     [...rest, ...(page.also === undefined ? [] : [line(named(help.also(page.also)), SMALL)])],
   ])
 }

@@ -1,4 +1,4 @@
-import { ALL, type HelpPage } from '../../chat/run/help-page.ts'
+import { ALL, type HelpPage, toldFirst } from '../../chat/run/help-page.ts'
 import type { FirstLine } from '../../text/help-text.ts'
 import { columns } from './columns.ts'
 import type { TerminalLanguage } from './language-for-terminal.ts'
@@ -32,27 +32,20 @@ export const renderHelp = (page: HelpPage, speech: TerminalLanguage, { width }: 
   }
   const rest = page.first === undefined ? [] : wrap(help.rest(page.first.rest), width)
   if (page.lines !== undefined) return joinBlocks([linesShown(page.lines, width), rest])
-  const [entry] = page.entries
-  const count = page.first?.count
+  const entries = toldFirst(page)
+  const [entry] = entries
   if (page.topic === null || entry === undefined) {
-    const rows = page.entries.slice(0, count).map(({ command, summary }) => [`/${command}`, summary] as const)
+    const rows = entries.map(({ command, summary }) => [`/${command}`, summary] as const)
     return joinBlocks([
       [console.commands(), ...columns(rows, width)],
       rest.length > 0 ? rest : wrap(console.more(), width),
     ])
   }
-  const options = entry.options
-    .slice(0, count)
-    .map(({ name, text, required }) => [`${name}:`, console.option(text, required)] as const)
+  const options = entry.options.map(({ name, text, required }) => [`${name}:`, console.option(text, required)] as const)
   return joinBlocks([
     wrap(`/${entry.command}: ${entry.summary}`, width),
     options.length === 0 ? [] : [console.options(), ...columns(options, width)],
-    entry.examples.length === 0
-      ? []
-      : [
-          console.examples(),
-          ...entry.examples.slice(0, count === undefined ? undefined : 1).map((line) => `  ${line}`),
-        ],
+    entry.examples.length === 0 ? [] : [console.examples(), ...entry.examples.map((line) => `  ${line}`)],
     [...rest, ...(page.also === undefined ? [] : wrap(help.also(page.also), width))],
   ])
 }
