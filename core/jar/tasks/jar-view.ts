@@ -22,8 +22,8 @@ interface JarAgenda extends Agenda {
 }
 
 /** A jar as it stands now, for whatever is said of it. */
-export interface JarView {
-  readonly jar: KeptJar
+export interface JarView<Held extends KeptJar = KeptJar> {
+  readonly jar: Held
   readonly story: JarState
   readonly stage: Stage
   readonly agenda: JarAgenda
@@ -33,7 +33,7 @@ export interface JarView {
 }
 
 /** A jar as it stands now; null where its start was undone. */
-export function viewJar(jar: KeptJar, settings: DutySettings, nowMs: number): JarView | null {
+export function viewJar<Held extends KeptJar>(jar: Held, settings: DutySettings, nowMs: number): JarView<Held> | null {
   const story = jarStateOf(jar.entries)
   if (story === null) return null
   const view = {

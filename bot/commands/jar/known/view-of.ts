@@ -9,7 +9,7 @@ import type { Context } from '../../../chat/command.ts'
 export const todayOf = ({ nowMs, zone }: Pick<Context, 'nowMs' | 'zone'>) => isoDay(dayAt(zone, nowMs))
 
 /** A jar as its person sees it now; null where its start was undone. */
-export const viewOf = (
-  jar: KeptJar,
+export const viewOf = <Held extends KeptJar>(
+  jar: Held,
   { nowMs, settings, assumedZone }: Pick<Context, 'nowMs' | 'settings' | 'assumedZone'>,
-): JarView | null => viewJar(jar, dutySettings(settings, assumedZone), nowMs)
+): JarView<Held> | null => viewJar(jar, dutySettings(settings, assumedZone), nowMs)

@@ -4,6 +4,7 @@ import { bestUntil } from '../../../../core/jar/state/best-until.ts'
 import type { JarState } from '../../../../core/jar/state/jar-state.ts'
 import type { JarView } from '../../../../core/jar/tasks/jar-view.ts'
 import { KEEPS_ABV_PERCENT, type StrengthAndSugar } from '../../../../core/liquid/keeping.ts'
+import type { Jar } from '../../../../store/person.ts'
 import { signature } from '../../../calls/signatures.ts'
 import { quoted } from '../../../calls/write-line.ts'
 import { type Context, defineCommand } from '../../../chat/command.ts'
@@ -63,7 +64,7 @@ function toldRows(rows: readonly Row[]): readonly Row[] {
 }
 
 /** What a jar was, is and asks for: its story; one question deeper its numbers. */
-function jarReply(view: JarView, cautioned: readonly string[], context: Context): Reply {
+function jarReply(view: JarView<Jar>, context: Context): Reply {
   const { jar, story, stage, agenda, contents } = view
   const { day, ofDays } = agenda
   const today = todayOf(context)
@@ -87,7 +88,7 @@ function jarReply(view: JarView, cautioned: readonly string[], context: Context)
       ...fillNotes(story),
       { group: 'notes', key: 'jar_corrects', values: { name: quoted(story.name) } },
     ]),
-    cautions: [...dangerCautions([story]), ...neatCautions(story), ...honeyTold(story, cautioned)],
+    cautions: [...dangerCautions([story]), ...neatCautions(story), ...honeyTold(story, jar.cautioned)],
     actions: mending.length > 0 ? mending : nextActions(view, context),
     data: { ...jarData(view), fills: fillsData(story) },
     kitchen: kitchenOfJar({}, story),
@@ -98,8 +99,6 @@ export const jarShowCommand = defineCommand({
   ...signature('jar show'),
   topic: 'jars',
   async run({ jar }, context) {
-    const view = await jarNamed(jar.is, context)
-    const { jars } = await context.store.read(context.userId)
-    return jarReply(view, jars.find(({ id }) => id === view.jar.id)?.cautioned ?? [], context)
+    return jarReply(await jarNamed(jar.is, context), context)
   },
 })
