@@ -4,7 +4,6 @@ import { plainWords } from '../../../core/spelling/normalise-name.ts'
 import type { Handbook, HandbookEntry, HandbookId } from '../../text/messages/handbook.ts'
 import { askedInItalian } from './asked-in-italian.ts'
 import { askedOtherwise } from './asked-otherwise.ts'
-import { askedShortly } from './asked-shortly.ts'
 import { smallWords } from './small-words.ts'
 import { termsOf } from './terms.ts'
 
@@ -25,14 +24,11 @@ const smallTerms: ReadonlySet<string> = new Set([...smallWords].flatMap(termsOf)
 /** A number tells how much, not what. */
 const isSmall = (term: string): boolean => smallTerms.has(term) || /\d/.test(term)
 
-const otherWays = (id: HandbookId): readonly string[] =>
-  [askedOtherwise[id], askedShortly[id]].flatMap((ways) => ways?.split('; ') ?? [])
-
-const waysOf = ([id, { title, asked }]: [string, HandbookEntry]): readonly Way<HandbookId>[] =>
-  [title, ...asked, ...askedInItalian[id as HandbookId].split('; '), ...otherWays(id as HandbookId)].map((way) => ({
-    entry: id as HandbookId,
-    asked: way,
-  }))
+const waysOf = ([id, { title, asked }]: [string, HandbookEntry]): readonly Way<HandbookId>[] => {
+  const entry = id as HandbookId
+  const others = [askedInItalian[entry], askedOtherwise[entry]].flatMap((ways) => ways?.split('; ') ?? [])
+  return [title, ...asked, ...others].map((way) => ({ entry, asked: way }))
+}
 
 export interface AskedIndex<Id> {
   /** The entries that share a term with these, each with how near its nearest way is, 0 to 1, where 1 is the nearest of all. */
