@@ -24,15 +24,14 @@ function oneMoreEach(
   tokens: readonly Token[],
   from: number,
 ): { readonly count: number; readonly places: readonly number[] } {
-  const places = tokens.flatMap(({ text }, at) => {
+  const given = tokens.flatMap(({ text }, at) => {
     const isJoined = at > from && /^(?:and|e|ed|,|plus|&)$/.test(tokens[at - 1]!.text)
     const next = /^(?:bottles?|more|other|bottigli[ae])$/.test(tokens[at + 1]?.text ?? '') ? at + 2 : at + 1
     const isGiven = /^(?:to|for|went|a|al|allo|alla|ai|alle|per)$/.test(tokens[next]?.text ?? '')
     const count = COUNTS[text] ?? (/^\d{1,2}$/.test(text) ? Number(text) : 0)
-    return isJoined && isGiven && count >= 1 && count <= MOST_GIVEN ? [at] : []
+    return isJoined && isGiven && count >= 1 && count <= MOST_GIVEN ? [{ at, count }] : []
   })
-  const count = places.reduce((sum, at) => sum + (COUNTS[tokens[at]!.text] ?? Number(tokens[at]!.text)), 0)
-  return { count, places }
+  return { count: given.reduce((sum, { count }) => sum + count, 0), places: given.map(({ at }) => at) }
 }
 
 /** How many bottles were given or opened: `two bottles`, `one raspberry`, `a bottle of it`. */
@@ -51,7 +50,9 @@ export const bottleCount: Fill = ({ bits, typed }) => {
         .join(' + '),
       bits: bottles,
     }
-  const bare = bits.find(({ kind, value }) => kind === 'bare' && Number.isInteger(value) && value >= 1 && value <= 48)
+  const bare = bits.find(
+    ({ kind, value }) => kind === 'bare' && Number.isInteger(value) && value >= 1 && value <= MOST_GIVEN,
+  )
   if (bare !== undefined) return onlyBit(bare)
   const isOne = typed.tokens.some(({ text }) => /^(?:one|una|uno)$/.test(text))
   // `Handed a raspberry to the vicar`.
