@@ -4,7 +4,7 @@ import { isFormAsked } from '../../../core/botanical/find/in-form.ts'
 import { nearestIds } from '../../../core/botanical/find/nearest-ids.ts'
 import { byAskWord, byName, keyOf } from '../../../core/botanical/names/name-index.ts'
 import { expectNotRefused } from '../../../core/botanical/refuse/refusal.ts'
-import { DomainError } from '../../../core/domain-error.ts'
+import { isRefused } from '../../../core/domain-error.ts'
 import { lazily } from '../../../core/once.ts'
 import { nameWords, plainWords } from '../../../core/spelling/normalise-name.ts'
 import type { Offer } from './offer.ts'
@@ -107,21 +107,10 @@ const named = (typed: string, own: Tongue): readonly Fit[] => {
   return telling.length > 0 ? telling : fits
 }
 
-/** Whether a text names what is refused. */
-const isRefused = (text: string): boolean => {
-  try {
-    expectNotRefused(text)
-    return false
-  } catch (error) {
-    if (error instanceof DomainError) return true
-    throw error
-  }
-}
-
 /** The plants that a name with a slip in it may mean, as a plan names them. */
 const slipped = (typed: string, own: Tongue): readonly Fit[] => {
   const text = typed.slice(0, LONGEST)
-  if (plain(text).length < LEAST_SLIPPED || isRefused(text)) return []
+  if (plain(text).length < LEAST_SLIPPED || isRefused(() => expectNotRefused(text))) return []
   return nearestIds(nameWords(text)).flatMap((id, order) =>
     plants()
       .filter((plant) => plant.id === id)
