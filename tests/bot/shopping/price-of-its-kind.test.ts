@@ -35,3 +35,13 @@ it('asks for the price of vodka where only that of gin is known', async () => {
   // By hand: 0.7 l at 13 is 9.10.
   expect(flat(await desk.textOf('/cost plum'))).toContain('40 % vodka 700 ml at 13/l: 9.10')
 })
+
+it('tells gin and rum of one strength apart on the bill, though one went in later', async () => {
+  const desk = jarDesk('2026-09-05')
+  await desk.ask('/jar start sloe of:500 g sloes spirit:700 ml 40% gin')
+  await desk.ask('/jar add sloe spirit:100 ml 40% rum')
+  const cost = flat(await desk.textOf('/cost sloe prices:gin 15/l + rum 30/l'))
+  // By hand: 0.7 l at 15 is 10.50, 0.1 l at 30 is 3.00.
+  expect(cost).toContain('40 % gin 700 ml at 15/l: 10.50')
+  expect(cost).toContain('40 % rum 100 ml at 30/l: 3.00')
+})

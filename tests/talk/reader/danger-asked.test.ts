@@ -1,0 +1,37 @@
+import { expect, it } from 'vitest'
+import { dangerAsked } from '../../../bot/talk/reader/danger-asked.ts'
+
+// Beside each the entry it would get, were it not said of something else.
+it.each([
+  ['let’s make blind tasting notes', 'methanol'],
+  ['the labels are in my medicine cabinet', 'medicines'],
+  ['I drive the bottles to the fair on Saturday', 'driving'],
+  ['baby figs in honey', 'honey_babies'],
+  ['sloe gin for the baby shower', 'children'],
+  ['give it a shelf out of reach of the cat', 'pets'],
+  ['run a still warm syrup through the sieve', 'home_distilling'],
+  ['I boiled the syrup in a copper pan', 'pans'],
+  ['is 95 all right in plastic water bottles', 'reuse_bottles'],
+  ['raw egg whites to clear the liqueur', 'egg'],
+  ['the 95 goes straight into the jar', 'strong_neat'],
+  ['melt sugar on the hob before the vodka goes in', 'flame'],
+])('is none: %s', (text, entry) => {
+  expect(dangerAsked(text), entry).toBeNull()
+})
+
+it.each([
+  ['can this make me blind', 'methanol'],
+  ['can I drink it with my heart medicine', 'medicines'],
+  ['can I drive after two glasses', 'driving'],
+  ['honey liqueur for the baby', 'honey_babies'],
+  ['a drop of gin for the baby', 'children'],
+  ['give the cherries to the cat', 'pets'],
+  ['run a pot still ourselves', 'home_distilling'],
+  ['steep it in a copper pan', 'pans'],
+  ['is 95 all right in water bottles', 'reuse_bottles'],
+  ['raw egg yolks in the liqueur', 'egg'],
+  ['can we drink the 95 straight', 'strong_neat'],
+  ['vodka on the hob', 'flame'],
+])('is one: %s', (text, entry) => {
+  expect(dangerAsked(text)).toBe(entry)
+})
