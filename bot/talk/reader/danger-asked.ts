@@ -157,7 +157,7 @@ const ASKED: readonly Asked[] = [
       '(?:how|can|could|may|should|do|i|we|to|lets|let us|ill|build|make|try|want|going)(?: \\w+){0,4} (?:re ?)?distil(?:l|ling)?|(?:build|make|buy|run) (?:a|my own|my|an) (?:pot |home |little |small )?still|' +
         '(?:air ?still|reflux(?: column)?)(?!.*\\b(?:vodka|gin|rum|spirit|whisk(?:y|ey)|\\d+ ?%))|turbo yeast|test[ae] (?:e cod[ae]|della distillazione)|distillare|ridistillare|distillator[ei]|distillo|distilliamo|alambicc\\w+',
     ),
-    unless: /\b(?:distilled|still (?:life|warm|hot|cold|good|there|in))\b/,
+    unless: /\b(?:distilled|still (?:life|warm|hot|cold|good)|air still (?:there|in))\b/,
   },
   {
     entry: 'herb_oil',
