@@ -1,6 +1,7 @@
 import { describe, expect, it, test } from 'vitest'
 import { cookName } from '../../../bot/text/en/cook-names.ts'
 import { catalogue } from '../../../core/botanical/catalogue/catalogue.ts'
+import { isFormAsked } from '../../../core/botanical/find/in-form.ts'
 import { kitchenRounded, kitchenSweetness } from '../../../core/recipe/tool-precision.ts'
 import { sampled } from '../../runs.ts'
 import { newAsker } from '../asker.ts'
@@ -52,9 +53,9 @@ describe('no digit on a first screen that a kitchen’s jug, scale or label cann
 
   it('in the season of a jar of any plant', async () => {
     const odd: string[] = []
-    for (const { id } of sampled(catalogue, 12)) {
+    for (const botanical of sampled(catalogue, 12)) {
       const asker = newAsker()
-      const name = cookName(id)
+      const name = `${isFormAsked(botanical) ? 'dried ' : ''}${cookName(botanical.id)}`
       for (const [day, line] of [[0, `/jar start jar of:${name} spirit:1 l 70% to-strength:30%`] as const, ...SEASON]) {
         const desk = testDesk({ nowMs: START_MS + day * DAY_MS, asker })
         const { outcome, text } = await desk.toldOf(line, 'first')

@@ -1,11 +1,6 @@
 import { expect, it } from 'vitest'
-import { DomainError } from '../../../core/domain-error.ts'
 import { readPlants } from '../../../core/recipe/plan/find-plants.ts'
-
-const problemOf = (text: string): string | null => {
-  const { plants, unknown } = readPlants(text)
-  return plants.length > 0 ? null : (unknown[0]?.problem.problem ?? null)
-}
+import { refusal } from '../quantity/refusal.ts'
 
 const massOf = (text: string) => {
   const [plant] = readPlants(text).plants
@@ -28,21 +23,9 @@ it.each([
 })
 
 it.each(['1 cup sloes', 'a cup of lemon balm'])('asks what it weighs where no table says so: %s', (text) => {
-  try {
-    expect(problemOf(text)).toBe('piece_not_weighed')
-  } catch (error) {
-    if (!(error instanceof DomainError)) throw error
-    expect(error.problem).toBe('piece_not_weighed')
-  }
+  expect(refusal(() => readPlants(text))).toBe('bad_value piece_not_weighed')
 })
 
-it('counts no fruit in cups where none was said', () => {
-  for (const text of ['10 blackberries', '3 cranberries']) {
-    try {
-      expect(problemOf(text)).toBe('piece_not_weighed')
-    } catch (error) {
-      if (!(error instanceof DomainError)) throw error
-      expect(error.problem).toBe('piece_not_weighed')
-    }
-  }
+it.each(['10 blackberries', '3 cranberries'])('counts no fruit in cups where none was said: %s', (text) => {
+  expect(refusal(() => readPlants(text))).toBe('bad_value piece_not_weighed')
 })
