@@ -6,6 +6,7 @@ import { withOption } from './change-call.ts'
 import { isOf } from './plan-rules.ts'
 import type { Remembered } from './remembered.ts'
 import { callReading, type Rule } from './rule.ts'
+import { undoAsked, undoOf } from './undo-rule.ts'
 
 /** `start it and call it midwinter`: its name as it was typed. */
 export const NAMED = /\b(?:call(?:ed)? (?:it|that|this)?|named?|name it|chiamalo|chiamala)\s+(.+?)[.!]*$/i
@@ -70,12 +71,9 @@ const NEVER_BY_YES = /undo|empty|discard|forget|share/
 function doubted({ step, doubt }: Remembered, isYes: boolean, jars: Sentence['jars']): TalkReading | null {
   const jar = step?.options.jar
   if (doubt === null || step === null || jar === undefined) return null
-  const undo: CallRead = { command: 'jar undo', options: { jar } }
   if (doubt === 'meant') return isYes ? { kind: 'last', what: 'let_be' } : null
-  if (doubt === 'undo' && isYes) return callReading(undo, 'record')
-  const name = jars.find(({ id }) => `#${id}` === jar)?.name ?? jar
-  const call: CallRead = { command: 'jar undo', options: { jar: name } }
-  return { kind: 'question', call, about: { kind: 'undo_step', step: step.command }, choices: [call], leftOut: [] }
+  if (doubt === 'undo' && isYes) return callReading(undoOf(jar), 'record')
+  return undoAsked(step, jars.find(({ id }) => `#${id}` === jar)?.name ?? jar)
 }
 
 export const agreed: Rule = ({ has, bits, typed, spans, jars }, _last, said) => {
@@ -148,7 +146,7 @@ export const ofOtherJar: Rule = ({ has, bits }, last) => {
   const names = bits.filter(({ kind }) => kind === 'plant' || kind === 'jar').map(({ text }) => text.toLowerCase())
   const other = names.find((name) => name !== jar.toLowerCase())
   if (other === undefined) return null
-  const choices: readonly CallRead[] = [{ command: 'jar undo', options: { jar } }, withOption(last, 'jar', other)]
+  const choices: readonly CallRead[] = [undoOf(jar), withOption(last, 'jar', other)]
   return { kind: 'question', call: choices[0]!, about: { kind: 'which_reading' }, choices, leftOut: [] }
 }
 

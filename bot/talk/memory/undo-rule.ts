@@ -27,9 +27,8 @@ export function undone(sentence: Sentence, { step, answersSince }: Remembered): 
   const jar = step?.options.jar
   const last = jar === undefined ? undefined : jars.find(({ id }) => `#${id}` === jar)
   if (step !== null && jar !== undefined && (!isNamed || (last !== undefined && named.includes(last)))) {
-    if (answersSince === 0 && !isNamed) return callReading({ command: 'jar undo', options: { jar } }, 'record')
-    const call = undoOf(last?.name ?? jar)
-    return { kind: 'question', call, about: { kind: 'undo_step', step: step.command }, choices: [call], leftOut: [] }
+    if (answersSince === 0 && !isNamed) return callReading(undoOf(jar), 'record')
+    return undoAsked(step, last?.name ?? jar)
   }
   const words = typed.tokens.filter(({ kind }) => kind === 'word')
   if (words.length > MOST_WORDS || !UNDOES.test(typed.text)) return null
@@ -38,4 +37,10 @@ export function undone(sentence: Sentence, { step, answersSince }: Remembered): 
   return call === undefined ? null : { kind: 'question', call, about: { kind: 'undo_jar' }, choices, leftOut: [] }
 }
 
-const undoOf = (jar: string): CallRead => ({ command: 'jar undo', options: { jar } })
+export const undoOf = (jar: string): CallRead => ({ command: 'jar undo', options: { jar } })
+
+/** Whether a step, of a jar by its name, is to be taken back. */
+export function undoAsked({ command: step }: CallRead, jar: string): TalkReading {
+  const call = undoOf(jar)
+  return { kind: 'question', call, about: { kind: 'undo_step', step }, choices: [call], leftOut: [] }
+}
