@@ -1,12 +1,10 @@
 import { unlessRefused } from '../../../core/domain-error.ts'
 import { parseStrength } from '../../../core/quantity/read/parse-strength.ts'
 import { parseSweetness } from '../../../core/quantity/read/parse-sweetness.ts'
+import { USUAL } from '../../../core/recipe/plan/reach-targets.ts'
 import { type Path, signatures } from '../../calls/signatures.ts'
 import { nextStrength, nextSweetness } from '../frames/better.ts'
 import type { CallRead } from '../frames/reading.ts'
-
-/** Taken where nothing was said: a usual liqueur. */
-const USUAL = { strength: 30, sweetness: 190 } as const
 
 export const takes = (command: Path, option: string): boolean => option in signatures[command].shape
 
@@ -23,7 +21,7 @@ export function sweetened(call: CallRead, isSweeter: boolean, isSlight: boolean)
   const now =
     read(call.options['to-sweetness'], (text) => parseSweetness(text).sugarGPerL) ??
     read(call.options.sweetness, (text) => parseSweetness(text).sugarGPerL) ??
-    USUAL.sweetness
+    USUAL.sugarGPerL
   const next = nextSweetness(now, isSweeter)
   const gPerL = isSlight ? Math.round((now + next) / 20) * 10 : next
   return withOption(call, 'to-sweetness', `${gPerL} g/L`)
@@ -33,7 +31,7 @@ export function strengthened(call: CallRead, isStronger: boolean, isSlight: bool
   const now =
     read(call.options['to-strength'], (text) => parseStrength(text).abvPercent) ??
     (call.command === 'adjust' ? read(call.options.strength, (text) => parseStrength(text).abvPercent) : null) ??
-    USUAL.strength
+    USUAL.abvPercent
   const step =
     call.options['to-strength'] === undefined && call.command !== 'adjust'
       ? now + (isStronger ? 5 : -5)

@@ -1,7 +1,7 @@
 import type { Bit, Sentence } from '../bits/bit.ts'
 import type { CallRead } from '../frames/reading.ts'
 import { type Concept, DEEDS } from '../lexicon/lexicon.ts'
-import { callReading, digitsOf, numbersOf, type Rule } from './rule.ts'
+import { callReading, digitsOf, NO_LIQUEUR, numbersOf, type Rule } from './rule.ts'
 
 /** Amounts of each step that can be put right, in the order in which a number is tried for them. */
 const AMOUNTS: Readonly<Record<string, readonly string[]>> = {
@@ -18,9 +18,6 @@ const WAS =
 
 /** Steps of which a small number can only be a strength. */
 const OF_LIQUID: ReadonlySet<string> = new Set(['jar strain'])
-
-/** From here on nobody wishes a liqueur so strong, % vol: it is what was read. */
-const NO_LIQUEUR = 55
 
 /** A longer sentence is one of its own. */
 const MOST_PIECES = 14

@@ -35,9 +35,8 @@ export const digitsOf = ({ text }: Bit): string => /\d+(?:[.,]\d+)?/.exec(text)?
 export const isAmountBit = ({ kind, role }: Bit): boolean =>
   (kind === 'volume' && role !== 'of_water') || kind === 'mass'
 
-/** A number alone, in place of what it can only be. */
 /** From here on no liqueur is wished so strong, % vol: it is what there is. */
-const NO_LIQUEUR = 55
+export const NO_LIQUEUR = 55
 
 /** Wished strengths of a usual liqueur, % vol. */
 const USUAL = { least: 15, most: 50 } as const

@@ -1,5 +1,6 @@
 import { unlessRefused } from '../../../core/domain-error.ts'
 import { parseSweetness } from '../../../core/quantity/read/parse-sweetness.ts'
+import { USUAL } from '../../../core/recipe/plan/reach-targets.ts'
 import type { CallRead } from '../frames/reading.ts'
 import { scaled, sweetened, takes, withOption } from './change-call.ts'
 import { callReading, changedOf, type Rule } from './rule.ts'
@@ -25,9 +26,6 @@ function factorIn(text: string): number | null {
   return factor > 0 ? factor : null
 }
 
-/** What it was to be where nothing else was said: a usual liqueur, g/L. */
-const USUAL_G_PER_L = 190
-
 /** As sweet as that many times the sugar makes it. */
 export const sugarShare: Rule = ({ typed }, last, { offered }) => {
   const factor = factorIn(typed.text)
@@ -45,7 +43,7 @@ export const sugarShare: Rule = ({ typed }, last, { offered }) => {
     ...call.options,
   }
   const told = target === undefined ? null : unlessRefused(() => parseSweetness(target).sugarGPerL)
-  const now = told ?? (isPlanned && from === undefined ? USUAL_G_PER_L : null)
+  const now = told ?? (isPlanned && from === undefined ? USUAL.sugarGPerL : null)
   if (now === null) return callReading(sweetened(call, factor > 1, false), 'compute', [typed.text])
   const sweet = withOption(call, 'to-sweetness', `${Math.round(now * factor)} g/L`)
   const weighed = sugar === undefined ? null : scaled({ command: 'plan', options: { sugar } }, factor)
