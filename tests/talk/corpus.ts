@@ -13,10 +13,14 @@ import { SHELVES, type Shelf } from './shelves.ts'
  * type, who had not seen the reader nor its lexicon either, but the meanings of the others, the names of plants and
  * entries, and the first rows of core's words for symptoms. `own-3` was written by a fourth, in the short plain way that people
  * speak at the jar, who had not seen the reader nor its lexicon, but the form and the meanings of the others, how an answer
- * is judged, the names of plants and entries, and most of core's words for symptoms: it is for development. `held-3` was
- * written by a fifth, again as thirty people would type, who had not seen the reader nor its lexicon, but the meanings of
- * the others, how an answer is judged, the names of plants, and the ids and titles of entries. `held-2` and `held-3` are
- * held: whoever works on the reader looks at their totals only and at no single sentence, or they measure nothing.
+ * is judged, the names of plants and entries, and most of core's words for symptoms: it is for development. `own-4` was
+ * written by another, as twenty people new to the bot would type, half of it amounts, plans, calculators and questions for
+ * the handbook in English. Its writer had not seen the reader nor its lexicon, but the form and the meanings of the others,
+ * how an answer is judged, the names of plants, the ids and titles of entries, and the first half of core's words for
+ * symptoms: it is for development, not held. `held-3` was written by a fifth, again as thirty people would type, who had not
+ * seen the reader nor its lexicon, but the meanings of the others, how an answer is judged, the names of plants, and the ids
+ * and titles of entries. `held-2` and `held-3` are held: whoever works on the reader looks at their totals only and at no
+ * single sentence, or they measure nothing.
  *
  * `after` is what was typed before in the same talk, `shelf` the jars that there are. A value is in the unit of its name,
  * whatever unit was typed; a strength is in % vol, `sugar` and a `to_sweetness` that is a number in g/L. Spirits of a kind
@@ -100,34 +104,9 @@ const NUMBERS = [
 ] as const
 
 const WORDS = [
-  ...[
-    'per',
-    'keep',
-    'replace',
-    'place',
-    'material',
-    'substitute',
-    'use',
-    'without',
-    'country',
-    'zone',
-    'time',
-    'field',
-  ],
-  ...[
-    'instrument',
-    'age',
-    'when',
-    'until',
-    'on',
-    'symptom',
-    'suspect',
-    'entry',
-    'subject',
-    'term',
-    'question',
-    'command',
-  ],
+  ...['per', 'keep', 'replace', 'place', 'material', 'substitute', 'use', 'without', 'country'],
+  ...['zone', 'time', 'field', 'instrument', 'age', 'when', 'until', 'on'],
+  ...['symptom', 'suspect', 'entry', 'subject', 'term', 'question', 'command'],
 ] as const
 
 const shapeOf = <Name extends string, Value extends z.ZodType>(
@@ -177,7 +156,17 @@ export type Sentence = z.output<typeof sentence>
 export type OffTopic = z.output<typeof offTopic>
 export type Danger = z.output<typeof danger>
 
-export const SENTENCE_FILES = ['open', 'open-2', 'own-1', 'own-2', 'own-3', 'held', 'held-2', 'held-3'] as const
+export const SENTENCE_FILES = [
+  'open',
+  'open-2',
+  'own-1',
+  'own-2',
+  'own-3',
+  'own-4',
+  'held',
+  'held-2',
+  'held-3',
+] as const
 
 const linesOf = <Line>(name: string, line: z.ZodType<Line>): readonly Line[] =>
   readFileSync(join(import.meta.dirname, `${name}.jsonl`), 'utf8')
