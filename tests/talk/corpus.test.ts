@@ -10,7 +10,9 @@ import { SHELVES } from './shelves.ts'
 
 const files = Object.fromEntries(SENTENCE_FILES.map((name) => [name, sentencesOf(name)]))
 const sentences = Object.values(files).flat()
-const ours = (['own-1', 'own-2', 'own-3', 'own-4', 'held', 'held-2', 'held-3'] as const).flatMap((name) => files[name]!)
+const ours = (['own-1', 'own-2', 'own-3', 'own-4', 'held', 'held-2', 'held-3', 'held-4'] as const).flatMap(
+  (name) => files[name]!,
+)
 const offTopic = readOffTopic()
 const dangers = readDangers()
 
@@ -45,6 +47,7 @@ describe('the sentences', () => {
     expect(files.held!.length).toBeGreaterThanOrEqual(210)
     expect(files['held-2']!.length).toBe(240)
     expect(files['held-3']!.length).toBe(240)
+    expect(files['held-4']!.length).toBe(240)
     const italian = ours.filter(({ lang }) => lang === 'it').length / ours.length
     expect(italian).toBeGreaterThan(0.17)
     expect(offTopic.length).toBeGreaterThanOrEqual(100)
