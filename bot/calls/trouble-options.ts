@@ -1,4 +1,4 @@
-import { parseSymptom } from '../../core/trouble/find-symptom.ts'
+import { parseSymptoms } from '../../core/trouble/find-symptom.ts'
 import { parseSigns } from '../../core/trouble/parse-signs.ts'
 import type { Sign } from '../../core/trouble/signs.ts'
 import { type SymptomId, symptoms } from '../../core/trouble/symptoms.ts'
@@ -8,9 +8,10 @@ const writeSigns = (signs: readonly Sign[]): string => signs.join(' + ')
 
 /** What only troubles take. */
 export const troubleOptions = {
+  /** One, or several of one drink. */
   symptom: option({
-    read: parseSymptom,
-    write: (id: SymptomId) => symptoms[id].en[0]!,
+    read: parseSymptoms,
+    write: (ids: readonly SymptomId[]) => ids.map((id) => symptoms[id].en[0]!).join(' + '),
     suggested: 'symptom',
     isName: true,
   }),

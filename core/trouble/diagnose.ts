@@ -129,6 +129,31 @@ export function diagnose(symptom: SymptomId, known: TroubleFacts, said: TroubleF
   }
 }
 
+const GRAVITY: readonly TroubleVerdict['kind'][] = ['emergency', 'throw_away', 'hold', 'ask', 'cannot_tell', 'keep']
+
+const gravityOf = ({ verdict }: Diagnosis): number => GRAVITY.indexOf(verdict.kind)
+
+const dangersOf = ({ causes }: Diagnosis): number => causes.filter(({ cause }) => cause.isDangerous).length
+
+const assumedOf = (symptoms: readonly SymptomId[]): TroubleFacts['signs'] =>
+  Object.assign({}, ...symptoms.map((symptom) => troubleRows[symptom].assumes ?? {}))
+
+/**
+ * The same of several symptoms of one drink, one at least: the worst verdict first, then the one with most dangers open. What
+ * the others assume is known of the first: mould in what fizzes is thrown away as what is under pressure.
+ */
+export function diagnoseAll(
+  symptoms: readonly SymptomId[],
+  known: TroubleFacts,
+  said: TroubleFacts['signs'] = {},
+): readonly [Diagnosis, ...Diagnosis[]] {
+  const [worst, ...others] = symptoms
+    .map((symptom) => diagnose(symptom, known, said))
+    .toSorted((one, other) => gravityOf(one) - gravityOf(other) || dangersOf(other) - dangersOf(one))
+  if (worst === undefined) throw new RangeError('no symptom')
+  return [diagnose(worst.symptom, known, { ...assumedOf(symptoms), ...said }), ...others]
+}
+
 const throwAway = ({ signs }: TroubleFacts, because: StopId): TroubleVerdict =>
   signs.ill === true ? { kind: 'emergency' } : { kind: 'throw_away', because }
 

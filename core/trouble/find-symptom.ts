@@ -64,12 +64,26 @@ export function symptomIn(text: string): SymptomId | null {
   )
 }
 
-/** Whether a text says nothing beside a symptom's name: what else is said would be dropped. */
-export function isSymptomName(text: string, symptom: SymptomId): boolean {
+const JOINED = /[,;.+&]|(?<!\p{L})(?:and|but|also|plus|e|ed|ma|anche)(?!\p{L})/iu
+
+const partsOf = (text: string): readonly string[] => text.split(JOINED).filter((part) => bareOf(nameWords(part)) !== '')
+
+const isName = (text: string): boolean => {
   const words = nameWords(text)
   const [key, bare] = [keyOf(words), bareOf(words)]
-  return known.some((each) => each.id === symptom && (each.key === key || each.bare === bare))
+  return known.some((each) => each.key === key || (bare !== '' && each.bare === bare))
 }
+
+/** All symptoms that a text names, in its order, each once: `cloudy and fizzing` are two, `slimy and thick` is one. */
+function symptomsIn(text: string): readonly SymptomId[] {
+  const whole = symptomIn(text)
+  if (whole !== null && isName(text)) return [whole]
+  const parts = partsOf(text).flatMap((part) => symptomIn(part) ?? [])
+  return [...new Set(whole === null || parts.includes(whole) ? parts : [whole, ...parts])]
+}
+
+/** Whether a text says nothing beside the names of symptoms: what else is said would be dropped. */
+export const isSymptomName = (text: string): boolean => isName(text) || partsOf(text).every(isName)
 
 /** Nearer than this share of its letters a name may be what was meant. */
 const NEAR_SHARE = 0.5
@@ -96,10 +110,12 @@ function dangerIn(text: string): SymptomId | null {
   return isRefused(() => expectNotRefused(text)) ? 'unknown_plant' : null
 }
 
-/** What is wrong, in the words people use. Throws `unknown_symptom` with those that come nearest. */
-export function parseSymptom(text: string): SymptomId {
-  const found = symptomIn(text) ?? dangerIn(text)
-  if (found !== null) return found
+/** What is wrong, in the words people use, one at least. Throws `unknown_symptom` with those that come nearest. */
+export function parseSymptoms(text: string): readonly SymptomId[] {
+  const found = symptomsIn(text)
+  if (found.length > 0) return found
+  const danger = dangerIn(text)
+  if (danger !== null) return [danger]
   const nearest = nearestSymptoms(text).map((id) => symptoms[id].en[0]!)
   throw new DomainError('bad_value', 'unknown_symptom', { typed: shown(text), nearest })
 }

@@ -10,6 +10,7 @@ import type { TroubleFacts } from '../../../core/trouble/facts.ts'
 import { type Mendable, type SolvedRemedy, solveRemedy } from '../../../core/trouble/remedy.ts'
 import type { RemedyKind } from '../../../core/trouble/row.ts'
 import { isSign, type Sign } from '../../../core/trouble/signs.ts'
+import type { SymptomId } from '../../../core/trouble/symptoms.ts'
 import { type Call, type CallValues, call } from '../../calls/call.ts'
 import type { Context } from '../../chat/command.ts'
 import { inMore } from '../../chat/depth.ts'
@@ -29,6 +30,8 @@ export interface Asking {
   readonly input: TroubleInput
   readonly held: JarView | null
   readonly facts: TroubleFacts
+  /** What else was told of the same drink. */
+  readonly also: readonly SymptomId[]
   readonly context: Context
 }
 
@@ -160,13 +163,20 @@ function noteOf({ held, input, context }: Asking): readonly Action[] {
   return [{ label: label('trouble_note'), call: note }]
 }
 
+/** What else was told, each by itself: it is not answered yet. */
+const alsoOf = (asking: Asking): readonly Action[] =>
+  asking.also.map((symptom) => ({
+    label: { group: 'actions', key: 'trouble_also', values: { symptom } },
+    call: again(asking, { symptom: [symptom], yes: undefined, no: undefined }),
+  }))
+
 /** What can be typed next: the answer first, then what mends it. */
 export function troubleActions(
   { verdict, question, causes }: Diagnosis,
   asking: Asking,
   remedies: readonly Action[],
 ): readonly Action[] {
-  if (verdict.kind === 'throw_away') return discardOf(asking)
+  if (verdict.kind === 'throw_away') return [...discardOf(asking), ...inMore(alsoOf(asking))]
   const [first] = causes
   const see = first?.cause.leadsTo ?? null
   const more: readonly Action[] =
@@ -175,7 +185,7 @@ export function troubleActions(
       : [
           {
             label: { group: 'actions', key: 'trouble_see', values: { symptom: see } },
-            call: again(asking, { symptom: see }),
+            call: again(asking, { symptom: [see] }),
           },
         ]
   const putsRight = asking.held === null ? [] : dangerActions(asking.held, asking.context)
@@ -186,5 +196,5 @@ export function troubleActions(
   const shown = best === undefined ? [] : [best, ...inMore(others)]
   const noted = verdict.kind === 'hold' ? noteOf(asking) : []
   const mends = open.length > 0 ? inMore([...mending, ...noted]) : [...shown, ...noted]
-  return [...open, ...mends, ...inMore(more)]
+  return [...open, ...mends, ...alsoOf(asking), ...inMore(more)]
 }

@@ -3,6 +3,7 @@ import type { Diagnosis, OpenCause } from '../../../core/trouble/diagnose.ts'
 import { isSymptomName } from '../../../core/trouble/find-symptom.ts'
 import type { SolvedRemedy } from '../../../core/trouble/remedy.ts'
 import { isBadSign, isSign } from '../../../core/trouble/signs.ts'
+import type { SymptomId } from '../../../core/trouble/symptoms.ts'
 import { type Deep, inMore } from '../../chat/depth.ts'
 import type { Action, Data, Reply } from '../../chat/reply.ts'
 import type { Message } from '../../text/words.ts'
@@ -77,8 +78,12 @@ const causeData = ({ id, cause, finding }: OpenCause): Data => ({
 })
 
 /** For scripts. */
-export const troubleData = ({ symptom, verdict, question, causes, unless }: Diagnosis): Reply['data'] => ({
+export const troubleData = (
+  { symptom, verdict, question, causes, unless }: Diagnosis,
+  also: readonly SymptomId[],
+): Reply['data'] => ({
   symptom,
+  also,
   causes: causes.map(causeData),
   discard: { verdict: verdict.kind, because: 'because' in verdict ? verdict.because : null, question, unless },
 })
@@ -115,10 +120,11 @@ function causeNotes(first: OpenCause, diagnosis: Diagnosis, isLong: boolean): re
 }
 
 /** How more words than a name were read. */
-const readAs = ({ input }: Asking, { symptom }: Diagnosis): readonly Message<'notes'>[] => {
+const readAs = ({ input }: Asking): readonly Message<'notes'>[] => {
   const typed = input.symptom?.typed ?? ''
-  const isWhole = typed === '' || isSymptomName(typed, symptom)
-  return isWhole ? [] : [{ group: 'notes', key: 'trouble_read_as', values: { typed: shown(typed), symptom } }]
+  const symptoms = input.symptom?.is ?? []
+  const isWhole = typed === '' || isSymptomName(typed)
+  return isWhole ? [] : [{ group: 'notes', key: 'trouble_read_as', values: { typed: shown(typed), symptoms } }]
 }
 
 /** How it is thrown away: what fizzes is cooled and let out first, and what may carry botulism stays shut. */
@@ -149,7 +155,7 @@ export function troubleReply(diagnosis: Diagnosis, asking: Asking, jars: readonl
     table: [],
     sure: [],
     notes: [
-      ...readAs(asking, diagnosis),
+      ...readAs(asking),
       ...(isThrown ? awayNotes(diagnosis) : []),
       ...(verdict.kind === 'hold' && question !== null
         ? [{ group: 'notes', key: 'trouble_question', values: { question } } as const]
@@ -170,7 +176,7 @@ export function troubleReply(diagnosis: Diagnosis, asking: Asking, jars: readonl
         : []),
     ],
     actions: [...troubleActions(diagnosis, asking, remedies.actions), ...(question === null ? jars : inMore(jars))],
-    data: { ...(held === null ? {} : { jar: jarBrief(held) }), ...troubleData(diagnosis) },
+    data: { ...(held === null ? {} : { jar: jarBrief(held) }), ...troubleData(diagnosis, asking.also) },
     kitchen: kitchenOfJar(asking.input, held?.story ?? null),
   }
 }

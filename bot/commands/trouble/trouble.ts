@@ -1,4 +1,4 @@
-import { diagnose } from '../../../core/trouble/diagnose.ts'
+import { diagnoseAll } from '../../../core/trouble/diagnose.ts'
 import { signature } from '../../calls/signatures.ts'
 import { defineCommand } from '../../chat/command.ts'
 import { emergencyReply } from '../../chat/emergency-reply.ts'
@@ -15,13 +15,14 @@ export const troubleCommand = defineCommand({
   async run(input, context) {
     const held = input.jar === undefined ? null : await jarNamed(input.jar.is, context)
     if (input.symptom === undefined) return whatReply(input, held, context)
-    const diagnosis = diagnose(input.symptom.is, knownFacts(input, held, context), answered(input))
+    const [diagnosis, ...others] = diagnoseAll(input.symptom.is, knownFacts(input, held, context), answered(input))
+    const also = others.map(({ symptom }) => symptom)
     if (diagnosis.verdict.kind === 'emergency') {
       const { settings, zone } = context
       const reply = emergencyReply('methanol', { country: settings.country, zone })
-      return { ...reply, data: { ...reply.data, ...troubleData(diagnosis) } }
+      return { ...reply, data: { ...reply.data, ...troubleData(diagnosis, also) } }
     }
-    const asking = { input, held, facts: diagnosis.facts, context }
+    const asking = { input, held, facts: diagnosis.facts, also, context }
     return troubleReply(diagnosis, asking, await jarChoices(asking))
   },
 })

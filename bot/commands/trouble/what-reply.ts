@@ -34,10 +34,10 @@ export function whatReply(input: TroubleInput, held: JarView | null, context: Co
     cautions: held === null ? [] : dangerCautions([held.story]),
     actions: USUAL.map((symptom, at) => ({
       label: { group: 'actions', key: 'trouble_usual', values: { symptom } },
-      call: call('trouble', { symptom, ...told, ...jar }),
+      call: call('trouble', { symptom: [symptom], ...told, ...jar }),
       ...(at >= MOST_FIRST && { depth: 'more' as const }),
     })),
-    data: { ...(held === null ? {} : { jar: jarBrief(held) }), symptom: null, causes: [], discard: null },
+    data: { ...(held === null ? {} : { jar: jarBrief(held) }), symptom: null, also: [], causes: [], discard: null },
     kitchen: kitchenOfJar(input, held?.story ?? null),
   }
 }

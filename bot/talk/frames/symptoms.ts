@@ -126,12 +126,41 @@ export interface SymptomSaid {
   readonly score: number
 }
 
-/** What goes wrong in a sentence, the likeliest; null where nothing does. */
-export function symptomIn(sentence: Sentence): SymptomSaid | null {
-  const found = compiled
+const heldIn = (sentence: Sentence): readonly Compiled[] =>
+  compiled
     .filter(
       ({ said, unsaid }) => said.every((each) => sentence.has(each)) && !unsaid.some((each) => sentence.has(each)),
     )
-    .toSorted((one, other) => other.score - one.score || other.said.length - one.said.length)[0]
+    .toSorted((one, other) => other.score - one.score || other.said.length - one.said.length)
+
+/** What goes wrong in a sentence, the likeliest; null where nothing does. */
+export function symptomIn(sentence: Sentence): SymptomSaid | null {
+  const [found] = heldIn(sentence)
   return found === undefined ? null : { id: found.symptom, score: found.score }
+}
+
+const NOT = /^(?:not|isnt|wasnt|arent|no|never|without|nor|non|senza|mai|ne|neither)$/
+
+/** `It’s not cloudy, but …`. */
+const isDenied = ({ typed }: Sentence, at: number): boolean =>
+  typed.tokens.slice(Math.max(0, at - 2), at).some(({ text }) => NOT.test(text))
+
+/** From here on a second one is meant, not hinted at. */
+const TELLING = 3.9
+
+/** What goes wrong beside a symptom, in words that tell of nothing else: `cloudy, and it fizzes` are two, `furry mould` is one. */
+export function symptomsBeside(sentence: Sentence, symptom: SymptomId): readonly SymptomId[] {
+  const held = heldIn(sentence)
+  const own = held.filter((each) => each.symptom === symptom)
+  const placesOf = ({ said: [head] }: Compiled) =>
+    sentence.spans.filter(({ concept, from }) => concept === head && !isDenied(sentence, from))
+  const told = own.flatMap(placesOf)
+  const others: SymptomId[] = []
+  for (const each of held) {
+    const isOfTold = placesOf(each).every(({ from, to }) => told.some((one) => one.from < to && from < one.to))
+    if (each.score < TELLING || each.symptom === symptom || others.includes(each.symptom) || isOfTold) continue
+    others.push(each.symptom)
+    told.push(...placesOf(each))
+  }
+  return others
 }

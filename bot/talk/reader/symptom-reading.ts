@@ -2,6 +2,7 @@ import { type SymptomId, symptoms } from '../../../core/trouble/symptoms.ts'
 import type { Sentence } from '../bits/bit.ts'
 import { jarsMeant } from '../frames/jars-meant.ts'
 import type { TalkReading } from '../frames/reading.ts'
+import { symptomsBeside } from '../frames/symptoms.ts'
 import { isAsked } from './is-told.ts'
 import { isOfGarden } from './small-talk.ts'
 
@@ -27,7 +28,7 @@ export function symptomReading(sentence: Sentence, id: SymptomId): TalkReading {
   const strength = bits.find(({ kind, role }) => kind === 'strength' && role === 'have')
   const sweetness = bits.find(({ kind, role }) => kind === 'sweetness' && role === 'have')
   const options = {
-    symptom: symptoms[id].en[0]!,
+    symptom: [id, ...symptomsBeside(sentence, id)].map((each) => symptoms[each].en[0]!).join(' + '),
     ...(text !== null && { jar: text }),
     ...(id === 'mould' && isMouldSeen(sentence.typed.text, text === null || has('fruit_part')) && { yes: 'growth' }),
     ...(text === null && strength !== undefined && { strength: strength.text }),

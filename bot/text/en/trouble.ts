@@ -152,7 +152,7 @@ export const troubleSentences = {
     trouble_how_to_throw_away: () =>
       'Down the drain with plenty of water, window open, no flame, out of reach of children and pets.',
     trouble_more_known: () => 'I know neither its strength nor what’s in it. With its jar I could say more.',
-    trouble_read_as: ({ typed, symptom }) => `I’ve read “${typed}” as ${symptomName(symptom)}.`,
+    trouble_read_as: ({ typed, symptoms: ids }) => `I’ve read “${typed}” as ${listed(ids.map(symptomName))}.`,
     trouble_question: ({ question }) => questions[question],
     trouble_cause: ({ whys, after, ...said }, format) =>
       `${LIKELIEST[after]}: ${textOf(said).cause}.${whysText(whys, format)}`,
@@ -203,6 +203,7 @@ export const troubleSentences = {
     trouble_of_jar: ({ name }) => `It’s ${name}`,
     trouble_remedy: ({ kind }) => REMEDY[kind],
     trouble_usual: ({ symptom }) => capital(symptomName(symptom)),
+    trouble_also: ({ symptom }) => `And ${symptomName(symptom)}`,
     trouble_see: ({ symptom }) => `More about ${symptomName(symptom)}`,
     trouble_offer: ({ symptom }) => (symptom === null ? 'What’s wrong with it?' : `If it’s ${symptomName(symptom)}`),
   },

@@ -42,7 +42,7 @@ export interface TroubleMessages {
   }
   notes: Plain<'trouble_how_to_throw_away' | 'trouble_more_known'> & {
     /** What was typed, where more was said than the name of the symptom. */
-    trouble_read_as: { readonly typed: string; readonly symptom: SymptomId }
+    trouble_read_as: { readonly typed: string; readonly symptoms: readonly SymptomId[] }
     trouble_question: { readonly question: Ask }
     /** The likeliest, as it stands or once the open question is answered well. */
     trouble_cause: CauseSaid & { readonly whys: readonly Why[]; readonly after: 'nothing' | 'yes' | 'no' }
@@ -79,6 +79,8 @@ export interface TroubleMessages {
     trouble_of_jar: { readonly name: string }
     trouble_remedy: { readonly kind: RemedyKind }
     trouble_usual: { readonly symptom: SymptomId }
+    /** It was told with another that comes first. */
+    trouble_also: { readonly symptom: SymptomId }
     trouble_see: { readonly symptom: SymptomId }
     /** What was noted of a taste; null where it was only rated low. */
     trouble_offer: { readonly symptom: SymptomId | null }

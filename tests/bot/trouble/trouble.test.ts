@@ -66,7 +66,7 @@ it('answers from a line alone as far as that goes', async () => {
   expect(weak.data.discard).toMatchObject({ verdict: 'throw_away', because: 'fizzed_weak' })
   const sweet = await desk.ask('/trouble too sweet strength:28% sweetness:330 g/L')
   expect((sweet.data.causes as readonly unknown[])[0]).toMatchObject({ id: 'recipe', fits: 'yes', why: ['sugar'] })
-  expect((await desk.ask('/trouble')).data).toEqual({ symptom: null, causes: [], discard: null })
+  expect((await desk.ask('/trouble')).data).toEqual({ symptom: null, also: [], causes: [], discard: null })
 })
 
 it('says first how to get near what fizzes, and to leave shut what may carry botulism', async () => {
@@ -125,4 +125,19 @@ it('offers to write down of a jar what must not be drunk yet, and the jar tells 
   expect(await desk.textOf('/jar show sloe')).toContain('fizzing')
   const clear = await desk.replyOf('/trouble too sweet jar:sloe')
   expect(clear.actions.map(({ label }) => label.key)).not.toContain('trouble_note')
+})
+
+it('answers the worse of two that are told together, and names the other with its line', async () => {
+  const desk = jarDesk('2026-11-01')
+  await desk.ask('/jar start sloe of:1 kg sloes spirit:1 l gin 40%')
+  for (const line of ['/trouble cloudy and fizzing jar:sloe', '/trouble fizzing, cloudy jar:sloe']) {
+    const { data } = await desk.ask(line)
+    expect(data).toMatchObject({ symptom: 'fermenting', also: ['cloudy_on_mixing'], discard: { verdict: 'hold' } })
+    expect(await desk.textOf(line)).toContain('And cloudy: /trouble cloudy jar:sloe')
+  }
+  const mouldy = '/trouble fizzing and mould jar:sloe yes:growth'
+  expect((await desk.ask(mouldy)).data).toMatchObject({ symptom: 'mould', discard: { verdict: 'throw_away' } })
+  // What fizzes is let out first, also where it goes for its mould.
+  expect(await desk.textOf(mouldy)).toContain('loosen the lid once it’s cold')
+  expect((await desk.ask('/trouble too sweet strength:28%')).data).toMatchObject({ also: [] })
 })

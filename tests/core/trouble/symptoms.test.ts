@@ -1,6 +1,6 @@
 import { expect, it, test } from 'vitest'
 import { DomainError } from '../../../core/domain-error.ts'
-import { nearestSymptoms, parseSymptom, symptomIn } from '../../../core/trouble/find-symptom.ts'
+import { isSymptomName, nearestSymptoms, parseSymptoms, symptomIn } from '../../../core/trouble/find-symptom.ts'
 import { symptomIds, symptoms } from '../../../core/trouble/symptoms.ts'
 
 it('knows fifty-two symptoms', () => {
@@ -35,13 +35,29 @@ it.each([
   ['I put antifreeze in', 'wrong_spirit'],
   ['there is hemlock in it', 'unknown_plant'],
 ] as const)('takes what must not be in a jar for a trouble: “%s”', (said, id) => {
-  expect(parseSymptom(said)).toBe(id)
+  expect(parseSymptoms(said)).toEqual([id])
+})
+
+// Phrases as makers type them; what each names is common sense, no source.
+test.each([
+  ['cloudy and smells of nail varnish', ['cloudy_on_mixing', 'solvent']],
+  ['too sweet, bitter', ['too_sweet', 'bitter']],
+  ['gone cloudy but also fizzing', ['cloudy_on_mixing', 'fermenting']],
+  ['torbido e frizza', ['cloudy_on_mixing', 'fermenting']],
+  ['mould + fizzing + bitter', ['mould', 'fermenting', 'bitter']],
+  ['slimy and thick', ['gelled']],
+  ['hazy when cold and clear at room temperature', ['cloudy_in_cold']],
+  ['cloudy, cloudy', ['cloudy_on_mixing']],
+] as const)('names all that “%s” tells', (said, ids) => {
+  expect(parseSymptoms(said)).toEqual(ids)
+  expect(isSymptomName(said)).toBe(true)
+  expect(isSymptomName(`${said} and a green parrot`)).toBe(false)
 })
 
 it('asks back where nothing is known, with what comes nearest', () => {
   const thrown = (() => {
     try {
-      parseSymptom('tastes of old socks')
+      parseSymptoms('tastes of old socks')
     } catch (error) {
       return error
     }

@@ -153,6 +153,6 @@ function mendAction({ last, targets }: Choice, { own, jar }: Offering): Action {
     const label = { group: 'actions', key: mend.key, values: undefined } as const
     return { label, call: call('again', { ...own, jar, ...mend.wish }) }
   }
-  const values = { ...(symptom !== null && { symptom }), jar }
+  const values = { ...(symptom !== null && { symptom: [symptom] }), jar }
   return { label: { group: 'actions', key: 'trouble_offer', values: { symptom } }, call: call('trouble', values) }
 }

@@ -17,7 +17,7 @@ export function troubleOffers({ jar, story, entry }: Recorded, context: Context)
   return [
     {
       label: { group: 'actions', key: 'trouble_offer', values: { symptom } },
-      call: call('trouble', { ...(symptom !== null && { symptom }), jar: jarRef({ jar, story }, context) }),
+      call: call('trouble', { ...(symptom !== null && { symptom: [symptom] }), jar: jarRef({ jar, story }, context) }),
     },
   ]
 }
