@@ -1,5 +1,4 @@
 import { randomUUID } from 'node:crypto'
-import { existsSync } from 'node:fs'
 import { join } from 'node:path'
 import type { Maintenance } from '../store/maintenance.ts'
 import type { Store } from '../store/store.ts'
@@ -78,7 +77,6 @@ export function localSession({ config, assumedZone, store, commands, spoken, now
         now,
         assumedZone,
         log,
-        hasData: () => existsSync(config.data),
         complain: (error) => say(clean(noReminders(error, speech.words, speech.console))),
       }),
     input: stdin,

@@ -86,7 +86,7 @@ const main = async (argv: readonly string[]): Promise<ExitCode> => {
       if (showsToken(SETTINGS)) log(language.console.tokenShown())
       edge.joinPeople()
       const { startDiscord } = await import('./discord/connect/start-discord.ts')
-      const told = { store, commands, ...spoken, assumedZone, now: Date.now, log, data: folder, ended }
+      const told = { store, commands, ...spoken, assumedZone, now: Date.now, log, ended }
       return await startDiscord(discord, told)
     }
     const session = localSession({ config, assumedZone, store, commands, spoken, now: Date.now })

@@ -55,6 +55,8 @@ export interface PutBack {
 
 /** What whoever runs the bot does with a store, beside what people do. Every failure is a `StorageError`. */
 export interface Maintenance {
+  /** Whether there is a store yet; asking makes none. */
+  isThere(): Promise<boolean>
   /** Takes the store for this process before there is anything to write. Throws `locked`. */
   hold(): Promise<void>
   /** To be called once a night: copies whoever changed since the last copy; seven days are kept. The number of people copied. */

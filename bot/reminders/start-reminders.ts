@@ -21,7 +21,7 @@ const MOST_SILENT_BEATS = 3
 const SILENT = { info() {}, warn() {}, error() {}, debug() {} }
 
 export interface Reminding {
-  readonly store: Pick<Store & Maintenance, 'read' | 'update' | 'claimDue' | 'nightly' | 'heartbeat'>
+  readonly store: Pick<Store & Maintenance, 'read' | 'update' | 'claimDue' | 'isThere' | 'nightly' | 'heartbeat'>
   readonly surface: Surface
   /** Places found closed, where somebody else wants to know of them. */
   readonly closed?: ClosedPlaces
@@ -30,9 +30,7 @@ export interface Reminding {
   readonly now: () => number
   readonly assumedZone: string
   readonly log: (text: string) => void
-  /** False as long as there is no folder of data: then nothing is due, and looking must not make one. */
-  readonly hasData: () => boolean
-  /** The folder could not be worked on; told once, until it can again. */
+  /** The store could not be worked on; told once, until it can again. */
   readonly complain: (error: StorageError) => void
 }
 
@@ -41,11 +39,12 @@ export type StopReminding = () => Promise<void>
 
 /** One pass at a time; never throws. */
 const passes = (reminding: Reminding) => {
-  const { store, closed = closedPlaces(), now, assumedZone, log, hasData, complain } = reminding
+  const { store, closed = closedPlaces(), now, assumedZone, log, complain } = reminding
   let complained: StorageError['problem'] | null = null
   const guarded = async (work: () => Promise<unknown>): Promise<void> => {
-    if (!hasData()) return
     try {
+      // Where there is no store yet nothing is due, and looking for it would make one.
+      if (!(await store.isThere())) return
       await work()
       complained = null
     } catch (error) {

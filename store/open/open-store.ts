@@ -1,5 +1,6 @@
 import { copyChanged } from '../disk/copies.ts'
 import { type Disk, nodeDisk } from '../disk/disk.ts'
+import { ifThere } from '../disk/disk-failure.ts'
 import { dueIndex } from '../disk/due-index.ts'
 import { dueScan } from '../disk/due-scan.ts'
 import { erase } from '../disk/erase.ts'
@@ -69,6 +70,10 @@ export function openStore(options: StoreOptions): Store & Maintenance {
   const scan = dueScan({ disk, folders, index, texts, assumedZone, nowMs, read, isClosed: () => isClosed, log })
 
   return {
+    async isThere() {
+      open()
+      return (await ifThere(folder, () => disk.readdir(folder))) !== null
+    },
     async hold() {
       open()
       await lock.take()

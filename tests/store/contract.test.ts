@@ -5,27 +5,27 @@ import { NOBODY } from '../../store/person.ts'
 import type { Store } from '../../store/store.ts'
 import { runs, SEED } from '../runs.ts'
 import { inFolder } from './in-folder.ts'
+import { KINDS } from './kinds.ts'
 import { jarOf, nudgeAt, personWith, userId } from './some-people.ts'
-import { storeIn } from './some-store.ts'
 
 const A = userId(1)
 const B = userId(2)
 
 type WithStore = (work: (store: Store) => Promise<void>) => Promise<void>
 
-const onDisk: WithStore = (work) =>
-  inFolder(async (folder) => {
-    const store = storeIn(folder)
-    await work(store)
-    await store.close()
-  })
+const kept: readonly (readonly [string, WithStore])[] = KINDS.map(([name, openIn]) => [
+  name,
+  (work) =>
+    inFolder(async (folder) => {
+      const store = openIn(folder)
+      await work(store)
+      await store.close()
+    }),
+])
 
 const inMemory: WithStore = (work) => work(memoryStore('Europe/Rome'))
 
-describe.each([
-  ['on disk', onDisk],
-  ['in memory', inMemory],
-])('the store %s', (_, withStore) => {
+describe.each([...kept, ['in memory', inMemory] as const])('the store %s', (_, withStore) => {
   it('knows nobody at first', () => withStore(async (store) => expect(await store.read(A)).toEqual(NOBODY)))
 
   it('answers with what it stored, and reads it again', () =>
@@ -153,18 +153,18 @@ const step = fc.oneof(
   fc.record({ kind: fc.constant('claim' as const), untilMs: fc.nat(250), limit: fc.nat(4), leaseMs: fc.nat(60) }),
 )
 
-it('names the same people as a plain search does, whatever happens', async () => {
+it.each(KINDS)('%s it names the same people as a plain search does, whatever happens', async (_, openIn) => {
   await fc.assert(
     fc.asyncProperty(fc.array(step, { maxLength: 40 }), (steps) =>
       inFolder(async (folder) => {
-        let [disk, memory] = [storeIn(folder), memoryStore('Europe/Rome')] as [Store, Store]
+        let [disk, memory]: [Store, Store] = [openIn(folder), memoryStore('Europe/Rome')]
         for (const one of steps) {
           if (one.kind === 'reopen') {
             const people = await Promise.all(
               [0, 1, 2, 3, 4, 5].map(async (who) => [who, await disk.read(userId(who))] as const),
             )
             await disk.close()
-            disk = storeIn(folder)
+            disk = openIn(folder)
             // Leases end with the process.
             memory = memoryStore('Europe/Rome')
             for (const [who, person] of people) await memory.update(userId(who), () => person)

@@ -1,4 +1,3 @@
-import { existsSync } from 'node:fs'
 import type { Maintenance } from '../../../store/maintenance.ts'
 import { StorageError, type StorageProblems } from '../../../store/storage-error.ts'
 import type { Store } from '../../../store/store.ts'
@@ -18,8 +17,6 @@ import { type ConnectionDesk, connect } from './connect.ts'
 interface DiscordStart
   extends Pick<InteractionDesk, 'commands' | 'language' | 'languageOf' | 'assumedZone' | 'now' | 'log'> {
   readonly store: Store & Maintenance
-  /** The folder of data. */
-  readonly data: string
   readonly ended: AbortSignal
 }
 
@@ -42,7 +39,7 @@ export async function startDiscord(
   discord: Pick<ConnectionDesk, 'token' | 'guildId' | 'api'>,
   start: DiscordStart,
 ): Promise<0 | 1> {
-  const { data, store, language, ended, log } = start
+  const { store, language, ended, log } = start
   const words = wordsOf(language)
   const locked = await lockedOut(store)
   if (locked !== null) {
@@ -66,7 +63,6 @@ export async function startDiscord(
         ...shared,
         heardMs,
         surface: discordSurface({ ...shared, rest, botUserId: user.id }),
-        hasData: () => existsSync(data),
         complain: (error) => log(clean(noReminders(error, words, language.console))),
       }),
   })

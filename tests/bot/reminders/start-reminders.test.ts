@@ -14,6 +14,7 @@ const setUp = async (more: Partial<Reminding> = {}) => {
   let copies = 0
   const store = {
     ...kept,
+    isThere: async () => true,
     nightly: async () => {
       copies++
       return 0
@@ -30,7 +31,6 @@ const setUp = async (more: Partial<Reminding> = {}) => {
     log: (text) => {
       logged.push(text)
     },
-    hasData: () => true,
     complain: ({ problem }) => {
       complaints.push(problem)
     },
@@ -162,8 +162,9 @@ describe('reminders that run', () => {
     expect(passes).toBeGreaterThan(3)
   })
 
-  it('touch nothing as long as there is no folder', async () => {
-    const { store, reminding, copies } = await setUp({ hasData: () => false })
+  it('touch nothing as long as there is no store', async () => {
+    const { store, reminding, copies } = await setUp()
+    store.isThere = async () => false
     store.claimDue = () => Promise.reject(new Error('touched'))
     await (await startReminders(reminding))()
     expect(copies()).toBe(0)
