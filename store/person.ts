@@ -150,3 +150,7 @@ export const NOBODY: Person = {
   shares: [],
   setAside: null,
 }
+
+/** How many entries a person's jars have. */
+export const entriesOf = ({ jars }: Pick<Person, 'jars'>): number =>
+  jars.reduce((sum, { entries }) => sum + entries.length, 0)

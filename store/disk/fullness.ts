@@ -1,14 +1,11 @@
 import { join } from 'node:path'
 import type { IsoDay } from '../../core/quantity/time/calendar-day.ts'
-import type { Person } from '../person.ts'
+import { entriesOf } from '../person.ts'
 import type { Stored } from '../schema/read-stored.ts'
 import { personFileName } from '../user-id.ts'
 import type { Disk } from './disk.ts'
 import { copyDays, type Folders } from './folders.ts'
 import { storedAt } from './stored-at.ts'
-
-export const entriesOf = ({ jars }: Pick<Person, 'jars'>): number =>
-  jars.reduce((sum, { entries }) => sum + entries.length, 0)
 
 /**
  * How many entries a file holds. They are only ever added, except where a person began anew, so the copy with more is worth

@@ -1,5 +1,5 @@
 import { nextDueMs } from '../due.ts'
-import { NOBODY, type Person } from '../person.ts'
+import { entriesOf, NOBODY, type Person } from '../person.ts'
 import { verifyPerson } from '../schema/verify-person.ts'
 import { StorageError } from '../storage-error.ts'
 import type { Store } from '../store.ts'
@@ -45,7 +45,7 @@ export function memoryStore(assumedZone: string): Store {
       const jars = people.get(userId)?.jars ?? []
       people.delete(userId)
       leases.delete(userId)
-      return { jars: jars.length, entries: jars.reduce((sum, { entries }) => sum + entries.length, 0), copies: 0 }
+      return { jars: jars.length, entries: entriesOf({ jars }), copies: 0 }
     },
     async claimDue(untilMs, limit, leaseMs) {
       open()

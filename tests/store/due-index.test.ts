@@ -1,5 +1,5 @@
 import { expect, it } from 'vitest'
-import { dueIndex } from '../../store/disk/due-index.ts'
+import { dueIndex } from '../../store/due-index.ts'
 
 /** Two who are due, one of them named: the other waits for the next call. */
 const withOneWaiting = () => {

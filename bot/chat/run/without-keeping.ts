@@ -1,4 +1,4 @@
-import { NOBODY, type Person } from '../../../store/person.ts'
+import { entriesOf, NOBODY, type Person } from '../../../store/person.ts'
 import type { Store } from '../../../store/store.ts'
 
 /** As `store`, but whatever is changed or erased is forgotten with it: for one line that is tried before it is offered. */
@@ -16,7 +16,7 @@ export const withoutKeeping = (store: Store): Store => {
     async remove(userId) {
       const { jars } = await read(userId)
       changed.set(userId, NOBODY)
-      return { jars: jars.length, entries: jars.reduce((sum, { entries }) => sum + entries.length, 0), copies: 0 }
+      return { jars: jars.length, entries: entriesOf({ jars }), copies: 0 }
     },
     claimDue: async () => [],
     close: async () => {},

@@ -1,5 +1,5 @@
 import type { JarView } from '../../../core/jar/tasks/jar-view.ts'
-import type { Person } from '../../../store/person.ts'
+import { entriesOf, type Person } from '../../../store/person.ts'
 import type { ExportFormat } from '../../calls/export-format.ts'
 import type { Context } from '../../chat/command.ts'
 import type { Reply, ReplyFile } from '../../chat/reply.ts'
@@ -25,7 +25,7 @@ const viewsOf = ({ jars }: Person, context: Context): readonly JarView[] =>
 export async function exportNotebook(format: ExportFormat, context: Context): Promise<Reply> {
   const person = await context.store.read(context.userId)
   const { jars } = person
-  const entries = jars.reduce((sum, jar) => sum + jar.entries.length, 0)
+  const entries = entriesOf(person)
   const files = format === 'csv' ? csvFiles(jars, viewsOf(person, context)) : jsonFiles(person, context.nowMs)
   const isEmpty = jars.length === 0
   return {

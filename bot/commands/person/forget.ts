@@ -2,7 +2,7 @@ import { unlessRefused } from '../../../core/domain-error.ts'
 import { findJar } from '../../../core/jar/state/find-jar.ts'
 import { jarStateOf } from '../../../core/jar/state/jar-state.ts'
 import { shown } from '../../../core/quantity/read/tokens.ts'
-import { NOBODY, type Person } from '../../../store/person.ts'
+import { entriesOf, NOBODY, type Person } from '../../../store/person.ts'
 import { StorageError } from '../../../store/storage-error.ts'
 import { call } from '../../calls/call.ts'
 import { signature } from '../../calls/signatures.ts'
@@ -33,7 +33,7 @@ function hiddenIn(jars: Person['jars']) {
 const storedOf = ({ jars, settings, nudges, shares }: Person) => ({
   jars: jars.length,
   ...hiddenIn(jars),
-  entries: jars.reduce((sum, { entries }) => sum + entries.length, 0),
+  entries: entriesOf({ jars }),
   settings: chosenIn(settings),
   reminders: nudges.length,
   shares: shares.filter(({ withdrawn }) => !withdrawn).length,

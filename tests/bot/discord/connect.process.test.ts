@@ -1,10 +1,12 @@
 import { type ChildProcess, spawn } from 'node:child_process'
 import { once } from 'node:events'
-import { existsSync, mkdtempSync, readdirSync, readFileSync, rmSync } from 'node:fs'
+import { mkdtempSync, rmSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
+import { setTimeout as sleep } from 'node:timers/promises'
 import { afterEach, beforeEach, expect, it } from 'vitest'
 import { en } from '../../../bot/text/en/index.ts'
+import { storeIn } from '../../store/some-store.ts'
 import { MADE } from '../said.ts'
 import { until } from './connected.ts'
 import { type FakeDiscord, startFake } from './fake/fake-discord.ts'
@@ -56,16 +58,19 @@ it('connects, answers, survives what it cannot read, and ends with what was said
   const options = { name: 'lemon', of: '10 lemons', spirit: '1 l 95%' }
   const answer = await fake.slash('jar start', { ...options, 'to-strength': '30%', 'to-sweetness': '250 g/L' })
   expect(answer.text).toContain('started')
-  await until(() => existsSync(join(data, 'status.json')))
-  expect(JSON.parse(readFileSync(join(data, 'status.json'), 'utf8')).heardMs).toBeGreaterThan(Date.now() - 60_000)
+  const store = storeIn(data)
+  const heardMs = async (): Promise<number> => {
+    const status = (await store.inspect())?.status
+    return status?.kind === 'status' ? (status.status.heardMs ?? 0) : 0
+  }
+  while ((await heardMs()) < Date.now() - 60_000) await sleep(20)
   child.kill('SIGTERM')
   expect(await code).toBe(0)
   expect(texts.err).toContain(connection.stopped())
   expect(texts.err).not.toContain(fake.token)
   expect(texts.err).not.toMatch(/lemon/)
-  const [file] = readdirSync(join(data, 'users')).filter((name) => name.endsWith('.json'))
-  expect(file).toBe(`${fake.user.id}.json`)
-  expect(readFileSync(join(data, 'users', file!), 'utf8')).toContain('lemon')
+  expect(await store.inspect()).toMatchObject({ people: 1, holder: null })
+  expect((await store.read(fake.user.id)).jars).toMatchObject([{ entries: [{ kind: 'started', name: 'lemon' }] }])
 })
 
 it('does not connect where another works on the folder, and says which in one sentence', async () => {

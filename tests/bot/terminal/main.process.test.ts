@@ -95,12 +95,13 @@ describe('the folder of data', () => {
     inFolder(async (folder) => {
       const data = join(folder, 'data')
       const settings = { LARDERBELL_DATA: data }
+      const store = storeIn(data)
       expect(start(['ask', '-'], '/mix spirit:1 l strength:95%\n/reminders\n/jar list\n', settings).status).toBe(0)
       expect(start([], '/mix spirit:1 l strength:95%\n', settings)).toMatchObject({ status: 0, stderr: '' })
       expect(existsSync(data)).toBe(false)
       expect(start(['ask', '/reminders time:8'], '', settings).status).toBe(0)
-      expect(readdirSync(join(data, 'users'))).toEqual(['local.json'])
-      expect(readdirSync(join(data, 'lock'))).toEqual([])
+      expect((await store.read('local')).settings.atMinutes).toBe(8 * 60)
+      expect(await store.inspect()).toMatchObject({ people: 1, holder: null })
     }))
 
   it('gives what fell due to the chat, once, and to no ask', () =>
