@@ -8,6 +8,7 @@ import { aheadIn } from '../calls/jar-options.ts'
 import type { Path } from '../calls/signatures.ts'
 import type { Action } from '../chat/reply.ts'
 import { dangerActions } from '../commands/jar/known/jar-dangers.ts'
+import type { JarAsker } from '../commands/jar/known/jar-kitchen.ts'
 import { jarRef } from '../commands/jar/known/jar-ref.ts'
 import { type AskingJar, taskCall } from '../commands/jar/known/task-call.ts'
 import type { AskedJar } from './due-jars.ts'
@@ -63,14 +64,15 @@ function tasted(asked: readonly AskedJar[], place: Place, nameOf: NameOf, room: 
   )
 }
 
-function doneWith(asked: readonly AskedJar[], place: Place, nameOf: NameOf): readonly Action[] {
+function doneWith(asked: readonly AskedJar[], told: JarAsker, nameOf: NameOf): readonly Action[] {
   const pressing = byLastDay(asked).toSorted(
     (one, other) => PRESSING.indexOf(one.duty.kind) - PRESSING.indexOf(other.duty.kind),
   )
   return pressing.flatMap((each): readonly Action[] => {
     const { kind, day } = each.duty
+    const { place } = told
     if (kind === 'drink') return bottleActions(each, place, nameOf)
-    const answer = taskCall(kind, askingJar(each), day, place)
+    const answer = taskCall(kind, askingJar(each), day, told)
     const name = nameOf(each)
     const done = { group: 'actions', key: 'nudge_done', values: { duty: kind, name } } as const
     if (answer !== null) return [{ label: done, call: answer }]
@@ -92,12 +94,13 @@ const bottleActions = (asked: AskedJar, place: Place, nameOf: NameOf): readonly 
   }))
 
 /** Straining first, but the one press for all that is shaken never gives way. */
-function answers(asked: readonly AskedJar[], place: Place, nameOf: NameOf): readonly Action[] {
+function answers(asked: readonly AskedJar[], told: JarAsker, nameOf: NameOf): readonly Action[] {
+  const { place } = told
   const of = (kind: DutyKind) => asked.filter(({ duty }) => duty.kind === kind)
   const shakes = shaken(of('shake'), place, nameOf)
   const others = doneWith(
     asked.filter(({ duty: { kind } }) => kind !== 'shake' && kind !== 'taste'),
-    place,
+    told,
     nameOf,
   )
   const room = MOST_ANSWERS - shakes.length
@@ -129,17 +132,22 @@ function typed(done: readonly Action[], later: readonly Action[], isOneJar: bool
  * pressed and not typed, also later today, and to look at it. With nothing left to be done, and of bottles to be drunk up,
  * there is nothing to put off.
  */
-export function nudgeActions(asked: readonly AskedJar[], place: Place, isOpen: IsOpen = () => true): readonly Action[] {
+export function nudgeActions(
+  asked: readonly AskedJar[],
+  told: JarAsker,
+  isOpen: IsOpen = () => true,
+): readonly Action[] {
+  const { place } = told
   const [only] = asked
   if (only === undefined) return []
   const isOneJar = asked.every(({ jarId }) => jarId === only.jarId)
   const jars = [...new Map(asked.map((each) => [each.jarId, each])).values()]
   const mending = jars
     .filter(({ jarId, story }) => isHeldBack(story) && isOpen(jarId, 'mend'))
-    .flatMap(({ jarId: id, story, entries }) => dangerActions({ jar: { id, entries }, story }, { place }))
+    .flatMap(({ jarId: id, story, entries }) => dangerActions({ jar: { id, entries }, story }, told))
   const left = asked.filter(({ jarId, story, duty }) => isOpen(jarId, isHeldBack(story) ? 'mend' : duty.kind))
   const free = left.filter(({ story }) => !isHeldBack(story))
-  const done = [...mending, ...answers(free, place, ({ story }) => (isOneJar ? null : story.name))]
+  const done = [...mending, ...answers(free, told, ({ story }) => (isOneJar ? null : story.name))]
   const which = isOneJar ? jarIn(only, place) : 'all'
   const later = { group: 'actions', key: 'nudge_later', values: undefined } as const
   const tomorrow: Action = { label: later, call: call('jar later', { jar: which, until: aheadIn('tomorrow') }) }

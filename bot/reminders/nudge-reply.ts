@@ -121,7 +121,7 @@ export function replyOf(
       ...dangerCautions([...new Set(stories)], settings),
       ...(asked.some(isSyrupAsked) ? [caution('cool_first')] : []),
     ],
-    actions: nudgeActions(all, place, isOpen),
+    actions: nudgeActions(all, { place, settings }, isOpen),
     data: { duties: all.map(({ jarId, duty }) => ({ jar: jarId, duty: duty.kind, day: duty.day })) },
     kitchen: settings.units ?? 'metric',
   }

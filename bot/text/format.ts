@@ -52,6 +52,8 @@ export interface Format {
   /** As a cook says it, to what a jug, a kitchen scale and a label tell: `1.51 l`, `510 g`, `30 %`. */
   round: {
     volume(volumeMl: number): string
+    /** The same where less would not do: what household measures round is rounded up. */
+    atLeast(volumeMl: number): string
     mass(massG: number): string
     /** Whole percent; with a decimal where it is known so well, as on a label: `37.5 %`. */
     strength(abvPercent: Measured): string

@@ -4,14 +4,14 @@ import { type StrainedJar, strainedJar } from '../../../core/jar/state/strained-
 import { USUAL_MATERIAL } from '../../../core/quantity/materials.ts'
 import { exactly } from '../../../core/quantity/measured/measured.ts'
 import { abvPercent as strengthOf } from '../../../core/quantity/measured/precision.ts'
-import { percentVol, sugarGrams, waterMillilitres } from '../../../core/quantity/write/made-amounts.ts'
+import { kitchenSugar, kitchenWater, percentVol, volumeTyped } from '../../../core/quantity/write/made-amounts.ts'
 import { drinksIn } from '../../../core/recipe/drinks-in.ts'
 import { fillBottles } from '../../../core/recipe/plan/fill-bottles.ts'
 import { strengthAt20 } from '../../../core/recipe/portion.ts'
 import { valuesOf } from '../../../core/recipe/propagate.ts'
 import { type AdjustedAtHand, adjustAtHand } from '../../../core/recipe/solve/adjust-at-hand.ts'
 import { scaleTrial } from '../../../core/recipe/solve/scale-trial.ts'
-import { pouredMl, weighedG } from '../../../core/recipe/tool-precision.ts'
+import { kitchenRounded } from '../../../core/recipe/tool-precision.ts'
 import { call } from '../../calls/call.ts'
 import type { Given } from '../../calls/option.ts'
 import { lineOf } from '../../calls/write-line.ts'
@@ -19,6 +19,7 @@ import { ChatError } from '../../chat/chat-error.ts'
 import type { Context } from '../../chat/command.ts'
 import { inMore } from '../../chat/depth.ts'
 import type { Action, Reply } from '../../chat/reply.ts'
+import { type Kitchen, unitsIn } from '../../text/messages/kitchen.ts'
 import type { Message } from '../../text/words.ts'
 import { dangerCautions, expectDrinkableJar } from '../jar/known/jar-dangers.ts'
 import { jarBrief } from '../jar/known/jar-data.ts'
@@ -66,17 +67,19 @@ function solved(input: OfJar, { story, infusion }: StrainedJar): AdjustedAtHand 
 function doneActions(
   { jar, story }: StrainedJar,
   { adjustment, spiritAbv }: AdjustedAtHand,
+  kitchen: Kitchen,
   context: Context,
 ): readonly Action[] {
+  const { volume, mass } = unitsIn(kitchen)
   const { spiritMl, waterMl, sugarG, sweetener } = adjustment
   const spirit =
     spiritAbv === null || spiritMl.value === 0
       ? null
-      : drinksIn(`${pouredMl(spiritMl.value)} ml ${spiritAbv.value}%`, { blends: false })
+      : drinksIn(`${volumeTyped(kitchenRounded(spiritMl.value), volume)} ${spiritAbv.value}%`, { blends: false })
   const values = {
     ...(spirit !== null && { spirit }),
-    ...(waterMl.value > 0 && { water: waterMillilitres(pouredMl(waterMl.value)) }),
-    ...(sugarG.value > 0 && { sugar: [sugarGrams(weighedG(sugarG.value), sweetener)] }),
+    ...(waterMl.value > 0 && { water: kitchenWater(kitchenRounded(waterMl.value), null, volume) }),
+    ...(sugarG.value > 0 && { sugar: [kitchenSugar(kitchenRounded(sugarG.value), sweetener, mass)] }),
   }
   if (Object.keys(values).length === 0) return []
   const ref = jarRef({ jar, story }, context)
@@ -131,9 +134,10 @@ export async function adjustJar(input: OfJar, context: Context): Promise<Reply> 
   const reply = adjustReply(input, { liqueur: held.infusion, adjustment, spiritAbv }, false, context)
   const view = viewOf(held.jar, context)!
   const isTrial = input.glass !== undefined
+  const kitchen = kitchenOfJar(input, held.story)
   return {
     ...reply,
-    kitchen: kitchenOfJar(input, held.story),
+    kitchen,
     table: inMore(reply.table),
     notes: [
       ...bottleNotes(held, atHand),
@@ -144,7 +148,7 @@ export async function adjustJar(input: OfJar, context: Context): Promise<Reply> 
       ...inMore(reply.notes),
     ],
     cautions: [...inMore(dangerCautions([held.story])), ...reply.cautions],
-    actions: doneActions(held, atHand, context),
+    actions: doneActions(held, atHand, context.settings.units ?? kitchen, context),
     data: { ...reply.data, jar: jarBrief(view), spiritAbvPercent: spiritAbv?.value ?? null },
   }
 }

@@ -79,7 +79,7 @@ export const syrupCommand = defineCommand({
     const reply = syrupReply(typed, infusion, made, freezerOf(context))
     if (held === null) return reply
     return ofJar(
-      { ...reply, actions: [...reply.actions, ...syrupInActions(held, made, context)] },
+      { ...reply, actions: [...reply.actions, ...syrupInActions(input, held, made, context)] },
       input,
       held,
       context,
@@ -88,8 +88,8 @@ export const syrupCommand = defineCommand({
 })
 
 /** What says that this very syrup is in; nothing where only a part gets it, or where there are bottles already. */
-function syrupInActions(held: StrainedJar, made: Syrup, context: Context): readonly Action[] {
-  const values = syrupValues(made)
+function syrupInActions(input: Input, held: StrainedJar, made: Syrup, context: Context): readonly Action[] {
+  const values = syrupValues(made, context.settings.units ?? kitchenOfJar(input, held.story))
   if (Object.keys(values).length === 0 || made.leftMl > 0 || held.story.bottled !== null) return []
   const { entries } = held.jar
   const recorded = call('jar sweeten', { jar: jarRef(held, context), ...values, ...afterNow(entries, context.place) })

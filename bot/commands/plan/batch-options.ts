@@ -2,7 +2,8 @@ import type { PieceKind } from '../../../core/botanical/botanical.ts'
 import { abvPercentFromUsProof, usProofFromAbvPercent } from '../../../core/liquid/proof.ts'
 import { times } from '../../../core/quantity/measured/measured.ts'
 import type { Mass, Piece, Span, Strength, SugarRead, Sweetness, Volume } from '../../../core/quantity/quantities.ts'
-import { grams, gramsPerLitre, millilitres, percentVol } from '../../../core/quantity/write/made-amounts.ts'
+import { grams, gramsPerLitre, millilitres, percentVol, sizeOf } from '../../../core/quantity/write/made-amounts.ts'
+import { sizeTold } from '../../../core/quantity/write/size-told.ts'
 import { writeSweetener } from '../../../core/quantity/write/write-quantity.ts'
 import { type Batch, type BatchPlant, cutCount } from '../../../core/recipe/batch.ts'
 import type { DrinkPart } from '../../../core/recipe/drinks-in.ts'
@@ -134,10 +135,13 @@ export const sweetnessGiven = (sugarGPerL: number): Given<Sweetness> => ({
 
 export const bottlesGiven = (bottles: Batch['bottles']): Given<readonly Bottles[]> => ({
   typed: bottles
-    .map(({ count, volumeMl }) => `${count === null ? '' : `${count} x `}${written(volumeMl)} ml`)
+    .map(
+      ({ count, volumeMl }) =>
+        `${count === null ? '' : `${count} x `}${sizeTold(volumeMl) ?? `${written(volumeMl)} ml`}`,
+    )
     .join(' + '),
   is: bottles.map(({ count, volumeMl }) => {
-    const size = volumeIs(volumeMl)
+    const size = sizeTold(volumeMl) === null ? volumeIs(volumeMl) : sizeOf(volumeMl)
     return { count, volumeMl: size.volumeMl, size }
   }),
 })

@@ -16,8 +16,8 @@ import type { Context } from '../../chat/command.ts'
 import { inMore } from '../../chat/depth.ts'
 import type { Action } from '../../chat/reply.ts'
 import type { Message } from '../../text/words.ts'
-import { dangerActions, spiritCall } from '../jar/known/jar-dangers.ts'
-import { afterNow, jarRef } from '../jar/known/jar-ref.ts'
+import { dangerActions, mendingSpirit } from '../jar/known/jar-dangers.ts'
+import { jarRef } from '../jar/known/jar-ref.ts'
 import type { TroubleInput } from './known-facts.ts'
 
 type PlainAction = Extract<Message<'actions'>, { values: undefined }>['key']
@@ -142,7 +142,7 @@ export function remediesFor(wanted: readonly RemedyKind[], asking: Asking) {
       ]
     }
     if (kind === 'stronger' && held !== null && held.story.ended === null) {
-      const spirit = spiritCall(held, jarRef(held, context), afterNow(held.jar.entries, context.place))
+      const spirit = mendingSpirit(held, context)
       return spirit === null ? [] : [{ label: label('jar_add_spirit'), call: spirit }]
     }
     const recorded = recordable(kind, asking)

@@ -37,7 +37,7 @@ export interface CallDispatch extends Dispatch {
   readonly isAlone: boolean
   /** Of the registered commands, where they are known. */
   readonly commandIds?: CommandIds
-  /** Told before what takes long to draw is drawn. */
+  /** JarAsker before what takes long to draw is drawn. */
   readonly slow: (isPublic: boolean) => void
 }
 

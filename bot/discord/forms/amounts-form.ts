@@ -3,8 +3,11 @@ import { DomainError } from '../../../core/domain-error.ts'
 import { bottlesOfLeft } from '../../../core/jar/state/jar-bottles.ts'
 import type { JarState } from '../../../core/jar/state/jar-state.ts'
 import { plannedSyrup } from '../../../core/jar/state/planned-syrup.ts'
+import { sizeOf } from '../../../core/quantity/write/made-amounts.ts'
+import { writeAmount } from '../../../core/quantity/write/write-quantity.ts'
 import { USUAL_BOTTLE_ML } from '../../../core/recipe/plan/parse-bottles.ts'
 import { call, invocationOf } from '../../calls/call.ts'
+import { type JarAsker, kitchenAmong } from '../../commands/jar/known/jar-kitchen.ts'
 import { syrupValues } from '../../commands/jar/known/sweeten-options.ts'
 import type { BottlingFormText, StrainingFormText, SweeteningFormText } from '../../text/discord-forms-text.ts'
 import type { FilledFields, FormJar } from './form.ts'
@@ -35,10 +38,14 @@ export const bottlingForm = (asked: FormJar, text: BottlingFormText, filled: Fil
 })
 
 /** What was worked out for a strained jar; nothing where that is not known. */
-export const sweeteningPlanned = (story: JarState): FilledFields => {
+export const sweeteningPlanned = (story: JarState, settings: JarAsker['settings']): FilledFields => {
   const planned = plannedSyrup(story)
-  return planned === null ? {} : invocationOf(call('jar sweeten', syrupValues(planned.syrup))).options
+  if (planned === null) return {}
+  return invocationOf(call('jar sweeten', syrupValues(planned.syrup, kitchenAmong(story, settings)))).options
 }
+
+const bottlesTyped = ({ count, volumeMl }: { readonly count: number; readonly volumeMl: number }): string =>
+  `${count} x ${writeAmount(sizeOf(volumeMl))}`
 
 const USUAL = [{ count: null, volumeMl: USUAL_BOTTLE_ML }] as const
 
@@ -47,8 +54,7 @@ export const bottlingPlanned = (story: JarState): FilledFields => {
   const { bottles } = story.started
   try {
     const filled = bottlesOfLeft(bottles.length === 0 ? USUAL : bottles, story)
-    const texts = filled.map(({ count, volumeMl }) => `${count} x ${Number(volumeMl.toPrecision(4))} ml`)
-    return { bottles: texts.join(' + ') }
+    return { bottles: filled.map(bottlesTyped).join(' + ') }
   } catch (error) {
     if (error instanceof DomainError && error.code !== 'internal') return {}
     throw error

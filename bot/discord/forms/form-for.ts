@@ -11,6 +11,7 @@ import type { Invocation } from '../../calls/invocation.ts'
 import { parseShareRef, type ShareRef } from '../../calls/share-ref.ts'
 import { lineOf } from '../../calls/write-line.ts'
 import type { Asker } from '../../chat/command.ts'
+import type { JarAsker } from '../../commands/jar/known/jar-kitchen.ts'
 import { findShare } from '../../commands/share/find-share.ts'
 import type {
   BottlingFormText,
@@ -70,7 +71,7 @@ interface JarForm {
   /** As much as nothing of what it asks for: throws where that cannot follow, so that nobody measures in vain. */
   readonly trial: Happening | null
   /** What stands in it before anybody has filled it in. */
-  readonly planned: (story: JarState) => FilledFields
+  readonly planned: (story: JarState, settings: JarAsker['settings']) => FilledFields
   readonly form: (asked: FormJar, text: FormTexts, filled: FilledFields) => Form
 }
 
@@ -125,10 +126,11 @@ export async function formFor(
   const jarForm = JAR_FORMS[call.path]
   const typed = jarAlone(call)
   if (jarForm === undefined || typed === null) return null
-  const jar = findJar(typed, (await store.read(userId)).jars)
+  const { jars, settings } = await store.read(userId)
+  const jar = findJar(typed, jars)
   const story = jarStateOf(jar.entries)
   if (story === null) return null
   if (jarForm.trial !== null) expectFollows(jar, jarForm.trial, asking)
   const asked = { owner: userId, jarId: jar.id, jarName: story.name }
-  return jarForm.form(asked, text, filled ?? jarForm.planned(story))
+  return jarForm.form(asked, text, filled ?? jarForm.planned(story, settings))
 }

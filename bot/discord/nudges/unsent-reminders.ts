@@ -11,7 +11,7 @@ const SAYS_ITSELF = 'jar list'
 type Asking = Pick<Dispatch, 'store' | 'userId' | 'assumedZone' | 'nowMs'>
 
 /** An outcome as it is to be told, and the zone whose days it means; null where the store could not be asked. */
-interface Told {
+interface JarAsker {
   readonly outcome: CallOutcome
   readonly zone: string | null
 }
@@ -20,7 +20,10 @@ interface Told {
  * The reply with the reminders that no place would take, said once; whatever else came of the command stays. Nothing is
  * written where there are none. Where the store fails they are said another time.
  */
-export async function withUnsent(outcome: CallOutcome, { store, userId, assumedZone, nowMs }: Asking): Promise<Told> {
+export async function withUnsent(
+  outcome: CallOutcome,
+  { store, userId, assumedZone, nowMs }: Asking,
+): Promise<JarAsker> {
   try {
     const now = await store.read(userId)
     const zone = now.settings.zone ?? assumedZone

@@ -9,6 +9,7 @@ import { isJuice, materialOf } from '../../../core/quantity/materials.ts'
 import { type Measured, times } from '../../../core/quantity/measured/measured.ts'
 import type { CalendarDay } from '../../../core/quantity/quantities.ts'
 import { dayFromIso, type IsoDay } from '../../../core/quantity/time/calendar-day.ts'
+import { sizeTold } from '../../../core/quantity/write/size-told.ts'
 import type { Sweetening } from '../../../core/recipe/sweetening.ts'
 import { kitchenSweetness } from '../../../core/recipe/tool-precision.ts'
 import type { Format } from '../format.ts'
@@ -112,9 +113,11 @@ export const sweetWords = (sugarGPerL: number): string => {
   return `${kitchenSweetness(sugarGPerL)}\u00a0g/L`
 }
 
-/** A bottle or a jar, as it is sold: in ml or litres, in every kitchen. */
+/** A bottle or a jar, as it is sold: in ml or litres in every kitchen, but for what was told by the pint. */
 export const vesselText = (volumeMl: number, format: Format): string =>
-  volumeMl >= 1000 ? `${format.plain(volumeMl / 1000, 2)}\u00a0l` : `${format.plain(volumeMl, 0)}\u00a0ml`
+  sizeTold(volumeMl)?.replaceAll(' ', '\u00a0') ??
+  (volumeMl >= 1000 ? `${format.plain(volumeMl / 1000, 2)}\u00a0l` : `${format.plain(volumeMl, 0)}\u00a0ml`)
+
 /** A bag as it is sold: in grams or kilograms, in every kitchen, where it is a round number of them. */
 export const packText = (massG: number, format: Format): string =>
   format.in(massG % 50 === 0 ? 'metric' : undefined).round.mass(massG)

@@ -8,3 +8,7 @@ export interface MixedKitchen {
 
 /** Whose measures a person cooks with. */
 export type Kitchen = UnitSystem | MixedKitchen
+
+/** Those of each kind. */
+export const unitsIn = (kitchen: Kitchen): MixedKitchen =>
+  typeof kitchen === 'string' ? { volume: kitchen, mass: kitchen } : kitchen

@@ -1,6 +1,11 @@
-import { type MaterialId, materialOf, USUAL_MATERIAL } from '../materials.ts'
+import { type MaterialId, materialOf, materialText, USUAL_MATERIAL } from '../materials.ts'
+import type { Measured } from '../measured/measured.ts'
 import type { Mass, Ratio, Strength, SweeteningRead, Sweetness, Volume, WaterRead } from '../quantities.ts'
+import { parseSugar } from '../read/parse-sugar.ts'
+import type { UnitSystem } from '../read/parse-units.ts'
 import { parseVolume } from '../read/parse-volume.ts'
+import { householdMass, householdTyped, householdVolume } from './household.ts'
+import { sizeTold } from './size-told.ts'
 
 /** The most that half a digit can be, as a share of the value, as it is read. */
 const HALF_DIGIT_CAP = 0.05
@@ -22,9 +27,18 @@ export const millilitres = (volumeMl: number): Volume => ({
   assumed: [],
 })
 
-/** The same as a cook writes it, from a litre on in litres: `1.51 l`, which is read as it is because it was. */
-const kitchenVolume = (volumeMl: number): Volume =>
-  volumeMl < 1000 ? millilitres(volumeMl) : parseVolume(`${Number((volumeMl / 1000).toPrecision(12))} l`)
+/** The same as a cook types it, from a litre on in litres: `330 ml`, `1.51 l`; in cups `1 3/4 cups 2 tbsp`, as it is shown. */
+export function volumeTyped(amount: Measured, system: UnitSystem, told = householdVolume(amount, system)): string {
+  if (told !== null) return householdTyped(told)
+  const { value } = amount
+  return value < 1000 ? `${value} ml` : `${Number((value / 1000).toPrecision(12))} l`
+}
+
+/** That, which is read as it is because it was. */
+function kitchenVolume(amount: Measured, system: UnitSystem): Volume {
+  const isMetric = householdVolume(amount, system) === null
+  return isMetric && amount.value < 1000 ? millilitres(amount.value) : parseVolume(volumeTyped(amount, system))
+}
 
 /** An amount of our own as it is read where it is typed: 0.01 to 1,000,000 g. */
 export const grams = (massG: number): Mass => ({
@@ -82,12 +96,26 @@ const asWater = (amount: Volume, juice: MaterialId | null): WaterRead => {
 export const waterMillilitres = (volumeMl: number, juice: MaterialId | null = null): WaterRead =>
   asWater(millilitres(volumeMl), juice)
 
-/** The same as a cook says it, in litres from one on. */
-export const kitchenWater = (volumeMl: number, juice: MaterialId | null = null): WaterRead =>
-  asWater(kitchenVolume(volumeMl), juice)
+/** The same as a cook says it in these units. */
+export const kitchenWater = (volumeMl: Measured, juice: MaterialId | null, system: UnitSystem): WaterRead =>
+  asWater(kitchenVolume(volumeMl, system), juice)
 
 /** So many grams of what sweetens. */
 export const sugarGrams = (massG: number, material: MaterialId = USUAL_MATERIAL): SweeteningRead => ({
   ...grams(massG),
   material,
 })
+
+/** The same as a cook says it in these units: `1 lb 4 oz`. */
+export function kitchenSugar(massG: Measured, material: MaterialId, system: UnitSystem): SweeteningRead {
+  const told = householdMass(massG, system)
+  return told === null
+    ? sugarGrams(massG.value, material)
+    : parseSugar(`${householdTyped(told)}${materialText(material)}`)
+}
+
+/** The size of a bottle, in the unit it was told in. */
+export function sizeOf(volumeMl: number): Volume {
+  const told = sizeTold(volumeMl)
+  return told === null ? millilitres(Number(volumeMl.toPrecision(4))) : parseVolume(told)
+}

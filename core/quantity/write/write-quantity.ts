@@ -49,6 +49,9 @@ const WRITTEN: Readonly<Record<string, string>> = {
   y: ' years',
 }
 
+/** Of one of these one is written: `1 pint`. */
+const isPlural = (phrase: string): boolean => phrase.endsWith('s') && Object.values(WRITTEN).includes(phrase)
+
 /** Units of a kind under one key, each with the first way to type it: `cup` and `us cup`. */
 const unitsOf = (kind: UnitKind, key: string): readonly (readonly [phrase: string, unit: Unit])[] => {
   const found = new Map<Unit['assumed'], readonly [string, Unit]>()
@@ -75,7 +78,8 @@ function* amountTexts(amount: Amount): Iterable<string> {
   const units = unitsOf(kind, amount.unit)
   for (const [phrase, { factor }] of units) {
     const stateds = stated === null ? [''] : numberTexts(stated / factor).map((number) => `±${number}`)
-    for (const number of numberTexts(value / factor)) for (const spread of stateds) yield `${number}${spread}${phrase}`
+    const named = value / factor <= 1 && isPlural(phrase) ? phrase.slice(0, -1) : phrase
+    for (const number of numberTexts(value / factor)) for (const spread of stateds) yield `${number}${spread}${named}`
   }
   // What has no unit is what is asked for.
   const stateds = stated === null ? [''] : numberTexts(stated).map((number) => `±${number}`)

@@ -111,10 +111,11 @@ describe('a jar that ferments', () => {
     await desk.ask('/jar bottle d bottles:8 x 500 ml')
     await desk.ask('/jar label d')
     // The least that does: a tenth less would not.
-    const ml = Number(/spirit:(\d+) ml/.exec(fix)![1])
+    const [, amount, unit] = /spirit:([\d.]+) (ml|l)/.exec(fix)!
+    const ml = Number(amount) * (unit === 'l' ? 1000 : 1)
     await desk.ask('/jar undo d')
     await desk.ask('/jar undo d')
-    const less = await desk.ask(fix.replace(String(ml), String(Math.round(ml * 0.9))))
+    const less = await desk.ask(fix.replace(`${amount} ${unit}`, `${Math.round(ml * 0.9)} ml`))
     expect(less.data.dangers).not.toEqual([])
   })
 

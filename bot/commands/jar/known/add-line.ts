@@ -6,6 +6,7 @@ import type { JarState } from '../../../../core/jar/state/jar-state.ts'
 import { plantsDue, plantsToAdd } from '../../../../core/jar/state/later-plants.ts'
 import type { JarView } from '../../../../core/jar/tasks/jar-view.ts'
 import type { IsoDay } from '../../../../core/quantity/time/calendar-day.ts'
+import { householdMass, householdTyped } from '../../../../core/quantity/write/household.ts'
 import { readPlants } from '../../../../core/recipe/plan/find-plants.ts'
 import { nameWords, plainWords } from '../../../../core/spelling/normalise-name.ts'
 import type { Call } from '../../../calls/call.ts'
@@ -13,6 +14,8 @@ import { call } from '../../../calls/call.ts'
 import type { Context } from '../../../chat/command.ts'
 import { type Deep, inMore } from '../../../chat/depth.ts'
 import type { Action } from '../../../chat/reply.ts'
+import { type Kitchen, type MixedKitchen, unitsIn } from '../../../text/messages/kitchen.ts'
+import { type JarAsker, kitchenAmong } from './jar-kitchen.ts'
 import { afterNow, jarRef } from './jar-ref.ts'
 import { todayOf } from './view-of.ts'
 
@@ -37,19 +40,36 @@ function withState({ id, isDried }: Pick<PlantIn, 'id' | 'isDried'>, name: strin
   return `${isDried ? 'dried' : 'fresh'} ${name}`
 }
 
-function callFor(plants: readonly PlantIn[], jar: string, after: ReturnType<typeof afterNow>): Call | null {
-  const typed = plants.map((plant) => `${toPlaces(plant.massG.value)} g ${withState(plant, typedAs(plant))}`)
+/** As it was weighed: `80 g`, in ounces `2 3/4 oz`. */
+function weighed({ massG }: PlantIn, { mass }: MixedKitchen): string {
+  const told = householdMass(massG, mass)
+  return told === null ? `${toPlaces(massG.value)} g` : householdTyped(told)
+}
+
+interface AskedOf {
+  readonly jar: string
+  readonly after: ReturnType<typeof afterNow>
+  readonly kitchen: Kitchen
+}
+
+function callFor(plants: readonly PlantIn[], { jar, after, kitchen }: AskedOf): Call | null {
+  const typed = plants.map((plant) => `${weighed(plant, unitsIn(kitchen))} ${withState(plant, typedAs(plant))}`)
   return typed.length === 0 ? null : call('jar add', { jar, of: readPlants(typed.join(' + ')), ...after })
 }
 
 /** The call that says they are in; null where none is due. */
-export const addCall = (story: JarState, day: IsoDay, jar: string, after: ReturnType<typeof afterNow>): Call | null =>
-  callFor(plantsDue(story, day), jar, after)
+export const addCall = (story: JarState, day: IsoDay, asked: AskedOf): Call | null =>
+  callFor(plantsDue(story, day), asked)
+
+const askedOf = (held: Pick<JarView, 'jar' | 'story'>, context: JarAsker): AskedOf => ({
+  jar: jarRef(held, context),
+  after: afterNow(held.jar.entries, context.place),
+  kitchen: kitchenAmong(held.story, context.settings),
+})
 
 /** What says that the plants of later days went in with the others. */
 export function allInActions(held: Pick<JarView, 'jar' | 'story'>, context: Context): readonly (Action & Deep)[] {
-  const after = afterNow(held.jar.entries, context.place)
-  const added = callFor(plantsToAdd(held.story), jarRef(held, context), after)
+  const added = callFor(plantsToAdd(held.story), askedOf(held, context))
   return added === null
     ? []
     : inMore([{ label: { group: 'actions', key: 'jar_all_in', values: undefined }, call: added }])
@@ -57,7 +77,7 @@ export function allInActions(held: Pick<JarView, 'jar' | 'story'>, context: Cont
 
 /** What says that the plants of a later day are in, where that has come. */
 export function addActions(held: Pick<JarView, 'jar' | 'story'>, context: Context): readonly Action[] {
-  const added = addCall(held.story, todayOf(context), jarRef(held, context), afterNow(held.jar.entries, context.place))
+  const added = addCall(held.story, todayOf(context), askedOf(held, context))
   const values = { duty: 'add', name: held.story.name } as const
   return added === null ? [] : [{ label: { group: 'actions', key: 'nudge_done', values }, call: added }]
 }

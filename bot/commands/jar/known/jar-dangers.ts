@@ -1,16 +1,20 @@
 import { type Danger, type DangerKind, isPoison, judgeJar } from '../../../../core/jar/limits/judge-jar.ts'
 import type { SpiritToAdd } from '../../../../core/jar/limits/spirit-to-add.ts'
 import type { JarState } from '../../../../core/jar/state/jar-state.ts'
+import { householdAtLeast } from '../../../../core/quantity/write/household.ts'
+import { volumeTyped } from '../../../../core/quantity/write/made-amounts.ts'
 import type { DrinkPart } from '../../../../core/recipe/drinks-in.ts'
 import { drinksIn } from '../../../../core/recipe/drinks-in.ts'
+import { measuredOut } from '../../../../core/recipe/tool-precision.ts'
 import type { Call } from '../../../calls/call.ts'
 import { call } from '../../../calls/call.ts'
 import { ChatError } from '../../../chat/chat-error.ts'
 import type { Context } from '../../../chat/command.ts'
 import type { Action } from '../../../chat/reply.ts'
 import type { Kitchen } from '../../../text/messages/kitchen.ts'
+import { type MixedKitchen, unitsIn } from '../../../text/messages/kitchen.ts'
 import type { Message } from '../../../text/words.ts'
-import { kitchenAmong } from './jar-kitchen.ts'
+import { type JarAsker, kitchenAmong } from './jar-kitchen.ts'
 import { afterNow, jarRef, type Referred } from './jar-ref.ts'
 
 type Held = Referred & { readonly story: JarState }
@@ -69,26 +73,36 @@ export const dangerCautions = (
       cautionOf(danger, story.name, settings === null ? {} : { kitchen: kitchenAmong(story, settings) }),
     )
 
-const spiritIn = ({ spiritMl, abvPercent }: SpiritToAdd): readonly DrinkPart[] =>
-  drinksIn(`${spiritMl} ml ${abvPercent}%`, { blends: false })
+/** As much of it as is shown, and never less than mends it. */
+const spiritIn = ({ spiritMl, abvPercent }: SpiritToAdd, { volume }: MixedKitchen): readonly DrinkPart[] => {
+  const jug = measuredOut(spiritMl)
+  return drinksIn(`${volumeTyped(jug, volume, householdAtLeast(jug, volume))} ${abvPercent}%`, { blends: false })
+}
 
 /** The call that puts a jar right with spirit; null where none does. */
 export function spiritCall(
   { story }: Pick<Held, 'story'>,
   jar: string,
+  settings: JarAsker['settings'],
   after: ReturnType<typeof afterNow> = {},
 ): Call | null {
   const add = judgeJar(story).flatMap((danger) => ('add' in danger && danger.add !== null ? [danger.add] : []))[0]
-  return add === undefined ? null : call('jar add', { jar, spirit: spiritIn(add), ...after })
+  return add === undefined
+    ? null
+    : call('jar add', { jar, spirit: spiritIn(add, unitsIn(kitchenAmong(story, settings))), ...after })
 }
 
+/** The same of a jar as it stands, for whoever asks. */
+export const mendingSpirit = (held: Held, asker: JarAsker): Call | null =>
+  spiritCall(held, jarRef(held, asker), asker.settings, afterNow(held.jar.entries, asker.place))
+
 /** What to do about a jar: the spirit that puts it right, or away with it. */
-export function dangerActions(held: Held, context: Pick<Context, 'place'>): readonly Action[] {
+export function dangerActions(held: Held, context: JarAsker): readonly Action[] {
   const dangers = judgeJar(held.story)
   const [worst] = dangers
   if (worst === undefined || held.story.ended !== null) return []
   const jar = jarRef(held, context)
-  const mend = isPoison(worst) ? null : spiritCall(held, jar, afterNow(held.jar.entries, context.place))
+  const mend = isPoison(worst) ? null : mendingSpirit(held, context)
   const key = worst.kind === 'over_ceiling' ? 'jar_dilute' : 'jar_add_spirit'
   return [
     ...(mend === null ? [] : [{ label: { group: 'actions', key, values: undefined }, call: mend } as const]),

@@ -11,6 +11,12 @@ const AMOUNTS: ReadonlySet<string> = new Set(['of', 'spirit', 'strength', 'sugar
 
 type Started = Pick<JarState, 'started'>
 
+/** Who is told, where and in which units. */
+export interface JarAsker {
+  readonly place: Context['place']
+  readonly settings: Pick<Context['settings'], 'units'>
+}
+
 // Reading a line costs time, and a list of jars asks for it of each of them more than once.
 const readStart = once(({ typed }: Started['started']): Partial<InputOf<'plan'>> => {
   const amounts = typed.filter(([option]) => AMOUNTS.has(option))

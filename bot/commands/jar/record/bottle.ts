@@ -51,7 +51,7 @@ export const jarBottleCommand = defineCommand({
         bottles: filledIn(story, input.bottles.is),
       }),
       cautions: servedCautions,
-      expect: (_, story) => expectKeeping('jar bottle', 'bottle_ferments', story, input),
+      expect: (_, story) => expectKeeping('jar bottle', 'bottle_ferments', story, input, context.settings),
     })
     const { entry } = recorded
     const { name } = recorded.story

@@ -25,6 +25,7 @@ import type { Message } from '../../../text/words.ts'
 import { sweeteningsOf, waterG } from '../../options/input-to-portion.ts'
 import { row } from '../../reply/outcome-reply.ts'
 import { sweetenedCautions } from '../known/jar-cautions.ts'
+import { kitchenAmong } from '../known/jar-kitchen.ts'
 import { jarRef } from '../known/jar-ref.ts'
 import { syrupValues } from '../known/sweeten-options.ts'
 import { taskCall } from '../known/task-call.ts'
@@ -59,7 +60,7 @@ function asPlannedActions(recorded: Recorded, syrup: Syrup | null, context: Cont
   if (entry.kind !== 'sweetened') return []
   if (distanceFromSyrup(sweetenedWith(entry), syrup) !== 'far_off') return []
   // Nothing cannot be typed: what was not to go in is taken back instead.
-  const values = syrupValues(syrup)
+  const values = syrupValues(syrup, kitchenAmong(recorded.story, context.settings))
   if (Object.keys(values).length < 2) return []
   const sugar = values.sugar && { ...values.sugar, sweetener: null }
   const correct = call('jar correct', { jar: jarRef(recorded, context), entry: entry.seq, ...values, sugar })
@@ -67,8 +68,8 @@ function asPlannedActions(recorded: Recorded, syrup: Syrup | null, context: Cont
 }
 
 /** What says that it is in bottles, when it is. */
-function bottleActions(recorded: Recorded, { place }: Context): readonly Action[] {
-  const bottled = taskCall('bottle', recorded, recorded.entry.day, place)
+function bottleActions(recorded: Recorded, context: Context): readonly Action[] {
+  const bottled = taskCall('bottle', recorded, recorded.entry.day, context)
   const label = { group: 'actions', key: 'jar_bottle', values: undefined } as const
   // Once some of it is in bottles, how many more it fills is for its maker to say.
   const isOffered = recorded.story.bottled === null && !isHeldBack(recorded.story)
@@ -80,7 +81,7 @@ async function lacking(jar: Given<string>, context: Context, sweetener: Material
   const found = findJar(jar.is, (await context.store.read(context.userId)).jars)
   const story = jarStateOf(found.entries)!
   const syrup = isSweetening(story) ? syrupToAdd(story, sweetener) : null
-  const own = syrup === null ? {} : syrupValues(syrup)
+  const own = syrup === null ? {} : syrupValues(syrup, kitchenAmong(story, context.settings))
   if (syrup !== null && Object.keys(own).length > 0) {
     const values = {
       name: story.name,

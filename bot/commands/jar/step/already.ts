@@ -7,6 +7,7 @@ import type { Path } from '../../../calls/signatures.ts'
 import { lineOf } from '../../../calls/write-line.ts'
 import { ChatError } from '../../../chat/chat-error.ts'
 import { spiritCall } from '../known/jar-dangers.ts'
+import type { JarAsker } from '../known/jar-kitchen.ts'
 import { happenedIn, type Input } from './record-step.ts'
 
 /** What answers that it has happened already, so that it is recorded. */
@@ -33,9 +34,10 @@ export function expectKeeping(
   problem: 'bottle_ferments' | 'label_ferments',
   story: JarState,
   input: Asking,
+  settings: JarAsker['settings'],
 ): void {
   if (input.already?.is === true || story.ended !== null || jarKeeping(story) !== 'ferments') return
-  const fix = spiritCall({ story }, input.jar.typed)
+  const fix = spiritCall({ story }, input.jar.typed, settings)
   const values = { ...weakOf(story), fix: fix === null ? null : lineOf(fix), line: answered(path, input) }
   throw new ChatError('ambiguous', problem, values, { option: 'already' })
 }

@@ -43,6 +43,6 @@ export function nextActions(view: JarView, context: Context): readonly Action[] 
           jar: jarRef({ jar, story }, context),
           ...(context.place.kind === 'console' && { rating: 4 }),
         })
-      : taskCall(task.kind, { jar, story }, todayOf(context), context.place)
+      : taskCall(task.kind, { jar, story }, todayOf(context), context)
   return settling === null ? [] : [{ label: { group: 'actions', key: 'nudge_done', values }, call: settling }]
 }

@@ -31,7 +31,7 @@ function syrupOf({ story }: JarView) {
 function settling(task: ShownTask, view: JarView, context: Context): Call | null {
   const jar = jarRef(view, context)
   if (task.kind !== 'taste') {
-    const done = taskCall(task.kind, view, todayOf(context), context.place)
+    const done = taskCall(task.kind, view, todayOf(context), context)
     return done === null && task.kind === 'sweeten' ? call('syrup', { jar }) : done
   }
   return call('jar taste', context.place.kind === 'console' ? { jar, rating: 4 } : { jar })

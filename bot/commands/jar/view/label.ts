@@ -18,7 +18,7 @@ export const jarLabelCommand = defineCommand({
   topic: 'jars',
   async run(input, context) {
     const view = await jarNamed(input.jar.is, context)
-    expectKeeping('jar label', 'label_ferments', view.story, input)
+    expectKeeping('jar label', 'label_ferments', view.story, input, context.settings)
     const sizes = bottleSizesOf(view).slice(0, MOST_LABELS)
     const labels = (sizes.length === 0 ? [null] : sizes).map((volumeMl) =>
       bottleLabelData(view, volumeMl, input.by?.is ?? null),

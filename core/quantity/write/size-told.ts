@@ -1,0 +1,26 @@
+import { CUP_ML, FLUID_OUNCE_ML, PINT_ML } from './household.ts'
+
+/** Sizes that are sold by their own name, the largest first, ml. */
+const SIZES = [
+  ['quarts', 4 * CUP_ML],
+  ['pints', 2 * CUP_ML],
+  ['imp pints', PINT_ML],
+  ['fl oz', CUP_ML / 8],
+  ['imp fl oz', FLUID_OUNCE_ML],
+] as const
+
+/** As far as a size that was written down may be off, ml. */
+const SIZE_TOLERANCE_ML = 0.006
+
+const isWhole = (count: number, unitMl: number): boolean =>
+  count >= 1 && Math.abs(count - Math.round(count)) * unitMl <= SIZE_TOLERANCE_ML
+
+/** `1 pint`, `12 fl oz`: a size that somebody told so, since no millilitre is that odd; null of any other. */
+export function sizeTold(volumeMl: number): string | null {
+  if (isWhole(volumeMl, 1)) return null
+  const found = SIZES.find(([, unitMl]) => isWhole(volumeMl / unitMl, unitMl))
+  if (found === undefined) return null
+  const [name, unitMl] = found
+  const count = Math.round(volumeMl / unitMl)
+  return `${count} ${count === 1 ? name.replace(/s$/, '') : name}`
+}
