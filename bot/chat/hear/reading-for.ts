@@ -1,3 +1,5 @@
+import { jarStateOf } from '../../../core/jar/state/jar-state.ts'
+import { saidText } from '../../../core/quantity/said/said-text.ts'
 import { dayAt } from '../../../core/quantity/time/zone.ts'
 import type { Person } from '../../../store/person.ts'
 import type { Path } from '../../calls/signatures.ts'
@@ -12,6 +14,7 @@ import { deedsApart } from '../../talk/reader/deeds-apart.ts'
 import { readSentence } from '../../talk/reader/read-sentence.ts'
 import type { Dispatch } from '../run/execute.ts'
 import { jarsTold } from './jars-told.ts'
+import { swapsMended } from './swaps-mended.ts'
 
 const LEXICONS = [english, italian]
 
@@ -25,10 +28,15 @@ function surroundingsOf({ nowMs, assumedZone, place }: Dispatch, person: Person)
   return { lexicons: LEXICONS, jars: shown, today: dayAt(zone, nowMs) }
 }
 
+const mended = (line: string, { language }: Dispatch, { jars }: Person): string => {
+  const names = jars.flatMap(({ entries }) => saidText(jarStateOf(entries)?.name ?? '').tokens.map(({ text }) => text))
+  return swapsMended(line, { lexicons: LEXICONS, handbook: language.handbook, names: new Set(names) })
+}
+
 /** How a sentence is understood by what is known of whoever says it. */
 export function readingFor(line: string, dispatch: Dispatch, person: Person, command?: Path): TalkReading {
   const { nowMs, userId, talk } = dispatch
-  return readSentence(line, {
+  return readSentence(mended(line, dispatch, person), {
     ...surroundingsOf(dispatch, person),
     findEntry: (text) => findEntry(text, dispatch.language.handbook),
     findRespelt: (text) => findEntryRespelt(text, dispatch.language.handbook),
@@ -49,6 +57,6 @@ export function deedsIn(
   person: Person,
 ): readonly string[] | null {
   if (whole.kind === 'refused') return null
-  const parts = deedsApart(line, surroundingsOf(dispatch, person))
+  const parts = deedsApart(mended(line, dispatch, person), surroundingsOf(dispatch, person))
   return parts?.every((part) => isOne(readingFor(part, dispatch, person))) === true ? parts : null
 }

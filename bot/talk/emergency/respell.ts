@@ -1,3 +1,4 @@
+import { neighboursSwapped } from '../../../core/spelling/neighbours-swapped.ts'
 import { deedWords } from './deed-words.ts'
 import { harmWords } from './harm-words.ts'
 import { ordinaryWords } from './ordinary-words.ts'
@@ -86,7 +87,11 @@ function meant(word: string): string {
     near = count < fewest ? [candidate] : [...near, candidate]
     fewest = count
   }
-  return metFirst(word, near) ?? word
+  const met = metFirst(word, near)
+  if (met === null) return word
+  // `Alirght` is `alright` rather than `alight`.
+  const swapped = neighboursSwapped(word).filter((each) => KNOWN.has(each))
+  return swapped.length === 1 ? swapped[0]! : met
 }
 
 /** Words with the misspelt ones that tell of harm put right. */

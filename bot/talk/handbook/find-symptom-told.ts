@@ -28,3 +28,6 @@ export function findSymptomTold(text: string): { readonly id: SymptomId; readonl
   if (best === undefined || !best.isOverBar) return null
   return next?.isOverBar && best.rank - next.rank < AHEAD ? null : { id: best.id, share: best.share }
 }
+
+/** The words of all ways of telling, as they are spelt. */
+export const wordsOfSymptoms = (): ReadonlySet<string> => index().words

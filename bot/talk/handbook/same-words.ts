@@ -78,6 +78,9 @@ const byWord: ReadonlyMap<string, string> = new Map(
   groups.flatMap((words) => words.map((word) => [word, `=${words[0]}`] as const)),
 )
 
+/** The words that stand beside others of their meaning, as they are spelt. */
+export const wordsAlike: ReadonlySet<string> = new Set(byWord.keys())
+
 const smallStems: ReadonlySet<string> = new Set([...smallWords].map(stemOf))
 
 /** A shorter stem is that of several words: `velo` is no `velato`. */

@@ -44,9 +44,19 @@ function vocabularyOf(lexicon: Lexicon): ReadonlyMap<string, readonly string[]> 
 const isNumberWord = (word: string): boolean =>
   UNITS.has(word) || TENS.has(word) || HUNDREDS.has(word) || /^(?:quart[oi]|terz[oi]|thirds?|quarters?)$/.test(word)
 
+/** Whether a lexicon has a word, whole or by its beginning of so many letters. */
+export const isWordOf = (word: string, lexicon: Lexicon, leastStem: number): boolean =>
+  (vocabularyOf(lexicon).get(word[0] ?? '') ?? []).some((each) =>
+    each.endsWith('*') ? each.length > leastStem && word.startsWith(each.slice(0, -1)) : each === word,
+  )
+
+/** A number, a plant or a day: what no lexicon lists. */
+export const isWordOfCore = (word: string): boolean =>
+  isNumberWord(word) || isPlantWord(word) || isDayWord(word) || monthNamed(word) !== null
+
 function meant(word: string, near: readonly string[]): string | null {
   const isKnown = near.some((each) => (each.endsWith('*') ? word.startsWith(each.slice(0, -1)) : each === word))
-  if (isKnown || isNumberWord(word) || isPlantWord(word) || isDayWord(word) || monthNamed(word) !== null) return null
+  if (isKnown || isWordOfCore(word)) return null
   const found = near.filter((each) => !each.endsWith('*') && each.length >= LEAST_LETTERS - 1 && isOneTypo(word, each))
   return found.length === 1 ? found[0]! : null
 }

@@ -102,7 +102,7 @@ it.each([
 })
 
 it.each([
-  ['half a pound of dasmons and a bottle of gin', '/plan of:0.5 pound dasmons spirit:700 ml gin 40%'],
+  ['half a pound of dasmons and a bottle of gin', '/plan of:0.5 pound damsons spirit:700 ml gin 40%'],
   ['10 lemons and 1 litre of vdoka', '/plan of:10 lemons spirit:1 litre vodka 40%'],
   ['10 lemons and 2 lirtes of vodka', '/plan of:10 lemons spirit:2 litres vodka 40%'],
 ])('%s: a slip in a plant, a spirit or a unit is mended', async (text, read) => {
