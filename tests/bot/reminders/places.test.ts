@@ -69,8 +69,13 @@ describe('a place that is impossible', () => {
   it('ends where places lead in a circle', async () => {
     const here = await local(shed)
     here.box.after = () => ({ kind: 'private' })
-    here.box.answer = () => 'impossible'
+    const places: string[] = []
+    here.box.answer = ({ place }) => {
+      places.push(place.kind)
+      return 'impossible'
+    }
     await here.tick(MORNING)
+    expect(places).toEqual(['channel', 'private'])
     expect((await here.person()).nudges).toMatchObject([{ state: 'kept' }])
   })
 

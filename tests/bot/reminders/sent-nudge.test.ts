@@ -59,11 +59,32 @@ it.each([
   expect(nudgeNow(person, nudgeOf([kind]), ZONE).answers).toEqual([])
 })
 
+const water = (waterG: number): Happening => ({
+  kind: 'added',
+  plants: [],
+  spirits: [],
+  waterG: exactly(waterG),
+  sweetenings: [],
+})
+
+it('is answered by an addition where the jar was held back when it was sent, also by what came last', () => {
+  const asked = nudgeOf(['shake'])
+  const sound = happened(lemon(), 'lemon', SENT_MS + 60_000, water(1))
+  expect(nudgeNow(sound, asked, ZONE).answers).toEqual([])
+  const watered = happened(lemon(), 'lemon', SENT_MS - 60_000, water(8000))
+  const after = { ...asked, jars: [{ ...asked.jars[0]!, seq: 2 }] }
+  const mended = happened(watered, 'lemon', SENT_MS + 60_000, water(1))
+  expect(nudgeNow(mended, after, ZONE).answers).toMatchObject([{ atMs: SENT_MS + 60_000 }])
+})
+
 it('is answered no more once all is answered', () => {
   const shaken = happened(lemon(), 'lemon', SENT_MS + 60_000, { kind: 'shaken' })
   const put = happened(shaken, 'lemon', SENT_MS + 120_000, { kind: 'put_off', untilDay: '2026-11-26', untilMs: null })
   const later = happened(happened(put, 'lemon', SENT_MS + 180_000, strained), 'lemon', SENT_MS + 240_000, BOTTLED)
-  expect(nudgeNow(later, nudgeOf(['shake']), ZONE).answers).toMatchObject([{ atMs: SENT_MS + 60_000 }])
+  const emptied = happened(shaken, 'lemon', SENT_MS + 120_000, { kind: 'emptied' })
+  for (const person of [later, emptied]) {
+    expect(nudgeNow(person, nudgeOf(['shake']), ZONE).answers).toMatchObject([{ atMs: SENT_MS + 60_000 }])
+  }
   const both = nudgeNow(later, nudgeOf(['shake', 'strain']), ZONE).answers
   expect(both.map(({ atMs }) => (atMs - SENT_MS) / 60_000)).toEqual([1, 2, 3])
 })
