@@ -40,16 +40,18 @@ export class DomainError<Key extends keyof Problems = keyof Problems> extends Er
   }
 }
 
-/** Whether `work` throws one; anything else that it throws comes out here. */
-export function isRefused(work: () => unknown): boolean {
+/** What `work` throws for what was asked; null where it throws nothing. Anything but a `DomainError` comes out here. */
+export function refusalOf(work: () => unknown): DomainError | null {
   try {
     work()
-    return false
+    return null
   } catch (error) {
-    if (error instanceof DomainError) return true
+    if (error instanceof DomainError) return error
     throw error
   }
 }
+
+export const isRefused = (work: () => unknown): boolean => refusalOf(work) !== null
 
 /** What `work` makes; null where it throws one for what was asked. A fault of ours comes out here as it is. */
 export function unlessRefused<Made>(work: () => Made): Made | null {

@@ -1,4 +1,4 @@
-import { DomainError } from '../domain-error.ts'
+import { unlessRefused } from '../domain-error.ts'
 import { nameKey } from '../jar/entry/jar-name.ts'
 import { isJuice, materialOf } from '../quantity/materials.ts'
 import { botanicalOf } from '../recipe/plan/batch-wish.ts'
@@ -14,15 +14,8 @@ const LITTLE_G = 100
 
 /** The first of these that is read as the thing; null where none is. */
 function readAs(priced: Priced, names: readonly string[]): string | null {
-  const isRead = (name: string): boolean => {
-    try {
-      return pricedKey(pricedIn(name)) === pricedKey(priced)
-    } catch (error) {
-      if (error instanceof DomainError) return false
-      throw error
-    }
-  }
-  return names.find(isRead) ?? null
+  const keyOf = (name: string): string | null => unlessRefused(() => pricedKey(pricedIn(name)))
+  return names.find((name) => keyOf(name) === pricedKey(priced)) ?? null
 }
 
 const asked = (priced: Priced, names: readonly string[], per: string): PriceAsked | null => {

@@ -15,7 +15,7 @@ export interface HelpTexts {
   about(): readonly AboutWord[]
 }
 
-const REQUEST = /^\/?\s*help(?:\s+(?:command:)?\s*\/?(.*))?$/is
+const REQUEST = /^help(?:\s+(?:command:)?\s*\/?(.*))?$/is
 
 const entry = (command: Command, texts: Readonly<Record<string, CommandText>>): HelpEntry => {
   const text = texts[command.path]
@@ -64,23 +64,16 @@ const MOST_LINES_ABOUT = 4
 
 /** The page that a line asks for, or null where it does not ask for help. */
 export const help = (line: string, commands: readonly Command[], texts: HelpTexts): HelpPage | Failure | null => {
-  const own = groupOf(line.trim().replace(/^\/\s*/, ''), commands)
-  const request = own.length > 0 ? null : REQUEST.exec(line.trim())
+  const said = line.trim().replace(/^\/\s*/, '')
+  const own = groupOf(said, commands)
+  const request = own.length > 0 ? null : REQUEST.exec(said)
   if (request === null && own.length === 0) return null
   const asked = (request?.[1] ?? '').trim().replace(/\s+/g, ' ')
   const isAll = / all$/i.test(asked)
   const typed = isAll ? asked.slice(0, -' all'.length) : asked
   const all = commands.map((command) => entry(command, texts.commands))
   const entriesOf = (some: readonly Command[]) => some.map((command) => entry(command, texts.commands))
-  if (own.length > 0)
-    return listPage(
-      entriesOf(own),
-      line
-        .trim()
-        .replace(/^\/\s*/, '')
-        .toLowerCase(),
-      isAll,
-    )
+  if (own.length > 0) return listPage(entriesOf(own), said.toLowerCase(), isAll)
   const group = groupOf(typed, commands)
   if (group.length > 0) return listPage(entriesOf(group), typed.toLowerCase(), isAll)
   if (typed === '') {

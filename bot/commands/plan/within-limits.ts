@@ -1,7 +1,7 @@
 import { z } from 'zod'
 import type { Botanical } from '../../../core/botanical/botanical.ts'
 import type { OverCeiling } from '../../../core/botanical/limits/ceilings.ts'
-import { DomainError } from '../../../core/domain-error.ts'
+import { DomainError, unlessRefused } from '../../../core/domain-error.ts'
 import { ethanolG } from '../../../core/liquid/liquid.ts'
 import { writeSweetener } from '../../../core/quantity/write/write-quantity.ts'
 import type { Batch } from '../../../core/recipe/batch.ts'
@@ -63,13 +63,8 @@ function nounOf(botanical: Botanical, called: readonly string[]): string {
 }
 
 function isNamed(noun: string, { id, form }: Botanical): boolean {
-  try {
-    const [found] = readPlants(`1 g ${noun}`).plants
-    return found?.botanical.id === id && found.botanical.form.state === form.state
-  } catch (error) {
-    if (error instanceof DomainError) return false
-    throw error
-  }
+  const [found] = unlessRefused(() => readPlants(`1 g ${noun}`).plants) ?? []
+  return found?.botanical.id === id && found.botanical.form.state === form.state
 }
 
 /** The same plants with at most so much of each, g; null where one of them would be nothing. */

@@ -1,5 +1,5 @@
 import type { APIModalInteractionResponseCallbackData } from 'discord.js'
-import { DomainError } from '../../../core/domain-error.ts'
+import { unlessRefused } from '../../../core/domain-error.ts'
 import { bottlesOfLeft } from '../../../core/jar/state/jar-bottles.ts'
 import type { JarState } from '../../../core/jar/state/jar-state.ts'
 import { plannedSyrup } from '../../../core/jar/state/planned-syrup.ts'
@@ -52,11 +52,6 @@ const USUAL = [{ count: null, volumeMl: USUAL_BOTTLE_ML }] as const
 /** The bottles as planned, else as many of half a litre as are filled; nothing where not even one is. */
 export const bottlingPlanned = (story: JarState): FilledFields => {
   const { bottles } = story.started
-  try {
-    const filled = bottlesOfLeft(bottles.length === 0 ? USUAL : bottles, story)
-    return { bottles: filled.map(bottlesTyped).join(' + ') }
-  } catch (error) {
-    if (error instanceof DomainError && error.code !== 'internal') return {}
-    throw error
-  }
+  const filled = unlessRefused(() => bottlesOfLeft(bottles.length === 0 ? USUAL : bottles, story))
+  return filled === null ? {} : { bottles: filled.map(bottlesTyped).join(' + ') }
 }

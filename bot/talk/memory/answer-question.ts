@@ -1,5 +1,5 @@
 import { isDescriptor, plantSaid } from '../../../core/botanical/find/plant-said.ts'
-import { DomainError } from '../../../core/domain-error.ts'
+import { unlessRefused } from '../../../core/domain-error.ts'
 import { saidText } from '../../../core/quantity/said/said-text.ts'
 import { type Path, signatures } from '../../calls/signatures.ts'
 import type { Bit, Sentence } from '../bits/bit.ts'
@@ -128,12 +128,7 @@ function isRead(command: Path, option: string, text: string): boolean {
   const schema = (
     signatures[command].shape as Readonly<Record<string, { safeParse(text: string): { success: boolean } }>>
   )[option]
-  try {
-    return schema?.safeParse(text).success === true
-  } catch (error) {
-    if (error instanceof DomainError) return false
-    throw error
-  }
+  return unlessRefused(() => schema?.safeParse(text).success === true) ?? false
 }
 
 /** From here on a frame is meant. */

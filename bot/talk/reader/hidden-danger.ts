@@ -1,7 +1,7 @@
 import { mistakenIn } from '../../../core/botanical/find/mistaken-in.ts'
 import { nearRefusedIn, nearRefusedSaid } from '../../../core/botanical/refuse/near-said.ts'
 import { expectDrinkable } from '../../../core/botanical/refuse/refuse-spirit.ts'
-import { DomainError } from '../../../core/domain-error.ts'
+import { type DomainError, refusalOf } from '../../../core/domain-error.ts'
 import { textFrom } from '../../../core/quantity/read/tokens.ts'
 import type { Path } from '../../calls/signatures.ts'
 import type { Bit, Sentence } from '../bits/bit.ts'
@@ -24,12 +24,8 @@ function dangerBesideSpirit({ typed, bits }: Sentence): DomainError | null {
     let [from, to] = [bit.from, bit.to]
     while (!isEnd(from - 1)) from--
     while (!isEnd(to)) to++
-    try {
-      expectDrinkable(textFrom(typed, from, to))
-    } catch (error) {
-      if (error instanceof DomainError) return error
-      throw error
-    }
+    const refusal = refusalOf(() => expectDrinkable(textFrom(typed, from, to)))
+    if (refusal !== null) return refusal
   }
   return null
 }

@@ -1,4 +1,4 @@
-import { DomainError } from '../../domain-error.ts'
+import { DomainError, refusalOf } from '../../domain-error.ts'
 import { lazily } from '../../once.ts'
 import { shown } from '../../quantity/read/tokens.ts'
 import { nameWords, plainWords } from '../../spelling/normalise-name.ts'
@@ -99,15 +99,7 @@ function refusedSpirit(
 }
 
 /** The problem that core has with a phrase, or null. */
-function problemOf(phrase: string): DomainError | null {
-  try {
-    expectNotRefused(phrase)
-    return null
-  } catch (error) {
-    if (error instanceof DomainError) return error
-    throw error
-  }
-}
+const problemOf = (phrase: string): DomainError | null => refusalOf(() => expectNotRefused(phrase))
 
 /** Whether something is done with what may be talked of: of plants, an amount or a place is enough. */
 const isTaken = (plain: string, id: RefusalId): boolean =>

@@ -1,4 +1,4 @@
-import { DomainError } from '../../domain-error.ts'
+import { refusalOf } from '../../domain-error.ts'
 import type { CalendarDay, DateSide } from '../quantities.ts'
 import { type TypedText, textFrom } from '../read/tokens.ts'
 import { numberSaid } from '../said/number-said.ts'
@@ -113,13 +113,8 @@ function dayOf(phrase: string, today: CalendarDay, side: DateSide): string | nul
 }
 
 function parsed(text: string, today: CalendarDay, side: DateSide): string | null {
-  try {
-    parseDate(text, { today, country: null }, side)
-    return text
-  } catch (error) {
-    if (!(error instanceof DomainError)) throw error
-    return error.code === 'ambiguous' || error.problem === 'other_weekday' ? text : null
-  }
+  const refusal = refusalOf(() => parseDate(text, { today, country: null }, side))
+  return refusal === null || refusal.code === 'ambiguous' || refusal.problem === 'other_weekday' ? text : null
 }
 
 const MOST_PIECES = 6

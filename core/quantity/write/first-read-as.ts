@@ -1,4 +1,4 @@
-import { DomainError } from '../../domain-error.ts'
+import { unlessRefused } from '../../domain-error.ts'
 
 /** A text that two values share where they hold the same, in whatever order their parts were written. */
 const keyOf = (value: unknown): string =>
@@ -16,11 +16,7 @@ export function readAsOrNull<Value>(
 ): string | null {
   const wanted = keyOf(value)
   for (const text of texts) {
-    try {
-      if (keyOf(read(text)) === wanted) return text
-    } catch (error) {
-      if (!(error instanceof DomainError)) throw error
-    }
+    if (unlessRefused(() => keyOf(read(text))) === wanted) return text
   }
   return null
 }

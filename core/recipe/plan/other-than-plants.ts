@@ -1,6 +1,6 @@
 import { isDrink } from '../../botanical/spirit/classify.ts'
 import { plantList } from '../../botanical/words/plant-list.ts'
-import { DomainError } from '../../domain-error.ts'
+import { DomainError, unlessRefused } from '../../domain-error.ts'
 import { readLiquid } from '../../quantity/read/read-liquid.ts'
 import { splitList } from '../../quantity/read/split-list.ts'
 import { shown, type TypedText } from '../../quantity/read/tokens.ts'
@@ -34,13 +34,8 @@ const patterns = (Object.keys(words) as OtherThing[]).map((thing) => ({
 
 /** A drink of the trade by volume: `500 ml Allotment Pride gin 40%`. */
 const isPoured = (item: TypedText): boolean => {
-  try {
-    const { amount, words: said } = readLiquid(item, { styles: false })
-    return amount.kind === 'volume' && isDrink(said)
-  } catch (error) {
-    if (error instanceof DomainError) return false
-    throw error
-  }
+  const read = unlessRefused(() => readLiquid(item, { styles: false }))
+  return read?.amount.kind === 'volume' && isDrink(read.words)
 }
 
 /** Throws `not_a_plant` where sugar, water or spirit stands among plants. */

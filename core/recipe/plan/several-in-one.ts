@@ -1,18 +1,13 @@
 import { findBotanical } from '../../botanical/find/find.ts'
-import { DomainError } from '../../domain-error.ts'
+import { refusalOf } from '../../domain-error.ts'
 import type { TypedPlant } from './parse-plants.ts'
 import { isUnknown } from './unknown-plant.ts'
 
 const BETWEEN = /\s*(?:,\s+|\s(?:and|with|plus|e|con)\s|&)\s*/i
 
 const isKnown = (noun: string): boolean => {
-  try {
-    findBotanical(noun)
-    return true
-  } catch (error) {
-    if (error instanceof DomainError) return !isUnknown(error)
-    throw error
-  }
+  const refusal = refusalOf(() => findBotanical(noun))
+  return refusal === null || !isUnknown(refusal)
 }
 
 /** `strawberry and basil`: several names without an amount, where together they name no plant and each names one. */
