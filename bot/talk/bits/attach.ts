@@ -86,6 +86,17 @@ export function attach(around: RolesAround, bits: Open[]): void {
     const before = bits[at - 1]
     if (!AMOUNTS.has(bit.kind) || bit.with !== undefined || before === undefined) return
     if (!THINGS.has(before.kind) || before.role !== null || !belongs(bit, before.kind)) return
+    // `The cherry one`; `earl grey in gin, 30 g`: what is steeped is weighed, not what it is steeped in.
+    if (before.kind === 'plant' && wordsOf(around, bit.from, bit.to).join() === 'one') return
+    if (before.kind === 'spirit' && bit.kind === 'mass' && hasOpenPlant(bits, at)) return
+    // `Twelve small bottles of plum, 250 ml each`.
+    const isOfBottles = bits.slice(0, at).some((other) => other.kind === 'bottles' && other.isSizeAssumed === true)
+    if (
+      bit.kind === 'volume' &&
+      isOfBottles &&
+      /^(?:each|apiece|ciascuna)$/.test(wordsOf(around, bit.to, bit.to + 1)[0] ?? '')
+    )
+      return
     const between = wordsOf(around, before.to, bit.from)
     if (!between.every((word) => BEHIND.has(word))) return
     // `how much water in 2 litres`: that is what it goes into.
@@ -104,6 +115,9 @@ export function attach(around: RolesAround, bits: Open[]): void {
     before.with = at
   })
 }
+
+const hasOpenPlant = (bits: readonly Open[], at: number): boolean =>
+  bits.slice(0, at).some(({ kind, role, with: place }) => kind === 'plant' && role === null && place === undefined)
 
 const MOST_BEHIND = 60
 

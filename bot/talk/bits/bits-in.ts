@@ -6,11 +6,13 @@ import { saidText } from '../../../core/quantity/said/said-text.ts'
 import { dateSaid } from '../../../core/quantity/time/date-said.ts'
 import { wordSet } from '../lexicon/concepts.ts'
 import { DEEDS } from '../lexicon/lexicon.ts'
-import { type Around, bottlesAt, isGravity, measureAt, NONE, ratingAt, sizeFirst } from './amount-bits.ts'
+import { type Around, isGravity, measureAt, NONE, ratingAt, sweetnessPerLitre } from './amount-bits.ts'
 import { type Bit, bit } from './bit.ts'
+import { bottlesAt, sizeFirst } from './bottle-bits.ts'
 import { drinksNamed } from './drinks-named.ts'
 import { filledAt } from './filled-bottles.ts'
 import { jarAt } from './jar-at.ts'
+import { monthMeant } from './month-meant.ts'
 import { countable, drinkAt, thingAt } from './things.ts'
 import { calledAt } from './unit-words.ts'
 
@@ -98,6 +100,8 @@ function dateAt({ typed, today, spans }: Around, at: number): Bit | null {
   // `3/4 cup` is no day in April.
   const isFraction = tokens[at]?.kind === 'number' && tokens[at + 1]?.text === '/' && anyUnitAt(typed, at + 3) !== null
   if (isFraction) return null
+  const month = isPast ? null : monthMeant(typed, at, spans)
+  if (month !== null) return bit('date', at, at + 1, 0, month)
   const found = dateSaid(typed, at, today, isPast ? 'past' : 'after_today')
   return found === null ? null : bit('date', at, found.next, 0, found.text)
 }
@@ -161,7 +165,8 @@ function bitAt(around: Around, at: number): Bit | null {
   // `Due` is no two where English is spoken.
   const isDue = lexicon.id === 'en' && wordAt(typed, at) === 'due'
   const number = isDue ? null : numberSaid(typed, at, countable(lexicon))
-  const isOne = tokens[at]!.text === 'one' && tokens[at + 1]?.kind === 'number'
+  // `The cherry one 3 weeks back`: the jar, no number.
+  const isOne = tokens[at]!.text === 'one' && tokens[at + 1]?.kind === 'number' && tokens[at - 1]?.kind !== 'word'
   // `Together in one jar`.
   const isWithin = /^(?:in|into)$/.test(wordAt(typed, at - 1)) && /^(?:jar|vaso|barattolo)$/.test(wordAt(typed, at + 1))
   // `One orange` is counted, `the lemon one` is not.
@@ -172,7 +177,10 @@ function bitAt(around: Around, at: number): Bit | null {
     !(isArticle && isWithin) &&
     !(isArticle && !wordSet(lexicon.loose).has(tokens[number.next]?.text ?? ''))
   ) {
-    return bit('bare', at, number.next, number.value, number.text)
+    // `Her 60th`.
+    if (/^(?:st|nd|rd|th)$/.test(tokens[number.next]?.text ?? ''))
+      return bit('bare', at, number.next + 1, number.value, number.text, { role: 'gone' })
+    return sweetnessPerLitre(around, at, number) ?? bit('bare', at, number.next, number.value, number.text)
   }
   const plant = plantAt(around, at)
   const drink = drinkAt(tokens, at, lexicon)

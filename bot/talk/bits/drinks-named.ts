@@ -1,6 +1,7 @@
 import { wordAt } from '../../../core/quantity/read/tokens.ts'
-import { type Around, SPIRIT_BOTTLE_ML } from './amount-bits.ts'
+import type { Around } from './amount-bits.ts'
 import type { Bit } from './bit.ts'
+import { SPIRIT_BOTTLE_ML } from './bottle-bits.ts'
 import { usualStrength } from './usual-strength.ts'
 
 /** What is somebody's own is no wish: `my ginger liqueur`. */

@@ -133,6 +133,8 @@ export function ofThem(around: RolesAround, bits: Open[]): void {
 
 /** `cardamom + coffee, ten pods and 80 g`: amounts of pieces and weights behind plants that have none, one for each, in order. */
 export function respectively(around: RolesAround, bits: Open[], least: number): void {
+  // `Lemon at 22 and 180 grams, freezer ok?`: of sugar.
+  if (around.spans.some(({ concept }) => concept === 'freezes')) return
   const loose = wordSet(around.lexicon.loose)
   const isNamedTwice = (bit: Open): boolean =>
     bits.some((other) => other !== bit && other.kind === 'plant' && isSame(other, bit))

@@ -2,6 +2,7 @@ import { type ConceptSpan, wordSet } from '../lexicon/concepts.ts'
 import { attach, isStrengthLike, type Open, type RolesAround, wordsOf } from './attach.ts'
 import type { Bit } from './bit.ts'
 import { withoutDenied } from './denied-spirits.ts'
+import { eachOf } from './each-of.ts'
 import { isMetered } from './metered.ts'
 import {
   asStrongAs,
@@ -13,8 +14,10 @@ import {
   respectively,
   weighedInBrackets,
 } from './pours.ts'
+import { articles, countedBehind, saidAgain } from './said-again.ts'
 import { finished, leftOut, prices, sized, weighed } from './sizes.ts'
 import { syrupParts } from './syrup-roles.ts'
+import { volumes } from './volumes.ts'
 import { isWished, JOIN, wishes } from './wished.ts'
 
 /** Bare numbers that are strengths, by what stands before them. */
@@ -55,8 +58,11 @@ function strengths(around: RolesAround, bits: Open[]): void {
     // `Some 96, about 600 ml`.
     const isSome =
       /^(?:some|del|dell|della)$/.test(before) && next === ',' && bit.value >= 35 && bits[at + 1]?.kind === 'volume'
+    // `Strong, like 35`, `gradazione 30`.
+    const isStrong = bit.value < LEAST_SPIRIT && at > 0 && words.some((word) => SAYS_STRENGTH.test(word))
     const isCued =
       isOwn ||
+      isStrong ||
       isSome ||
       isMetered(around, bit) ||
       wordSet(lexicon.atStrength).has(before) ||
@@ -68,9 +74,18 @@ function strengths(around: RolesAround, bits: Open[]): void {
     if (!isCued && !isBehind && !(wished && JOIN.has(before))) return
     bit.kind = 'strength'
     bit.text = `${bit.text}%`
-    bit.role = wished ? 'want' : 'have'
+    bit.role = wished || (isStrong && hasOther(bits, at)) ? 'want' : 'have'
   })
 }
+
+/** Another strength that is that of what is there. */
+const hasOther = (bits: readonly Open[], at: number): boolean =>
+  bits.some((bit, place) => place !== at && (bit.kind === 'strength' || bit.value >= 60))
+
+/** No spirit to steep in is weaker than this, % vol. Common practice, no source. */
+const LEAST_SPIRIT = 45
+
+const SAYS_STRENGTH = /^(?:strong|strongish|strength|forte|gradazione)$/
 
 const LIQUID = new Set<ConceptSpan['concept']>([
   'infusion',
@@ -86,47 +101,6 @@ const LIQUID = new Set<ConceptSpan['concept']>([
   'too_weak',
   'too_dry',
   'syrup',
-])
-
-/** `700 of 40`, `measured 930`: a number too large for a strength is a volume where a liquid is spoken of. */
-function volumes(around: RolesAround, bits: Open[]): void {
-  const isLiquid =
-    around.spans.some(({ concept }) => VOLUMES.has(concept)) ||
-    bits.some(({ kind }) => kind === 'strength' || kind === 'spirit')
-  bits.forEach((bit, at) => {
-    if (bit.kind !== 'bare' || (bit.with !== undefined && bit.role !== 'of_spirit' && bit.role !== 'of_water')) return
-    if (bit.value < 100 || bit.value > 20_000 || !isLiquid) return
-    const next = bits[at + 1]
-    const isOfStrength = next?.kind === 'strength' || next?.kind === 'spirit'
-    const before = around.typed.tokens[bit.from - 1]?.text ?? ''
-    if (
-      bit.role === null &&
-      !isOfStrength &&
-      !/^(?:got|of|measured|now|have|a|is|about|had|came|out|just|,|\.|:|it|only|me|left|ml|lemon|put|made|with|sono|ho|misurato)$/.test(
-        before,
-      ) &&
-      bit.from !== 0
-    )
-      return
-    bit.kind = 'volume'
-    bit.text = `${bit.text} ml`
-    if (bit.role === null) bit.role = 'have'
-  })
-}
-
-const VOLUMES = new Set<ConceptSpan['concept']>([
-  'strained',
-  'infusion',
-  'reads',
-  'filtered',
-  'finished_drink',
-  'thin',
-  'pour_together',
-  'syrup',
-  'too_sweet',
-  'too_strong',
-  'too_weak',
-  'how_strong',
 ])
 
 /** `2.1 l at 27 and about 300`: of a liqueur whose strength is said, a number of that size is its sugar. */
@@ -170,7 +144,10 @@ const hasLiquid = (bits: readonly Open[]): boolean => bits.some(({ kind }) => ki
 
 /** Gives every bit its role. */
 export function withRoles(around: RolesAround, read: readonly Bit[]): readonly Bit[] {
-  const bits: Open[] = withoutDenied(around, read).map((bit) => ({ ...bit }))
+  const bits: Open[] = eachOf(
+    around,
+    withoutDenied(around, read).map((bit) => ({ ...bit })),
+  )
   prices(around, bits)
   leftOut(around, bits)
   liqueursNamed(bits)
@@ -178,6 +155,8 @@ export function withRoles(around: RolesAround, read: readonly Bit[]): readonly B
   ofThem(around, bits)
   respectively(around, bits, 2)
   attach(around, bits)
+  countedBehind(around, bits)
+  articles(around, bits)
   syrupParts(around, bits)
   namedStrength(around, bits)
   asStrongAs(around, bits)
@@ -191,5 +170,6 @@ export function withRoles(around: RolesAround, read: readonly Bit[]): readonly B
   volumes(around, bits)
   wishes(around, bits)
   bottlesPoured(around, bits)
+  saidAgain(around, bits)
   return bits
 }

@@ -1,4 +1,3 @@
-import type { Token } from '../../../core/quantity/read/tokens.ts'
 import { saidText } from '../../../core/quantity/said/said-text.ts'
 import { type ConceptSpan, conceptsIn, wordSet } from '../lexicon/concepts.ts'
 import { lexiconFor } from '../lexicon/language-of.ts'
@@ -10,6 +9,7 @@ import { derivedOfJars } from './derived-of-jars.ts'
 import { isOver } from './jars-of.ts'
 import { withoutPlaceItself } from './place-itself.ts'
 import { withRoles } from './roles.ts'
+import { spansMeant } from './spans-meant.ts'
 import { toldOfJar } from './told-of-jar.ts'
 import { weighTogether } from './weigh-together.ts'
 
@@ -19,9 +19,7 @@ export function sentenceIn(text: string, { lexicons, jars, today }: Surroundings
   const lexicon = lexiconFor(asTyped.tokens, lexicons)
   const names = new Set(jars.flatMap(({ name }) => saidText(name).tokens.map((token) => token.text)))
   const typed = { ...asTyped, tokens: respelt(asTyped.tokens, lexicon, names) }
-  const all = withoutShorter(withoutLikeness(conceptsIn(typed.tokens, lexicon))).filter(
-    ({ concept, from }) => concept !== 'gave_away' || !isReceived(typed.tokens, from),
-  )
+  const all = spansMeant(withoutShorter(withoutLikeness(conceptsIn(typed.tokens, lexicon))), typed.tokens)
   const found = withoutPlaceItself(typed, all)
   const read = bitsIn({ typed, lexicon, spans: found, jars, today }).filter((bit) => !isWithinCount(bit, found))
   // Of `five star anise` no star is given, of `orange peel` no colour is told.
@@ -38,14 +36,10 @@ export function sentenceIn(text: string, { lexicons, jars, today }: Surroundings
   const bits = withRoles(around, isForgiving ? withMisspelt(around, read) : read)
   const told = [...spans.map(({ concept }) => concept), ...derivedFrom(bits, jars)]
   const said = new Set<Concept>([...told, ...derivedOfJars({ bits, jars, spans, typed })])
-  weighTogether(said, bits, spans)
+  weighTogether(said, bits, spans, typed)
   if (said.has('asking') && !said.has('with_amounts')) said.add('asking_bare')
   return { typed, lexicon, bits, spans, jars, today, has: (...concepts) => concepts.some((each) => said.has(each)) }
 }
-
-/** `I’ve been given two bottles`, `who gave me this`: it came to whoever tells it. */
-const isReceived = (tokens: readonly Token[], at: number): boolean =>
-  tokens[at]!.text === 'given' && /^(?:been|was|were|got|being|get)$/.test(tokens[at - 1]?.text ?? '')
 
 /** Of `the two` and `start a jar` the number is none by itself. */
 const COUNTS = new Set<Concept>(['both_of_them', 'all_of_them', 'log_start', 'thanks', 'greeting'])
@@ -98,6 +92,8 @@ function derivedFrom(bits: readonly Bit[], jars: readonly TalkJar[]): readonly D
     ...(liquids.length > 0 && isSpirit && sweet.length > 0 && plants.length === 0
       ? (['spirit_and_sweet'] as const)
       : []),
+    ...(isPlanned && isSpirit ? (['amounts_planned'] as const) : []),
+    ...(isPlanned && plants.length > 1 ? (['several_planned'] as const) : []),
     ...(isPlanned && bits.some(({ role }) => role === 'of_sugar') ? (['recipe_told'] as const) : []),
     ...(isThinned &&
     !bits.some(({ kind }) => kind === 'sweetness' || kind === 'jar') &&

@@ -84,6 +84,8 @@ export function sized(around: RolesAround, bits: Open[]): void {
 
 /** A weight that stands by itself belongs to the one plant that has no amount. */
 export function weighed(around: RolesAround, bits: Open[]): void {
+  // `Lemon at 22 and 180 grams, freezer ok?`: of sugar.
+  if (around.spans.some(({ concept }) => concept === 'freezes')) return
   const loose = wordSet(around.lexicon.loose)
   const open = bits.filter(
     ({ kind, with: place, role }) => kind === 'plant' && place === undefined && role !== 'left_out',
@@ -111,15 +113,57 @@ const LIQUEUR = /^(?:liqueur|liqueurs|liquore|liquori|finished|limoncello|nocino
 
 /** `I want 3 litres of orange liqueur at 28 %`: so much is to come out. */
 export function finished(around: RolesAround, bits: Open[]): void {
-  const isWish = around.spans.some(({ concept }) => concept === 'wish' || concept === 'make')
+  const isSaid = (...concepts: readonly string[]) => around.spans.some(({ concept }) => concepts.includes(concept))
+  const isWish = isSaid('wish', 'make')
   const at = bits.findIndex(({ kind, role }) => kind === 'volume' && role === null)
   const bit = bits[at]
-  if (!isWish || bit === undefined || bits.filter(({ kind }) => kind === 'volume').length > 1) return
+  if (bit === undefined || bits.filter(({ kind }) => kind === 'volume').length > 1) return
+  const isOfPlant = isPlainPlant(around, bit, bits[at + 1]) && !isSaid(...AT_HAND)
+  if (isOfPlant && (isWish || isSaid('by_day', 'what_can_i_make'))) {
+    toFill(bit)
+    for (const other of bits)
+      if (other.kind === 'strength' && other.role === null && other.value < LEAST_SPIRIT) other.role = 'want'
+    return
+  }
+  if (!isWish) return
   const behind = around.typed.tokens.slice(bit.to, bit.to + 4)
   const isFirst = !bits.slice(0, at).some(({ kind }) => kind === 'strength')
   if (!isFirst || !behind.some(({ text }) => LIQUEUR.test(text)) || !bits.some(({ kind }) => kind === 'plant')) return
+  toFill(bit)
+  for (const other of bits) if (other.kind === 'strength' && other.role === null) other.role = 'want'
+}
+
+function toFill(bit: Open): void {
   bit.kind = 'bottles'
   bit.count = 1
   bit.text = `1 x ${bit.text}`
-  for (const other of bits) if (other.kind === 'strength' && other.role === null) other.role = 'want'
 }
+
+/** Said of what is in a jar already. */
+const AT_HAND = [
+  'infusion',
+  'strained',
+  'syrup',
+  'thin',
+  'too_sweet',
+  'too_strong',
+  'too_weak',
+  'sweetened',
+  'bottled',
+  'filtered',
+  'freezes',
+  'how_strong',
+  'have',
+]
+
+/** No spirit to steep in is weaker than this, % vol. Common practice, no source. */
+const LEAST_SPIRIT = 45
+const LEAST_ML = 500
+
+/** `Five litres of orange`, of which nobody says what spirit it is: how much is to come out. */
+const isPlainPlant = (around: RolesAround, { value, to }: Open, plant: Open | undefined): boolean =>
+  plant?.kind === 'plant' &&
+  plant.spirit === undefined &&
+  value >= LEAST_ML &&
+  /^(?:of|di)$/.test(around.typed.tokens[to]?.text ?? '') &&
+  plant.from === to + 1

@@ -29,7 +29,9 @@ const CALLED_ML: Readonly<Record<string, number>> = { fifth: 750, fifths: 750, h
 /** `a fifth of rum`, `2 handles of vodka`; null where no such bottle stands there. */
 export function calledAt(typed: TypedText, lexicon: Lexicon, at: number): Bit | null {
   const article = /^(?:a|one)$/.test(wordAt(typed, at)) ? { value: 1, next: at + 1 } : null
-  const count = article ?? numberSaid(typed, at, NONE)
+  // `Handle of rum`, after nothing that counts it.
+  const isBare = Object.hasOwn(CALLED_ML, wordAt(typed, at)) && typed.tokens[at - 1]?.kind !== 'number'
+  const count = article ?? (isBare ? { value: 1, next: at } : numberSaid(typed, at, NONE))
   const each = count === null ? undefined : CALLED_ML[wordAt(typed, count.next)]
   if (count === null || each === undefined) return null
   const next = count.next + 1
@@ -39,4 +41,17 @@ export function calledAt(typed: TypedText, lexicon: Lexicon, at: number): Bit | 
   return isOfSpirit || measureSaid(typed, from, NONE)?.kind === 'strength'
     ? bit('volume', at, next, ml, `${ml} ml`)
     : null
+}
+
+/** Pounds to the stone, the weight: UK Weights and Measures Act 1985, Schedule 1. */
+const STONE_LB = 14
+const LB_G = 453.59237
+
+/** `two stone of plums`, `half a stone of pears`: a weight, where it is counted and of something. */
+export function stoneAt(typed: TypedText, at: number): Bit | null {
+  const isHalf = wordAt(typed, at) === 'half' && wordAt(typed, at + 1) === 'a'
+  const count = isHalf ? { value: 0.5, next: at + 2 } : numberSaid(typed, at, new Set(['stone']))
+  if (count === null || wordAt(typed, count.next) !== 'stone' || wordAt(typed, count.next + 1) !== 'of') return null
+  const lb = count.value * STONE_LB
+  return bit('mass', at, count.next + 1, lb * LB_G, `${lb} lb`)
 }

@@ -17,6 +17,9 @@ export function isWished(around: RolesAround, bits: readonly Open[], at: number)
   if (isCue || near.some((word) => word === '→' || word === '>')) return true
   const isThinning = around.spans.some(({ concept }) => concept === 'thin')
   if (isThinning && last !== undefined && /^(?:for|per|get)$/.test(last) && bits[at - 1] !== undefined) return true
+  // `Syrup for 30 and 200 g a litre`.
+  const isSyrupFor = /^(?:syrup|sciroppo)$/.test(near.at(-2) ?? '') && /^(?:for|per|to|a)$/.test(near.at(-1) ?? '')
+  if (isSyrupFor && bits[at - 1] !== undefined) return true
   if (last !== undefined && /^(?:to|until|towards|fino|a|ad)$/.test(last) && isToward(around, near, bits, at))
     return true
   const before = bits[at - 1]

@@ -1,5 +1,5 @@
-import { SPIRIT_BOTTLE_ML } from '../bits/amount-bits.ts'
 import type { Bit, Sentence } from '../bits/bit.ts'
+import { SPIRIT_BOTTLE_ML } from '../bits/bottle-bits.ts'
 
 /** A liquid of a sentence: how much, how strong, what it is called. */
 export interface LiquidSaid {

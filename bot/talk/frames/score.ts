@@ -32,6 +32,8 @@ const PER_BIT = 1.3
 const PER_LACK = 2
 const PER_NUMBER_LEFT = 1.5
 const PER_THING_LEFT = 0.8
+/** For an amount of something that a frame takes no notice of: whoever tells it wants it used. */
+const PER_IGNORED = 1.2
 /** Against recording what is asked. */
 const ASKED = 1
 /** Against a jar where there is none. */
@@ -66,6 +68,17 @@ export function tryFrame(frame: Frame, sentence: Sentence): FrameTried | null {
   const unused = left.filter(
     (bit) => NUMBERS.has(bit.kind) && !ignored.has(bit.kind) && bit.role !== 'price' && !isOfIgnored(bit),
   )
+  const ignoredAmounts = left
+    .filter(
+      ({ kind, role, with: place }) =>
+        (kind === 'mass' || kind === 'bare' || kind === 'volume' || kind === 'bottles') &&
+        (role === 'of_plant' || role === 'of_spirit') &&
+        place !== undefined &&
+        ignored.size > 0,
+    )
+    .filter((bit) => !unused.includes(bit))
+  // How strong a liquid is has nothing to do with what lies in it.
+  const isOfStrength = (frame.cues.how_strong ?? 0) > 0 && sentence.has('how_strong')
   const things = left.filter(({ kind }) => !NUMBERS.has(kind) && !ignored.has(kind) && kind !== 'date')
   const cues = Object.entries(frame.cues).reduce(
     (sum, [cue, weight]) => sum + (sentence.has(cue as keyof typeof frame.cues) ? (weight ?? 0) : 0),
@@ -89,6 +102,7 @@ export function tryFrame(frame: Frame, sentence: Sentence): FrameTried | null {
     PER_LACK * lacks.length -
     (open === null ? 0 : 0.2) -
     PER_NUMBER_LEFT * unused.length -
+    (isOfStrength ? 0 : PER_IGNORED * ignoredAmounts.length) -
     PER_THING_LEFT * things.length
   return { frame, score, options, used: [...used], lacks, open, unused }
 }

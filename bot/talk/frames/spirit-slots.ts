@@ -12,7 +12,7 @@ function usualSpirit({ bits, has }: Sentence): SlotFilled | null {
   const isDrinkWord = word !== undefined && drink?.includes(word.text.toLowerCase()) === true
   if (drink !== undefined && (word === undefined || isDrinkWord) && !bits.some(({ kind }) => kind === 'strength'))
     return { text: drink, bits: word === undefined ? [] : [word], isAssumed: true }
-  if (!has('what_can_i_make', 'as_needed', 'planned_by_day')) return null
+  if (!has('what_can_i_make', 'as_needed', 'planned_by_day', 'things_alone')) return null
   const said = bits.find(({ kind, role }) => kind === 'strength' && role === 'have')
   const abv = said?.text ?? (word !== undefined && word.value > 0 ? `${word.value}%` : usualStrength(bits))
   const litres = litresFor(bits)

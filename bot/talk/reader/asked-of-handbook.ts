@@ -15,6 +15,9 @@ export const MAY_BURST: ReadonlySet<SymptomId> = new Set(['pressure', 'fermentin
 /** From here on an entry explains so much that it stands before what only a word or two speak for. */
 const TELLING = 0.7
 
+/** From here on it explains all of it. */
+const WHOLE = 0.95
+
 /** The same where nothing is asked. */
 const MOST = 0.85
 
@@ -72,7 +75,10 @@ const isNumber = ({ kind, value }: FrameTried['used'][number]): boolean => value
 
 /** Whether an entry that explains so much of a question stands before what was found to have gone wrong. */
 export const isBeforeSymptom = (share: number, id: SymptomId, sentence: Sentence): boolean =>
-  share >= TELLING && !PRESSING.has(id) && beginsAsking(sentence) && !isOfOwn(sentence)
+  (share >= TELLING && !PRESSING.has(id) && beginsAsking(sentence) && !isOfOwn(sentence)) ||
+  (share >= WHOLE && !PRESSING.has(id) && sentence.has('would_it') && !sentence.has('own_jar')) ||
+  // `Do bottles burst in the freezer`: nothing has.
+  (id === 'pressure' && sentence.has('in_cold') && beginsAsking(sentence) && !isOfOwn(sentence))
 
 /** A word that is neither of a thing nor one that says nothing: `do you keep limoncello in the freezer`. */
 function saysMore({ typed, lexicon, bits }: Sentence): boolean {

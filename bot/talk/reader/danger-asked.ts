@@ -170,7 +170,7 @@ const ASKED: readonly Asked[] = [
   {
     entry: 'selling',
     says: words(
-      '(?:can|may|could|should|want to|like to|going to|legal to|allowed to|permission to|license to|licence to) (?:i |we )?(?:\\w+ )?sell|(?:i|we) sell (?:it|them|my|our|bottles?|some)|on (?:the )?(?:internet|web)|online|' +
+      '(?:can|may|could|should|want to|like to|going to|legal to|allowed to|permission to|license to|licence to) (?:i |we )?(?:\\w+ )?sell|(?:i|we) sell (?:it|them|my|our|bottles?|some)|(?<!found |read |saw |seen |bought |got |ordered |recipe |found (?:this|it|that|one) |(?:read|saw|got) (?:this|it|that|one) )(?:on (?:the )?(?:internet|web)|online)|' +
         'price (?:for|of|per) (?:a|each|one|the) (?:\\w+ )?(?:bottle|glass)(?=.*\\b(?:fair|stall|market)\\b)|(?:posso|possiamo|si puo|vorrei|voglio) vendere|vendere il|vendo (?:il|la|i|le|una)',
     ),
   },

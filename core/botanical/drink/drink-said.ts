@@ -12,7 +12,7 @@ const NAMED_AFTER = /\b(?:london|scotch|irish)\b/g
 /** Spellings of one drink, the one that stands for all of them first; of drinks whose names are their own nothing is needed. */
 const SPELLINGS: ReadonlyMap<string, string> = new Map(
   [
-    'vodka vodkas wodka wódka votka водка водки',
+    'vodka vodkas voddy voddie vod wodka wódka votka водка водки',
     'gin gins ginebra джин cin',
     'rum rums rhum ron ром',
     'brandy brandies бренди',

@@ -81,6 +81,8 @@ export const refusalRules: readonly RefusalRule[] = [
       '(?:aroma|essenza|estratto) (?:di |alla |alle )?mandorl[ae] amar[ae]|' +
         '(?:without|no|minus|senza|less)(?: (?:the|their|any|i|il|gli))? (?:stones?|pits?|pips?|seeds?|kernels?|nocciol[oi]|semi)|' +
         '(?:stones?|pits?|pips?|seeds?) (?:removed|out|taken out|discarded)|' +
+        // Asked, and a weight of 14 pounds.
+        '(?:stones?|pits?) (?:left )?in or (?:out|not)|(?:stones?|pits?) out or in|(?:half a|\\d+|two|three|four|five|six) stone of|' +
         '(?:with|con)(?: (?:the|their|i|il|whole|uncracked))* (?:stones?|pits?|nocciol[oi])(?: (?:in|whole|left in|intact|uncracked|interi))?',
     ),
   },

@@ -16,6 +16,22 @@ export interface NumberSaid {
 const ARTICLES = new Set(['a', 'an', 'un', 'una', 'uno'])
 const HALVES = new Set(['half', 'mezzo', 'mezza'])
 const DOZENS = new Set(['dozen', 'dozens', 'doz', 'dozzina', 'dozzine'])
+/** `Una ventina di foglie`: so many, or nearly. */
+const ABOUT_SO_MANY: ReadonlyMap<string, number> = new Map([
+  ...[
+    'decina',
+    'ventina',
+    'trentina',
+    'quarantina',
+    'cinquantina',
+    'sessantina',
+    'settantina',
+    'ottantina',
+    'novantina',
+  ].map((word, at) => [word, (at + 1) * 10] as const),
+  ['quindicina', 15],
+  ['centinaio', 100],
+])
 const COUPLES = new Set(['couple', 'pair', 'paio'])
 const OF = new Set(['of', 'di'])
 
@@ -97,7 +113,7 @@ function groupAt(typed: TypedText, at: number): NumberSaid | null {
     ? { value: 1, next: from + 1 }
     : ((isHalf ? null : (figuresAt(typed, from) ?? wordsAt(typed, from))) ?? { value: 1, next: from })
   const group = wordAt(typed, count.next)
-  const each = DOZENS.has(group) ? 12 : COUPLES.has(group) && count.next > at ? 2 : null
+  const each = DOZENS.has(group) ? 12 : COUPLES.has(group) && count.next > at ? 2 : (ABOUT_SO_MANY.get(group) ?? null)
   if (each === null) return null
   const next = OF.has(wordAt(typed, count.next + 1)) ? count.next + 2 : count.next + 1
   return said(count.value * each * (isHalf ? 0.5 : 1), next)

@@ -21,7 +21,7 @@ const WEEKDAY =
 /** Words that a day can begin with; only there a longer look is worth its time. */
 const BEGINS = new RegExp(
   `^(?:${MONTH}|${WEEKDAY}|\\d.*|the|a|an|al|tomorow|tommorow|tommorrow|tomorrw|tmrw|tmw|un|una|il|l|in|tra|fra|on|by|last|next|this|scors[oa]|prossim[oa]|quest[oa]|today|tonight|tomorrow|` +
-    'yesterday|oggi|stamattina|stasera|stamani|domani|dopodomani|ieri|christmas|xmas|easter|halloween|new|midsummer|midwinter|natale|pasqua|capodanno|ferragosto|' +
+    'yesterday|oggi|stamattina|stasera|stamani|domani|dopodomani|ieri|christmas|xmas|easter|halloween|valentines?|san|new|midsummer|midwinter|natale|pasqua|capodanno|ferragosto|' +
     'early|mid|middle|late|end|beginning|start|meta|inizio|fine|just|two|three|four|five|six|seven|eight|nine|ten|due|tre|quattro|cinque|sei|sette|otto|nove|dieci|couple|few)$',
 )
 
@@ -35,6 +35,7 @@ const FEASTS: readonly (readonly [RegExp, string])[] = [
   [/^(?:new years?|new years? day|capodanno)$/, '1 January'],
   [/^new years? eve$/, '31 December'],
   [/^hallow?een$/, '31 October'],
+  [/^valentine ?s?(?: day)?$|^san valentino$/, '14 February'],
   [/^ferragosto$/, '15 August'],
   [/^midsummer$/, '24 June'],
   [/^midwinter$/, '21 December'],
@@ -121,6 +122,9 @@ const MOST_PIECES = 6
 
 /** A month alone, `may` and `march` among them, is no day. */
 const MONTH_ALONE = new RegExp(`^(?:${MONTH})$`)
+
+/** Whether a word is a month that stands for a whole one. */
+export const isMonth = (word: string): boolean => MONTH_ALONE.test(word)
 
 /** Read over by a date, and a word of what comes behind it: `20 November, 950 ml`. */
 const ENDS_NO_DAY = /^(?:[,;:]|the|il|lo|la|l|i|gli|le)$/

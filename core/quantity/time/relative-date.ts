@@ -21,7 +21,7 @@ const NAMED_DAYS: ReadonlyMap<string, number> = new Map([
 ])
 
 const IN = ['in', 'tra', 'fra']
-const AGO = ['ago', 'fa']
+const AGO = ['ago', 'back', 'fa']
 
 /** The whole number and unit of time from piece `at` on. */
 const stepAt = (typed: TypedText, at: number): { count: number; unit: string; days: number; next: number } | null => {

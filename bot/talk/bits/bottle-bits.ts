@@ -1,0 +1,108 @@
+import { type TypedText, wordAt } from '../../../core/quantity/read/tokens.ts'
+import { measureSaid } from '../../../core/quantity/said/measure-said.ts'
+import { numberSaid } from '../../../core/quantity/said/number-said.ts'
+import { wordSet } from '../lexicon/concepts.ts'
+import { type Around, OF } from './amount-bits.ts'
+import { type Bit, bit } from './bit.ts'
+import { countable, thingAt } from './things.ts'
+
+/** A bottle where nothing is said of its size, ml: of spirit as it is sold, and as a liqueur is filled. Common practice. */
+export const SPIRIT_BOTTLE_ML = 700
+
+const LARGE = /^(?:wee|small|little|tiny|mini|big|large|tall|nice|half|piccol[ae]|grand[ei])$/
+const EACH = /^(?:each|apiece|ciascuna|l'una)$/
+const MOST_BOTTLE_ML = 1500
+
+/** A size of bottles that are counted before it, of nothing else: `, 200 ml each`. */
+function isSize(typed: TypedText, at: number, words: ReadonlySet<string>): boolean {
+  const size = measureSaid(typed, at, new Set())
+  if (size === null || size.kind !== 'volume' || size.value > MOST_BOTTLE_ML) return false
+  const behind = wordAt(typed, size.next)
+  return EACH.test(behind) || words.has(behind) || /^(?:[,.;)]|of|di|)$/.test(behind)
+}
+
+/** `6 bottles`, `5 x 500 ml`, `3 bottles of 500`; null where none begin. */
+export function bottlesAt(around: Around, at: number): Bit | null {
+  const { typed, lexicon } = around
+  const things = countable(lexicon)
+  const words = wordSet(lexicon.bottles)
+  const count = numberSaid(typed, at, things)
+  if (count === null) return bottleAlone(around, at)
+  const litres = litreBottles(around, at)
+  if (litres !== null) return litres
+  const isTimes = wordAt(typed, count.next) === 'x'
+  // `Twelve little bottles`.
+  let word = count.next
+  while (LARGE.test(wordAt(typed, word))) word++
+  if (!isTimes && !words.has(wordAt(typed, word))) return sizeFirst(around, at)
+  let next = isTimes ? count.next + 1 : word + 1
+  if (isTimes && count.isWord) return null
+  // `Twelve bottles, 200 ml each`, `40 minis, 50 ml`.
+  const isSeveral = !isTimes && count.value > 1 && wordAt(typed, next) === ','
+  const from = OF.has(wordAt(typed, next)) || (isSeveral && isSize(typed, next + 1, words)) ? next + 1 : next
+  const size = measureSaid(typed, from, things)
+  if (size !== null && size.kind === 'volume') {
+    next = words.has(wordAt(typed, size.next)) || EACH.test(wordAt(typed, size.next)) ? size.next + 1 : size.next
+    const text = `${count.text} x ${size.numberText} ${size.unitText}`
+    return bit('bottles', at, next, count.value * size.value, text, { count: count.value })
+  }
+  const bare = from > next || isTimes ? numberSaid(typed, from, things) : null
+  if (bare !== null && !bare.isWord && bare.value >= 50)
+    return bit('bottles', at, bare.next, count.value * bare.value, `${count.text} x ${bare.text} ml`, {
+      count: count.value,
+    })
+  // How much a miniature holds has to be said.
+  if (isTimes || /^minis?$/.test(wordAt(typed, word))) return null
+  const isHalf = count.value === 0.5
+  return bit('bottles', at, next, count.value, isHalf ? '1 x 350 ml' : count.text, {
+    count: count.value,
+    isSizeAssumed: true,
+  })
+}
+
+/** `Bottle of gin 41`: one, of a spirit; not `per bottle of gin`. */
+function bottleAlone({ typed, lexicon }: Around, at: number): Bit | null {
+  if (!/^(?:bottle|btl|bottiglia)$/.test(wordAt(typed, at))) return null
+  if (/^(?:per|each|every|any|which|a|ogni|che|quale)$/.test(wordAt(typed, at - 1))) return null
+  const isOf = OF.has(wordAt(typed, at + 1))
+  const thing = isOf ? thingAt(typed.tokens, at + 2, lexicon) : null
+  if (thing?.kind !== 'spirit') return null
+  return bit('bottles', at, at + 1, 1, '1', { count: 1, isSizeAssumed: true })
+}
+
+/** `four litre bottles`: four of a litre each. */
+function litreBottles({ typed, lexicon }: Around, at: number): Bit | null {
+  const count = numberSaid(typed, at, countable(lexicon))
+  if (count === null || !Number.isInteger(count.value) || count.value < 2) return null
+  const isLitre = /^(?:litre|liter)$/.test(wordAt(typed, count.next))
+  if (!isLitre || !/^(?:bottles|btls)$/.test(wordAt(typed, count.next + 1))) return null
+  const text = `${count.text} x 1 l`
+  return bit('bottles', at, count.next + 2, count.value * 1000, text, { count: count.value })
+}
+
+const UNIT_ML: Readonly<Record<string, number>> = { quart: 946.353, pint: 473.176, gallon: 3785.41 }
+
+/** `a 70cl bottle`, `two 500 ml bottles`. */
+export function sizeFirst({ typed, lexicon }: Around, at: number): Bit | null {
+  const words = wordSet(lexicon.bottles)
+  // `A litre bottle of gin`.
+  const unit = /^(?:an?|one|un|una)$/.test(wordAt(typed, at)) ? wordAt(typed, at + 1) : ''
+  if (/^(?:litre|liter|quart|pint|gallon)$/.test(unit) && words.has(wordAt(typed, at + 2)))
+    return bit('bottles', at, at + 3, UNIT_ML[unit] ?? 1000, `1 x 1 ${unit}`, { count: 1 })
+  const things = countable(lexicon)
+  const count = numberSaid(typed, at, things)
+  const isCounted = count !== null && measureSaid(typed, count.next, things) !== null
+  const from =
+    count === null || !(count.isWord || isCounted)
+      ? /^(?:a|an|un|una|my|the)$/.test(wordAt(typed, at))
+        ? at + 1
+        : at
+      : count.next
+  const several = count !== null && (count.isWord || isCounted) ? count : null
+  const size = measureSaid(typed, from, things)
+  if (size === null || size.kind !== 'volume' || !words.has(wordAt(typed, size.next))) return null
+  const number = several?.value ?? 1
+  return bit('bottles', at, size.next + 1, number * size.value, `${number} x ${size.numberText} ${size.unitText}`, {
+    count: number,
+  })
+}

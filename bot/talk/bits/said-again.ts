@@ -1,0 +1,73 @@
+import { wordSet } from '../lexicon/concepts.ts'
+import type { Open, RolesAround } from './attach.ts'
+import { SPIRIT_BOTTLE_ML } from './bottle-bits.ts'
+
+/** Two amounts that are as near as this are one, as a share. */
+const SAME = 0.02
+
+const SAYS_AGAIN =
+  /^(?:, ?)?(?:\(|thats|that is|its|which is|=|ie|i e|meaning|cioe|ossia|vale a dire)(?: (?:about|circa|a|an))?$/
+
+const isPoured = ({ kind, role }: Open): boolean => kind === 'volume' || (kind === 'bottles' && role === 'of_spirit')
+
+const mlOf = ({ kind, value, isSizeAssumed, count = 1 }: Open): number =>
+  kind === 'bottles' && isSizeAssumed === true ? count * SPIRIT_BOTTLE_ML : value
+
+/** `A handle of rum (1.75 l)`, `a bottle, that’s 70 cl`: an amount that is said again in other words is no second one. */
+export function saidAgain({ typed }: RolesAround, bits: Open[]): void {
+  bits.forEach((bit, at) => {
+    if (bit.kind !== 'volume' || bit.role === 'of_water' || bit.role === 'of_spirit' || at === 0) return
+    const first = bits
+      .slice(0, at)
+      .find((other) => isPoured(other) && other.role !== 'of_water' && other.role !== 'gone')
+    if (first === undefined || Math.abs(mlOf(first) - bit.value) > SAME * bit.value) return
+    const between = typed.tokens.slice(bits[at - 1]!.to, bit.from).map(({ text }) => text)
+    if (SAYS_AGAIN.test(between.join(' '))) bit.role = 'gone'
+  })
+}
+
+/** `A jar`, `a carrier bag`: an article before what holds something counts nothing, unless it is of a plant. */
+export function articles({ typed, lexicon }: RolesAround, bits: Open[]): void {
+  const loose = wordSet(lexicon.loose)
+  for (const bit of bits) {
+    const isOne = bit.kind === 'bare' && bit.value === 1 && bit.with === undefined && bit.role === null
+    if (
+      isOne &&
+      /^(?:an?|un|una|uno)$/.test(typed.tokens[bit.from]!.text) &&
+      loose.has(typed.tokens[bit.to]?.text ?? '')
+    )
+      bit.role = 'gone'
+  }
+}
+
+const LARGE =
+  /^(?:big|large|small|little|medium|huge|nice|fat|good|decent|tiny|ripe|grand[ei]|gross[eiao]|piccol[eiao]|bell[eiao]|matur[eiao])$/
+const ONES = /^(?:ones?|em|of|them|those)$/
+
+/**
+ * `Pomegranate. Two big ones`, `a box of quinces, six of them`, `albicocche, una cinquantina`: so many of the one plant that has no
+ * count, where nothing else is behind the number.
+ */
+export function countedBehind({ typed, lexicon }: RolesAround, bits: Open[]): void {
+  const loose = wordSet(lexicon.loose)
+  const isUncounted = (plant: Open): boolean => {
+    const amount = plant.with === undefined ? undefined : bits[plant.with]
+    return amount === undefined || (amount.kind === 'bare' && amount.value === 1 && plant.loose !== undefined)
+  }
+  bits.forEach((bit, at) => {
+    if (bit.kind !== 'bare' || bit.with !== undefined || bit.role !== null || !Number.isInteger(bit.value)) return
+    const plant = bits[at - 1]
+    if (plant?.kind !== 'plant' || plant.role !== null || !isUncounted(plant)) return
+    let next = bit.to
+    while (LARGE.test(typed.tokens[next]?.text ?? '')) next++
+    const behind = typed.tokens[next]?.text ?? ''
+    const isNamed = ONES.test(behind) || (next > bit.to && !loose.has(behind) && /^(?:[.,;]|)$/.test(behind))
+    const isRound = /^(?:una?|a)$/.test(typed.tokens[bit.from]!.text) && bit.value >= 10
+    if (!isNamed && !isRound) return
+    if (plant.with !== undefined) bits[plant.with]!.role = 'gone'
+    delete plant.loose
+    bit.with = at - 1
+    bit.role = 'of_plant'
+    plant.with = at
+  })
+}

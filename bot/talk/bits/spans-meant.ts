@@ -1,0 +1,33 @@
+import type { Token } from '../../../core/quantity/read/tokens.ts'
+import type { ConceptSpan } from '../lexicon/concepts.ts'
+
+/** `I’ve been given two bottles`, `who gave me this`: it came to whoever tells it. */
+const isReceived = (tokens: readonly Token[], at: number): boolean =>
+  tokens[at]!.text === 'given' && /^(?:been|was|were|got|being|get)$/.test(tokens[at - 1]?.text ?? '')
+
+/** `I need six bottles to give away`: what they are for. */
+const isFor = (tokens: readonly Token[], at: number): boolean =>
+  /^(?:to|da|per)$/.test(tokens[at - 1]?.text ?? '') && !/^(?:went|going|gone)$/.test(tokens[at - 2]?.text ?? '')
+
+/** `Strength 27`, `gradazione: 30`: told, not asked. */
+const isTold = (tokens: readonly Token[], to: number): boolean =>
+  /^(?:strength|abv|gradazione|finale|gradi)$/.test(tokens[to - 1]?.text ?? '') &&
+  (tokens[to]?.text === ':' ? tokens[to + 1] : tokens[to])?.kind === 'number'
+
+/** `It got a 4` is a mark, `got a basket of pears` is none. */
+const isMark = (tokens: readonly Token[], { from, to }: ConceptSpan): boolean =>
+  tokens[from]!.text !== 'got' ||
+  tokens[to - 1]!.text !== 'a' ||
+  tokens[to]?.kind === 'number' ||
+  MARKS.test(tokens[to]?.text ?? '')
+
+const MARKS = /^(?:one|two|three|four|five|solid|strong|weak|good|full|low|high)$/
+
+/** The phrases that say what they seem to, by what stands before and behind them. */
+export const spansMeant = (spans: readonly ConceptSpan[], tokens: readonly Token[]): readonly ConceptSpan[] =>
+  spans.filter((span) => {
+    const { concept, from, to } = span
+    if (concept === 'gave_away') return !(isReceived(tokens, from) || isFor(tokens, from))
+    if (concept === 'how_strong') return !isTold(tokens, to)
+    return concept !== 'tasted' || isMark(tokens, span)
+  })

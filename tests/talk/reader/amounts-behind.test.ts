@@ -1,0 +1,102 @@
+import { describe, expect, it } from 'vitest'
+import { talker } from './told.ts'
+
+/** As makers would say it; none of these stands in the corpus. */
+describe.each([
+  // What an article stands before is not counted, and what is said again is no second amount.
+  [
+    'my aunt left a bag with 2 kg of plums and I thought two litres of vodka',
+    '/plan of:2 kg plums spirit:2 litres vodka 40%',
+  ],
+  ['a handle of rum (1.75 l) and 2 kg pineapple', '/plan of:2 kg pineapple spirit:1750 ml rum 40%'],
+  ['1 kg sloes and a bottle of gin, thats 700 ml', '/plan of:1 kg sloes spirit:700 ml gin 40%'],
+  ['handle of rum, 2 lb of figs', '/plan of:2 lb figs spirit:1750 ml rum 40%'],
+  ['a litre bottle of rum and 400 g of figs', '/plan of:400 g figs spirit:1 litre rum 40%'],
+  ['1 kg raspberries and 2 litres of vod', '/plan of:1 kg raspberries spirit:2 litres vod 40%'],
+  // Counted behind what it is of, and so much of each.
+  ['got a basket of pears. five of them, and a litre of 60%', '/plan of:5 pears spirit:1 litre 60%'],
+  ['my aunt wants lemons. seven big ones. she has 1 bottle vodka 37,5%', '/plan of:7 lemons spirit:700 ml vodka 37,5%'],
+  ['alcol a 95 un litro, albicocche una cinquantina', '/plan of:50 albicocche spirit:1 litro 95%'],
+  ['una trentina di limoni e 3 litri di alcol a 95', '/plan of:30 limoni spirit:3 litri 95%'],
+  ['lemon and lime, 6 of each, in a litre of 95', '/plan of:6 lemon + 6 lime spirit:1 litre 95%'],
+  [
+    '200 g each of raspberries and blackberries with 700 ml gin',
+    '/plan of:200 g raspberries + 200 g blackberries spirit:700 ml gin 40%',
+  ],
+  [
+    'zenzero e curcuma, 40 g di ciascuno, mezzo litro di alcol a 60',
+    '/plan of:40 g zenzero + 40 g curcuma spirit:0.5 litro 60%',
+  ],
+  ['half vodka half rum, 250 ml of each, on 400g figs', '/plan of:400 g figs spirit:250 ml vodka 40% + 250 ml rum 40%'],
+  ['earl grey in vodka, 25 g of the tea and 50cl', '/plan of:25 g earl grey spirit:50 cl vodka 40%'],
+  // A stone is 14 lb where it is of something.
+  ['half a stone of pears and 3 litres of gin', '/plan of:7 lb pears spirit:3 litres gin 40%'],
+  ['two stone of plums, 6 l of 60%', '/plan of:28 lb plums spirit:6 l 60%'],
+  // How strong and how sweet it is to be.
+  ['7 oranges, half a litre at 95, final strength 28', '/plan of:7 oranges spirit:0.5 litre 95% to-strength:28%'],
+  ['limoni 8, alcol 95 un litro, gradazione finale 32', '/plan of:8 limoni spirit:1 litro 95% to-strength:32%'],
+  ['pear one please, strong, say 38, 1 l of 95', '/plan of:pear spirit:1 l 95% to-strength:38%'],
+  [
+    'we dont want much sugar in it. plums, a kilo, and 1 litre of rum',
+    '/plan of:1 kilo plums spirit:1 litre rum 40% to-sweetness:dry',
+  ],
+  [
+    'how much sugar and water for 700 ml at 80, I want 28 and 180 a litre',
+    '/syrup infusion:700 ml strength:80% to-strength:28% to-sweetness:180 g/L',
+  ],
+  [
+    '1 litre at 84, syrup for 30 and 220 g a litre',
+    '/syrup infusion:1 litre strength:84% to-strength:30% to-sweetness:220 g/L',
+  ],
+  // Bottles with their size, and how much is to come out.
+  ['twelve small bottles of plum, 250 ml each', '/plan of:plum strength:40% bottles:12 x 250 ml'],
+  ['30 minis, 50 ml, of ginger', '/plan of:ginger strength:40% bottles:30 x 50 ml'],
+  [
+    'six little bottles, 20cl each, of cherry, not too sweet',
+    '/plan of:cherry strength:40% bottles:6 x 20 cl to-sweetness:dry',
+  ],
+  ['i need 8 half litre bottles of orange to give away', '/plan of:orange strength:95% bottles:8 x 0.5 litre'],
+  [
+    'make me three litres of plum for the fair, all I can buy is 95%',
+    '/plan of:plum strength:95% bottles:1 x 3 litres',
+  ],
+  [
+    'it is my mum’s 60th in April, thinking pear, 6 bottles, done by then',
+    '/plan of:pear strength:40% bottles:6 ready-by:1 april',
+  ],
+  [
+    'blueberries 1lb and 500 ml vodka by valentines day',
+    '/plan of:1 lb blueberries spirit:500 ml vodka 40% ready-by:14 February',
+  ],
+  // What is planned with its amounts stands before what is asked of one of them.
+  ['800 g di lamponi con 1 litro di alcol a 95, quanto zucchero serve?', '/plan of:800 g lamponi spirit:1 litro 95%'],
+  [
+    '1 kg apricots and one bottle of vodka 42%, tell me how much sugar',
+    '/plan of:1 kg apricots spirit:700 ml vodka 42%',
+  ],
+  ['con 800 g di ciliegie e 1 l di grappa a 40 cosa ottengo', '/plan of:800 g ciliegie spirit:1 l grappa 40%'],
+  ['500 ml of 40, 300 g cherries, 100 g sugar, what % is that', '/mix spirit:500 ml 40% sugar:100 g'],
+  ['oranges. gin. go', '/plan of:oranges spirit:1 l gin 40%'],
+  ['un bicchiere da 50 ml a 25 gradi quanto alcol contiene', '/serving pour:50 ml strength:25%'],
+  ['whats good in march', '/botanical month:march'],
+  ['anything worth doing with beetroot', '/plan of:beetroot spirit:1 l 40%'],
+])('“%s”', (text, read) => {
+  it(`is read as ${read}`, async () => {
+    expect((await talker().say(text)).read).toBe(read)
+  })
+})
+
+describe.each([
+  ['damsons, stones in or out', 'stones_whole'],
+  ['do bottles burst if they stand in the freezer', 'freezer_glass'],
+])('“%s”', (text, entry) => {
+  it(`is answered by ${entry}`, async () => {
+    expect((await talker().say(text)).data.entry).toBe(entry)
+  })
+})
+
+it('leaves a second amount that is another as it is', async () => {
+  expect((await talker().say('mezzo litro a 40 e mezzo litro a 20 insieme quanto fanno')).read).toBe(
+    '/blend parts:0.5 litro 40% + 0.5 litro 20%',
+  )
+})
