@@ -35,6 +35,14 @@ const isGlassSwallowed = (said: SaidOfHarm): boolean =>
 
 const isSwelling = (said: SaidOfHarm): boolean => said.spans('swelling').some((span) => !isOnlyAsked(said, span))
 
+/** An allergic reaction that is only asked about is none; a pen that is asked for is for somebody. */
+const isShock = (said: SaidOfHarm): boolean =>
+  said
+    .spans('shock')
+    .some((span) => !isDenied(said, span) && (!isOnlyAsked(said, span) || PEN.test(said.between(span.from, span.to))))
+
+const PEN = /pen|inject|iniett/
+
 /** `HELP!!!` is no command. */
 const SHOUT = /^[^\p{L}/]*(?:he+lp+|aiu+to+)[^\p{L}]*![^\p{L}]*!\s*$/iu
 
@@ -97,7 +105,7 @@ const RULES: readonly (readonly [harm: HarmId, is: (said: SaidOfHarm) => boolean
   ['self_harm', (said) => said.spans('selfHarm').length > 0],
   ['unconscious_after_drinking', isSenseless],
   ['glass_burst', isGlassInEye],
-  ['someone_hurt', (said) => isGlassSwallowed(said) || isSwelling(said)],
+  ['someone_hurt', (said) => isGlassSwallowed(said) || isSwelling(said) || isShock(said)],
   ['spirit_in_eye', isEye],
   ['burn', isBurnt],
   ['glass_burst', isBurst],

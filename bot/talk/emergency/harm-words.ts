@@ -151,7 +151,11 @@ export const harmWords = {
   ],
   /** Poisoned, shocked, struck: said of bodies alone. */
   struck: [
-    'poisoned (?:him|her|my|them|everyone|everybody|us|me|the (?:guests|kids|dog|cat)|\\w+self|\\w+selves)|(?:been|got|was|is|are|were|be|has|have|might have|think i|did i|i|we|hes|shes) (?:\\w+ )?(?:poisoned|intoxicated|electrocuted)|(?:has|have|had|got|its|it s|is this|signs of|symptoms of|think its|maybe|with) (?:\\w+ ){0,2}(?:methanol |alcohol |food |ethanol )?poisoning|alcohol poisoning|avvelenat[oaie]|avvelenamento|intossicat[oaie]|anafila\\w+|anaphyla\\w+|allergic (?:reaction|shock)|reazione allergica|shock anafilattico|heart attack|having an? (?:bad |severe |strong |nasty )?reaction (?:to|after|from)|had an? (?:bad|severe|nasty) reaction (?:to|after)|sta avendo una reazione|having a stroke|infarto|ictus|epipen|overdos(?:e|ed|ing)',
+    'poisoned (?:him|her|my|them|everyone|everybody|us|me|the (?:guests|kids|dog|cat)|\\w+self|\\w+selves)|(?:been|got|was|is|are|were|be|has|have|might have|think i|did i|i|we|hes|shes) (?:\\w+ )?(?:poisoned|intoxicated|electrocuted)|(?:has|have|had|got|its|it s|is this|signs of|symptoms of|think its|maybe|with) (?:\\w+ ){0,2}(?:methanol |alcohol |food |ethanol )?poisoning|alcohol poisoning|avvelenat[oaie]|avvelenamento|intossicat[oaie]|heart attack|having an? (?:bad |severe |strong |nasty )?reaction (?:to|after|from)|had an? (?:bad|severe|nasty) reaction (?:to|after)|sta avendo una reazione|having a stroke|infarto|ictus|overdos(?:e|ed|ing)',
+  ],
+  /** An allergy that kills, or what is used against it. */
+  shock: [
+    'anafila\\w+|anaphyla\\w+|allergic (?:reaction|shock)|reazione allergica|epi ?pens?|auto ?injectors?|adrenaline (?:pens?|injectors?)|autoiniettor[ei]',
   ],
   hurt: [
     '(?:got|is|was|been|are|were|badly|seriously|someone|somebody|hes|shes|im|really|get) (?:(?:badly|really|seriously|been|got|all) ){0,2}(?:hurt|injured|wounded)(?! (?:the|my|your|by)? ?(?:feelings|pride|taste|flavou?r|wallet))|injur(?:y|ies|ed)|ferit[oaie]|si e fatt[oa] (?:\\w+ )?male|mi sono fatt[oa] (?:\\w+ )?male|choking',

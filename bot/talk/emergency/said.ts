@@ -2,6 +2,7 @@ import { lazily } from '../../../core/once.ts'
 import { aloneWords } from './alone-words.ts'
 import { deedWords } from './deed-words.ts'
 import { harmWords } from './harm-words.ts'
+import { livedWith } from './lived-with.ts'
 import { plainWords } from './plain-words.ts'
 import { respelt } from './respell.ts'
 import { trapWords } from './trap-words.ts'
@@ -39,7 +40,7 @@ const compiled = (words: Readonly<Record<string, readonly string[]>>): ReadonlyM
 
 const CLASSES = compiled({ ...harmWords, ...deedWords, ...aloneWords })
 const WHO = compiled(whoWords)
-const TRAPS = wordPattern(trapWords)
+const TRAPS = wordPattern([...trapWords, ...livedWith])
 
 /** A text in which `xx` stands for every word that means nothing here. */
 function withoutTraps(text: string): string {

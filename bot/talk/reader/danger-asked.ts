@@ -30,6 +30,14 @@ const HOT =
   'microwav(?:e|ed|ing)|microonde|instant ?pot|pressure ?(?:pot|cook)(?:er|ing|ed)?|pentola a pressione|sous ?vide|flamb\\w*|blow ?torch|' +
   '(?:set|setting|light|lighting) (?:\\w+ ){0,3}(?:on fire|alight)|(?:on|over) (?:the |a )?(?:hob|stove|gas|cooker|burner)|(?:sul|al|sopra il) (?:fornello|gas|fuoco)|dare fuoco'
 
+/** What somebody has had for long, or has got over. */
+const ILLNESS =
+  'asthma(?:tic)?|inhalers?|epilep\\w+|heart (?:condition|disease|failure|trouble|problems?|murmur|attacks?)|(?:weak|bad|dodgy) (?:heart|liver)|pacemaker|(?:high|low) blood pressure|blood pressure(?! (?:tablets?|pills?|meds))|hypertension|liver (?:disease|trouble|problems?|failure|transplant)|cirrhosis|hepatitis|kidney (?:disease|trouble|problems?|failure|stones?)|gout|chemo(?:therapy)?|cancer|(?:a|her|his) stroke(?! of)|strokes|seizures|fits|(?:stomach|peptic) ulcers?|ulcers|gastritis|acid reflux|pancreatitis|vertigo|' +
+  'asma|asmatic[oai]|epiless\\w+|epilettic\\w+|cardiopatic\\w+|mal(?:ato|ata) di cuore|problemi di (?:cuore|fegato|reni|stomaco)|pressione alta|ipertes\\w+|cirrosi|epatite|gotta|chemio\\w*|tumore|ictus|infarto|ulcera|gastrite|reflusso|pancreatite|vertigini'
+
+const PERSON =
+  'he|she|they|him|her|my|our|his|mum|mom|dad|nan|gran|granny|grandad|grandpa|uncle|aunt|wife|husband|brother|sister|mother|father|neighbour|mate|cousin|friend|guest|guests|somebody|someone|anybody|anyone|who|people|i|ive|im|a|mio|mia|nostr[oa]|amic[oa]|ospite|qualcuno|zi[oa]|nonn[oa]|ho|ha|chi'
+
 const WILD = 'berr(?:y|ies)|roots?|plants?|herbs?|bush|fruits?|bacch[ae]|bacca|radic[ei]|piant[ae]|erb[ae]|frutt[io]'
 
 const CHEMIST = '(?:disulfiram|antabuse|antabus|etiltox|metronidazole?o?|flagyl|tinidazole?o?)'
@@ -80,6 +88,11 @@ const ASKED: readonly Asked[] = [
     unless: /\b(?:cough|home) (?:medicine|remedy)|medicine (?:bottle|cabinet|chest)|old medicine\b/,
   },
   {
+    entry: 'illness',
+    says: both(ILLNESS, PERSON),
+    unless: /\b(?:remedy|cure|cures|heal|fits (?:in|into|on|the|a|my))\b/,
+  },
+  {
     entry: 'pregnancy',
     says: words(
       '(?:im|i am|shes|she is|my \\w+ is|wife is|friend is) (?:\\w+ )?(?:\\d+ |\\w+ )?(?:weeks?|months?) (?:along|gone)|in the family way|bun in the oven|' +
@@ -92,6 +105,7 @@ const ASKED: readonly Asked[] = [
       'allerg(?:y|ic|ies)|anaphyla\\w+|epi ?pen|lactose|intoleran(?:t|ce|ces)|allergi[ac]\\w*|allergie|intolleran\\w+',
     ),
   },
+  { entry: 'diabetes', says: words('coeliacs?|celiacs?|gluten|celiac[oai]|celiach[ie]|glutine') },
   {
     entry: 'driving',
     says: words(

@@ -1,5 +1,5 @@
 import { mistakenIn } from '../../../core/botanical/find/mistaken-in.ts'
-import { nearRefusedIn, nearRefusedSaid } from '../../../core/botanical/refuse/near-said.ts'
+import { farRefusedIn, nearRefusedIn, nearRefusedSaid } from '../../../core/botanical/refuse/near-said.ts'
 import { expectDrinkable } from '../../../core/botanical/refuse/refuse-spirit.ts'
 import { type DomainError, refusalOf } from '../../../core/domain-error.ts'
 import { textFrom } from '../../../core/quantity/read/tokens.ts'
@@ -54,12 +54,18 @@ const isDenied = (word: string, { typed }: Sentence): boolean => {
 
 const TAKES_PLANTS = new Set<Path>(['plan', 'jar start', 'jar add', 'mix', 'blend', 'dilute', 'again'])
 
-/** Nothing of a plant was understood: a slip of a poison may be in it, and is named before anything else. */
-const MAY_HIDE: ReadonlySet<TalkReading['kind']> = new Set(['lost', 'topic', 'symptom'])
+/** Nothing of a plant was understood: the general answer may stand before the question which plant it is. */
+const MAY_HIDE: ReadonlySet<TalkReading['kind']> = new Set(['lost', 'topic'])
 
-/** `Laurel leaves, may I use them?`: no general answer stands before the question which laurel it is. */
+/**
+ * A slip of a poison is named before anything else, whatever the rest was read as. `Laurel leaves, may I use them?`: no general
+ * answer stands before the question which laurel it is.
+ */
 export function hiddenPlant(reading: TalkReading, text: string): TalkReading {
-  if (!MAY_HIDE.has(reading.kind)) return reading
-  const problem = nearRefusedIn(text) ?? (reading.kind === 'symptom' ? null : mistakenIn(text, reading.kind === 'lost'))
+  if (reading.kind === 'refused') return reading
+  const problem =
+    nearRefusedIn(text) ??
+    (MAY_HIDE.has(reading.kind) ? mistakenIn(text, reading.kind === 'lost') : null) ??
+    (reading.kind === 'lost' ? farRefusedIn(text) : null)
   return problem === null ? reading : { kind: 'refused', problem }
 }

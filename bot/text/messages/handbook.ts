@@ -160,6 +160,7 @@ export type SafetyId =
   | 'denatured'
   | 'strong_neat'
   | 'medicines'
+  | 'illness'
   | 'driving'
   | 'pregnancy'
   | 'children'

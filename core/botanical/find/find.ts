@@ -11,6 +11,7 @@ import { unplannedFood } from '../foods/unplanned.ts'
 import { type Described, describe } from '../names/descriptors.ts'
 import { byAskWord, byLooseName, byName, byOtherNumber, keyOf, looseKeyOf, spellings } from '../names/name-index.ts'
 import type { NotPlanned } from '../problems.ts'
+import { expectNotFar } from '../refuse/far-refused.ts'
 import { expectNotRefused } from '../refuse/refusal.ts'
 import { liqueurPlant } from '../words/liqueur-names.ts'
 import { saidOf } from '../words/said-of.ts'
@@ -183,6 +184,7 @@ export const findBotanical = (noun: string, piece: Piece | null = null): Found =
     if (!fits(match, true)) continue
     return found(match, near === null ? described : { ...described, cut: null }, typed, true)
   }
+  expectNotFar(noun, typed)
   throw unknown(typed, nearestIds(words))
 }
 

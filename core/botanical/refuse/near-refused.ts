@@ -24,7 +24,7 @@ const EVERYDAY = new Set([
   'poppy_seed',
 ])
 /** As compared and as written, since a typo may sit in an ending or in a small word. */
-const spelled = named
+export const spelled = named
   .filter(({ refused }) => !EVERYDAY.has(refused.id))
   .map((each) => ({ each, keys: [keyOf(each.words), plainWords(each.name).join(' ')] }))
   .filter(({ each, keys: [key = ''] }) => key.replaceAll(' ', '').length >= each.typoLetters)

@@ -3,6 +3,7 @@ import { shown } from '../../quantity/read/tokens.ts'
 import { nameWords, plainWords } from '../../spelling/normalise-name.ts'
 import { keyOf } from '../names/name-index.ts'
 import type { RefusalId } from '../refused.ts'
+import { farNameIn } from './far-refused.ts'
 import { nearNameIn } from './near-refused.ts'
 import { byName, isDeniedAt, TALKED_OF, TELLING_LETTERS, withoutLikeness } from './refused-words.ts'
 
@@ -15,13 +16,23 @@ export function nearRefusedIn(text: string): DomainError | null {
   for (let at = 0; at < words.length; at++) {
     for (let count = 1; count <= Math.min(4, words.length - at); count++) {
       const said = words.slice(at, at + count).join(' ')
-      if (said.replaceAll(' ', '').length < TELLING_LETTERS - 1 || byName.has(keyOf(nameWords(said)))) continue
+      if (said.replaceAll(' ', '').length < TELLING_LETTERS - 2 || byName.has(keyOf(nameWords(said)))) continue
       if (isDeniedAt(words, at) || nameWords(words[at]!).length + nameWords(words[at + count - 1]!).length < 2) continue
       const near = nearNameIn(said)
-      if (near === null || TALKED_OF.has(near.refused.id) || near.name.length < TELLING_LETTERS) continue
+      if (near === null || TALKED_OF.has(near.refused.id) || near.name.length < TELLING_LETTERS - 1) continue
       if (near.words.length !== nameWords(said).length) continue
       return nearProblem(said, near.refused.id, near.name)
     }
+  }
+  return null
+}
+
+/** The same of a word that is two slips away: asked of sentences of which nothing is understood. */
+export function farRefusedIn(text: string): DomainError | null {
+  const words = plainWords(withoutLikeness(text))
+  for (let at = 0; at < words.length; at++) {
+    const far = isDeniedAt(words, at) || byName.has(words[at]!) ? null : farNameIn(words[at]!)
+    if (far !== null && !TALKED_OF.has(far.refused.id)) return nearProblem(words[at]!, far.refused.id, far.name)
   }
   return null
 }
@@ -31,7 +42,7 @@ const nearProblem = (typed: string, id: RefusalId, name: string): DomainError =>
 
 /** A refused plant that one of a few words is a slip away from, or null: asked of the words that mean nothing else. */
 export function nearRefusedSaid(words: string): DomainError | null {
-  const near = nearNameIn(words)
+  const near = nearNameIn(words) ?? farNameIn(words)
   if (near === null) return null
   return nearProblem(words, near.refused.id, near.name)
 }

@@ -72,6 +72,22 @@ export const safety: HandbookPart<SafetyId> = {
     trust: 'common practice',
     next: typedCall('dilute', { spirit: '500 ml 95%', 'to-strength': '40%' }),
   },
+  illness: {
+    title: 'Guests who are ill',
+    asked: [
+      'my friend has asthma, is a glass ok',
+      'is liquorice ok with high blood pressure',
+      'somebody with a heart condition',
+      'epilepsy and liqueur',
+      'liver disease and a sip',
+      'he had a stroke, can he taste it',
+      'gout or a stomach ulcer and alcohol',
+    ],
+    text: 'I can’t tell. Alcohol can set off asthma, fits and gout, and it’s bad for a sick heart, liver or stomach. Liquorice raises blood pressure, and coffee speeds up the heart. Ask their doctor first, and say what’s in it before anybody tastes.',
+    source: 'public advice on alcohol and illness, partly from memory',
+    trust: 'from memory',
+    next: typedCall('cautions', { of: 'liquorice' }),
+  },
   medicines: {
     title: 'Medicines',
     asked: [

@@ -1,0 +1,52 @@
+import { DomainError } from '../../domain-error.ts'
+import { lazily } from '../../once.ts'
+import { editDistance } from '../../spelling/edit-distance.ts'
+import { nameWords, plainWords } from '../../spelling/normalise-name.ts'
+import { ORDINARY } from '../../spelling/ordinary-words.ts'
+import { foodByName, foodsByLatin } from '../foods/foods.ts'
+import { byName } from '../names/name-index.ts'
+import { isGood, type Named, spelled } from './near-refused.ts'
+
+/** From so many letters on two slips are looked through: shorter names have too many neighbours. */
+const LETTERS = 8
+const SLIPS = 2
+
+/** As it is compared: gaps are slips of the pen as well (`penny royale`). */
+const joinedOf = (words: readonly string[]): string => words.join('')
+
+const known = lazily(() => ({
+  refused: spelled.flatMap(({ each, keys }) =>
+    [...new Set(keys.map((key) => key.replaceAll(' ', '')))]
+      .filter((key) => key.length >= LETTERS)
+      .map((key) => ({ each, key })),
+  ),
+  good: [...byName.keys(), ...foodByName.keys(), ...foodsByLatin.keys()].map((key) => key.replaceAll(' ', '')),
+}))
+
+const isWithin = (one: string, other: string, slips: number): boolean =>
+  Math.abs(one.length - other.length) <= slips && editDistance(one, other) <= slips
+
+/**
+ * A refused name of eight letters or more that a text is one or two slips away from (`wolfsbain`, `lilly of the vally`), or null;
+ * null too where a good plant is as near. Asked of words that are nothing that is known. They begin alike: hardly anybody
+ * slips in the first letter.
+ */
+export function farNameIn(text: string): Named | null {
+  const typed = [...new Set([joinedOf(nameWords(text)), joinedOf(plainWords(text))])]
+  if (typed.some((key) => isGood(key) || ORDINARY.has(key))) return null
+  for (let slips = 1; slips <= SLIPS; slips++) {
+    for (const key of typed.filter(({ length }) => length >= LETTERS - 1)) {
+      if (known().good.some((name) => isWithin(key, name, slips))) return null
+      const near = known().refused.find(({ key: name }) => name[0] === key[0] && isWithin(key, name, slips))
+      if (near !== undefined) return near.each
+    }
+  }
+  return null
+}
+
+/** Throws `near_refused` where a noun that no plant goes by is two slips from a refused name. `typed` as it is shown. */
+export function expectNotFar(noun: string, typed: string): void {
+  const far = farNameIn(noun)
+  if (far === null) return
+  throw new DomainError('ambiguous', 'near_refused', { typed, id: far.refused.id, name: far.name })
+}
