@@ -46,6 +46,9 @@ describe('names of jars', () => {
     await desk.ask('/jar undo lemon')
     const read = (await desk.ask('/jar strain lemon 87%')) as unknown as { readonly read: string }
     expect(read.read).toBe('/jar strain lemon strength:87%')
+    const meant = 'Type: /jar sweeten lemon sugar:500 g water:1.5 l'
+    expect((await desk.refused('/jar sweeten lemon sugar 500 g and 1.5 l')).message).toContain(meant)
+    expect((await desk.refused('/jar sweeten lemon 500 g sugar 300 g sugar')).message).not.toContain('Type:')
   })
 
   it('with more behind them show where the options’ names belong', async () => {

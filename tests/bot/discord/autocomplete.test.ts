@@ -75,6 +75,7 @@ it.each([
 it('offers names of the own language before those of others, and none that only hold it somewhere', async () => {
   expect(await valuesOf('plan', 'of', 'gin')).toEqual(['ginger', 'ginepro'])
   expect((await valuesOf('plan', 'of', 'gin', 'it'))[0]).toBe('ginepro')
+  expect(await valuesOf('plan', 'of', 'sang')).toEqual(['lapsang souchong', 'arancia sanguinella'])
   expect((await valuesOf('plan', 'of', 'can'))[0]).toBe('cantaloupe')
   expect(await valuesOf('plan', 'of', 'cann')).toEqual(['cannella di Ceylon', 'cannella cassia'])
 })
