@@ -41,7 +41,7 @@ export class DomainError<Key extends keyof Problems = keyof Problems> extends Er
 }
 
 /** What `work` throws for what was asked; null where it throws nothing. Anything but a `DomainError` comes out here. */
-export function refusalOf(work: () => unknown): DomainError | null {
+export function domainErrorOf(work: () => unknown): DomainError | null {
   try {
     work()
     return null
@@ -51,7 +51,7 @@ export function refusalOf(work: () => unknown): DomainError | null {
   }
 }
 
-export const isRefused = (work: () => unknown): boolean => refusalOf(work) !== null
+export const isRefused = (work: () => unknown): boolean => domainErrorOf(work) !== null
 
 /** What `work` makes; null where it throws one for what was asked. A fault of ours comes out here as it is. */
 export function unlessRefused<Made>(work: () => Made): Made | null {

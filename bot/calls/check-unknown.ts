@@ -1,5 +1,5 @@
 import type { z } from 'zod'
-import { DomainError, refusalOf } from '../../core/domain-error.ts'
+import { DomainError, domainErrorOf } from '../../core/domain-error.ts'
 import type { PlantsRead } from '../../core/recipe/plan/find-plants.ts'
 import { answeredFor } from '../../core/recipe/plan/unknown-plant.ts'
 import type { Given } from './option.ts'
@@ -26,7 +26,7 @@ function problemOf(input: Answers): { readonly option: string; readonly error: D
   const closed = unknown.find(({ food, problem }) => food === null || problem.values.food?.question !== null)
   if (closed !== undefined) return { option: 'of', error: closed.problem }
   if (input['unknown-ok']?.is !== true) return { option: 'of', error: first.problem }
-  const unanswered = refusalOf(() => unknown.forEach(answeredFor))
+  const unanswered = domainErrorOf(() => unknown.forEach(answeredFor))
   if (unanswered !== null) return { option: 'of', error: unanswered }
   if (input['ready-by'] === undefined) return null
   const error = new DomainError('unreachable', 'ready_by_unknown', { name: first.name })

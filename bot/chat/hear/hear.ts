@@ -10,12 +10,13 @@ import type { AllProblems } from '../../text/language.ts'
 import { byPath } from '../callable.ts'
 import type { Command } from '../command.ts'
 import { pathTyped } from '../grammar/find-command.ts'
+import type { Dispatch } from '../run/call-outcome.ts'
 import { emergencyIn } from '../run/emergency.ts'
-import { attempt, type Dispatch, execute } from '../run/execute.ts'
+import { attempt, execute } from '../run/execute.ts'
 import { help } from '../run/help.ts'
 import { answered } from './answered.ts'
 import { exactCall, exactWithoutSlash, keepsNamed, looseAndNamed, ONLY_TYPED, typedCall } from './exactly.ts'
-import { type Heard, heard } from './heard.ts'
+import { type Heard, heard, type Understood } from './heard.ts'
 import { poisonNamed } from './poison-named.ts'
 import { deedsIn, placeOf, readingFor } from './reading-for.ts'
 import { remember } from './remember.ts'
@@ -157,14 +158,6 @@ export async function hear(
   if (!attempted.ok) return heard(attempted)
   if (attempted.result.isRemembered !== true) remember(attempted.result, dispatch, placeOf(dispatch))
   return attempted.result.heard
-}
-
-/** What was understood, and what of it is to be remembered. */
-export interface Understood {
-  readonly heard: Heard
-  readonly reading: TalkReading | null
-  /** Kept already, deed by deed. */
-  readonly isRemembered?: true
 }
 
 async function understood(line: string, dispatch: Dispatch, texts: CommandTexts): Promise<Understood> {

@@ -1,6 +1,7 @@
+import type { TalkReading } from '../../talk/frames/reading.ts'
 import type { Kitchen } from '../../text/messages/kitchen.ts'
 import type { DepthShown } from '../depth.ts'
-import type { CallOutcome, Failure } from '../run/execute.ts'
+import type { CallOutcome, Failure } from '../run/call-outcome.ts'
 import type { HelpPage } from '../run/help-page.ts'
 import type { MoreLead } from '../run/more.ts'
 
@@ -18,6 +19,14 @@ export interface Heard {
   readonly kitchen?: Kitchen
   /** What else the sentence told of, in order, each answered by itself. */
   readonly also?: readonly Heard[]
+}
+
+/** What was understood, and what of it is to be remembered. */
+export interface Understood {
+  readonly heard: Heard
+  readonly reading: TalkReading | null
+  /** Kept already, deed by deed. */
+  readonly isRemembered?: true
 }
 
 export const heard = (

@@ -1,6 +1,6 @@
 import type { PouredFor } from '../../talk/frames/reading.ts'
 import type { Message } from '../../text/words.ts'
-import type { CallOutcome } from '../run/execute.ts'
+import type { CallOutcome } from '../run/call-outcome.ts'
 
 const withNote = (outcome: CallOutcome, note: Message<'notes'>): CallOutcome =>
   outcome.ok ? { ...outcome, reply: { ...outcome.reply, notes: [note, ...outcome.reply.notes] } } : outcome

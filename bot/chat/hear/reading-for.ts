@@ -12,7 +12,7 @@ import { italian } from '../../talk/lexicon/italian.ts'
 import { whoAt } from '../../talk/memory/remembered.ts'
 import { deedsApart } from '../../talk/reader/deeds-apart.ts'
 import { readSentence } from '../../talk/reader/read-sentence.ts'
-import type { Dispatch } from '../run/execute.ts'
+import type { Dispatch } from '../run/call-outcome.ts'
 import { jarsTold } from './jars-told.ts'
 import { swapsMended } from './swaps-mended.ts'
 

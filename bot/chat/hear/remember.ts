@@ -4,9 +4,9 @@ import type { CallRead, TalkReading } from '../../talk/frames/reading.ts'
 import { type Doubt, whoAt } from '../../talk/memory/remembered.ts'
 import { atDepth } from '../depth.ts'
 import type { Reply } from '../reply.ts'
-import type { CallOutcome, Dispatch } from '../run/execute.ts'
+import type { CallOutcome, Dispatch } from '../run/call-outcome.ts'
 import type { HelpPage } from '../run/help-page.ts'
-import type { Understood } from './hear.ts'
+import type { Understood } from './heard.ts'
 
 const isPath = (path: string): path is Path => Object.hasOwn(signatures, path)
 

@@ -1,8 +1,7 @@
 import type { TalkReading } from '../../talk/frames/reading.ts'
-import type { Dispatch } from '../run/execute.ts'
+import type { Dispatch } from '../run/call-outcome.ts'
 import { answered } from './answered.ts'
-import type { Understood } from './hear.ts'
-import type { Heard } from './heard.ts'
+import type { Heard, Understood } from './heard.ts'
 import { remember } from './remember.ts'
 
 /** What one of several is read as, by what is known once the ones before are done. */

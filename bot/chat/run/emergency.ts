@@ -4,7 +4,7 @@ import type { Invocation } from '../../calls/invocation.ts'
 import { findHarm } from '../../talk/emergency/find-harm.ts'
 import type { Asker } from '../command.ts'
 import { emergencyReply } from '../emergency-reply.ts'
-import type { CallOutcome } from './execute.ts'
+import type { CallOutcome } from './call-outcome.ts'
 
 const EMERGENCY = 'emergency'
 

@@ -5,7 +5,7 @@ import type { Jar } from '../../../store/person.ts'
 import type { Invocation } from '../../calls/invocation.ts'
 import { lineOf } from '../../calls/write-line.ts'
 import type { OptionsRead } from '../grammar/read-rest.ts'
-import type { CallOutcome } from './execute.ts'
+import type { CallOutcome } from './call-outcome.ts'
 
 /** Runs a call with nothing kept of it. */
 export type Try = (line: string | Invocation) => Promise<CallOutcome>

@@ -1,5 +1,5 @@
 import { ZodError } from 'zod'
-import { DomainError, type ErrorCode } from '../../../core/domain-error.ts'
+import { DomainError } from '../../../core/domain-error.ts'
 import { holdsOnlyFinite } from '../../../core/only-finite.ts'
 import { StorageError } from '../../../store/storage-error.ts'
 import type { Call } from '../../calls/call.ts'
@@ -11,12 +11,12 @@ import type { AllProblems } from '../../text/language.ts'
 import { languageFor } from '../../text/language.ts'
 import type { Kitchen } from '../../text/messages/kitchen.ts'
 import { ChatError } from '../chat-error.ts'
-import type { Asker, Command, Context } from '../command.ts'
+import type { Context } from '../command.ts'
 import { parseLine } from '../grammar/grammar.ts'
 import { settingsOf } from '../own-language.ts'
-import type { Reply } from '../reply.ts'
 import { trace } from '../trace.ts'
 import { verifyReply } from '../verify-reply.ts'
+import type { CallOutcome, Dispatch, Failure, Problem } from './call-outcome.ts'
 import { emergencyIn } from './emergency.ts'
 import { expectNoDanger, notedCautions } from './expect-no-danger.ts'
 import { inDoubt } from './in-doubt.ts'
@@ -27,34 +27,6 @@ import { lookUp } from './look-up.ts'
 import { onTrial } from './on-trial.ts'
 import { withLine } from './retyped.ts'
 import { withStrengthApart } from './strength-apart.ts'
-
-export interface Dispatch extends Asker {
-  readonly commands: readonly Command[]
-  readonly nowMs: number
-  /** Takes what the maker of the bot has to know: command names and stack frames, nothing that was typed. */
-  readonly log: (text: string) => void
-}
-
-/** Why there is no reply: a key and values for the sentence, and what scripts branch on. */
-export interface Problem {
-  readonly code: ErrorCode
-  readonly problem: keyof AllProblems
-  readonly values: AllProblems[keyof AllProblems]
-  readonly option?: string
-  readonly nearest?: string
-}
-
-export interface Failure {
-  readonly ok: false
-  readonly path: string | null
-  readonly error: Problem
-  /** Whose measures the sentence speaks. */
-  readonly kitchen: Kitchen
-}
-
-export type CallOutcome =
-  | { readonly ok: true; readonly path: string; readonly reply: Reply; readonly call?: Invocation }
-  | Failure
 
 const fromDomain = (error: DomainError, option: string | null): Problem => ({
   code: error.code,

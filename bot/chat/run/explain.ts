@@ -3,7 +3,7 @@ import { clean } from '../../text/clean.ts'
 import type { CommandText } from '../../text/command-text.ts'
 import type { ChatProblems } from '../../text/messages/chat-problems.ts'
 import type { Words } from '../../text/words.ts'
-import type { Failure } from './execute.ts'
+import type { Failure } from './call-outcome.ts'
 
 interface Speech {
   readonly words: Words

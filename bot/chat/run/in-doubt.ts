@@ -1,6 +1,6 @@
 import type { Invocation } from '../../calls/invocation.ts'
 import type { AllProblems } from '../../text/language.ts'
-import type { Problem } from './execute.ts'
+import type { Problem } from './call-outcome.ts'
 
 /** All jars, or several by their ids. */
 const SEVERAL = /^all$|^#\S+\s/i

@@ -1,6 +1,6 @@
 import type { Invocation } from '../../calls/invocation.ts'
 import { lineOf } from '../../calls/write-line.ts'
-import type { Problem } from './execute.ts'
+import type { Problem } from './call-outcome.ts'
 
 /** The options of a call with another text for one of them, as a line to type; the jar is named first, one that is to be begun with `name:`. */
 export const lineWith = ({ path, options }: Invocation, changed: Readonly<Record<string, string>>): string =>

@@ -1,6 +1,6 @@
 import type { ChatProblems } from '../../text/messages/chat-problems.ts'
+import type { Problem } from './call-outcome.ts'
 import type { Try } from './example-tried.ts'
-import type { Problem } from './execute.ts'
 import { EXAMPLES } from './option-examples.ts'
 
 /** Makes of a whole line, as typed, the ones that may have been meant. */

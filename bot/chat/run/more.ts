@@ -2,7 +2,8 @@ import type { Store } from '../../../store/store.ts'
 import type { Invocation } from '../../calls/invocation.ts'
 import { type DepthShown, hasMore } from '../depth.ts'
 import { stateOf } from '../last-replies.ts'
-import { attempt, type CallOutcome, type Dispatch, execute } from './execute.ts'
+import type { CallOutcome, Dispatch } from './call-outcome.ts'
+import { attempt, execute } from './execute.ts'
 import { onTrial } from './on-trial.ts'
 
 /** `again`: worked out anew; `moved_on`: the jar as it stands now; `nothing`: the first screen was all. */

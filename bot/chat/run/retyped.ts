@@ -2,7 +2,7 @@ import type { Retype } from '../../../core/botanical/problems.ts'
 import { plantList } from '../../../core/botanical/words/plant-list.ts'
 import type { Invocation } from '../../calls/invocation.ts'
 import type { AllProblems } from '../../text/language.ts'
-import type { Problem } from './execute.ts'
+import type { Problem } from './call-outcome.ts'
 import { lineWith } from './line-instead.ts'
 
 /** Commands that put plants into a jar, and whether they take the days of a food without amounts. */

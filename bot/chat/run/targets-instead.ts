@@ -1,6 +1,6 @@
 import type { Invocation } from '../../calls/invocation.ts'
+import type { Problem } from './call-outcome.ts'
 import type { Try } from './example-tried.ts'
-import type { Problem } from './execute.ts'
 import { lineWith } from './line-instead.ts'
 
 /** What a spirit or an infusion that is too weak can still make. */

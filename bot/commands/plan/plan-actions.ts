@@ -12,8 +12,8 @@ import type { InputOf } from '../../calls/signatures.ts'
 import { ChatError } from '../../chat/chat-error.ts'
 import type { Action } from '../../chat/reply.ts'
 import { percentGiven, sweetnessGiven } from './batch-options.ts'
-import { type AskedPlan, planAsked } from './plan-asked.ts'
-import type { Setting } from './plan-wish.ts'
+import { planAsked } from './plan-asked.ts'
+import type { AskedPlan, Setting } from './plan-wish.ts'
 
 /** The plan as a jar, with all that was typed, which finds its name when it is begun; one that begins another day begins when it is started. */
 export function startAction(

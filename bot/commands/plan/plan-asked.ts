@@ -1,24 +1,11 @@
 import { encodeBatch } from '../../../core/recipe/code/batch-code.ts'
 import { batchOf } from '../../../core/recipe/code/recipe-batch.ts'
-import { type Plan, plan, planAsIs as planOnce } from '../../../core/recipe/plan/plan.ts'
-import type { PlanWish } from '../../../core/recipe/plan/plan-wish.ts'
+import { plan, planAsIs as planOnce } from '../../../core/recipe/plan/plan.ts'
 import { ChatError } from '../../chat/chat-error.ts'
-import type { PlantLimit } from '../../text/messages/plan.ts'
-import type { Message } from '../../text/words.ts'
 import { planFromCode } from './plan-from-code.ts'
 import { orMended } from './plan-mended.ts'
-import { missing, type Planned, planWish, type Setting, type WithPlants } from './plan-wish.ts'
+import { type AskedPlan, missing, type Planned, planWish, type Setting } from './plan-wish.ts'
 import { lineInsteadOfCode, lineWithLess, orWithinLimits } from './within-limits.ts'
-
-/** What is planned, and what has to be said of how it was come by. */
-export interface AskedPlan<Input> {
-  /** With the plants that are planned, named or of the recipe. */
-  readonly input: Input & WithPlants
-  readonly wish: PlanWish
-  readonly planned: Plan
-  readonly notes: readonly Message<'notes'>[]
-  readonly limit: PlantLimit
-}
 
 /** What a recipe tells already. */
 const TOLD = ['unknown-ok', 'days'] as const

@@ -9,8 +9,7 @@ import type { PlanWish } from '../../../core/recipe/plan/plan-wish.ts'
 import { asOptionProblem, type Given } from '../../calls/option.ts'
 import type { Message } from '../../text/words.ts'
 import { spiritsCalled } from '../options/input-to-portion.ts'
-import type { AskedPlan } from './plan-asked.ts'
-import { bottlesOf, type Planned, readyByOf, type Setting, spiritStrength } from './plan-wish.ts'
+import { type AskedPlan, bottlesOf, type Planned, readyByOf, type Setting, spiritStrength } from './plan-wish.ts'
 import { titleOf, weighedText } from './written-amounts.ts'
 
 type Note = Message<'notes'>

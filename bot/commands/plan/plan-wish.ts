@@ -6,11 +6,14 @@ import type { CalendarDay, Strength } from '../../../core/quantity/quantities.ts
 import { heldMl } from '../../../core/recipe/plan/fill-bottles.ts'
 import { type PlantsRead, plannedPlant } from '../../../core/recipe/plan/find-plants.ts'
 import { USUAL_BOTTLE_ML } from '../../../core/recipe/plan/parse-bottles.ts'
+import type { Plan } from '../../../core/recipe/plan/plan.ts'
 import type { PlanWish } from '../../../core/recipe/plan/plan-wish.ts'
 import { answeredFor } from '../../../core/recipe/plan/unknown-plant.ts'
 import { asOptionProblem, type Given } from '../../calls/option.ts'
 import type { planShape } from '../../calls/signatures.ts'
 import { ChatError } from '../../chat/chat-error.ts'
+import type { PlantLimit } from '../../text/messages/plan.ts'
+import type { Message } from '../../text/words.ts'
 import { spiritsCalled, sweeteningsOf } from '../options/input-to-portion.ts'
 
 export type Planned = z.output<z.ZodObject<typeof planShape>>
@@ -80,4 +83,14 @@ export function planWish(input: WithPlants, { command, today, country, start, is
     isPoured,
     areAllIn: input['all-in']?.is,
   }
+}
+
+/** What is planned, and what has to be said of how it was come by. */
+export interface AskedPlan<Input> {
+  /** With the plants that are planned, named or of the recipe. */
+  readonly input: Input & WithPlants
+  readonly wish: PlanWish
+  readonly planned: Plan
+  readonly notes: readonly Message<'notes'>[]
+  readonly limit: PlantLimit
 }

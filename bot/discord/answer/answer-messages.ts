@@ -4,12 +4,12 @@ import { lineOf } from '../../calls/write-line.ts'
 import type { DepthShown } from '../../chat/depth.ts'
 import { drawFiles } from '../../chat/draw-files.ts'
 import type { Reply } from '../../chat/reply.ts'
-import { attempt, type CallOutcome, type Dispatch } from '../../chat/run/execute.ts'
+import type { CallOutcome, Dispatch } from '../../chat/run/call-outcome.ts'
+import { attempt } from '../../chat/run/execute.ts'
 import type { HelpPage } from '../../chat/run/help-page.ts'
 import { trace } from '../../chat/trace.ts'
 import type { Language } from '../../text/language.ts'
-import type { ButtonIds } from '../buttons/button-ids.ts'
-import { buttonIds } from '../buttons/button-ids.ts'
+import { type ButtonIds, buttonIds } from '../buttons/button-ids.ts'
 import { encodeCustomId } from '../buttons/custom-id.ts'
 import type { LineOfCommand } from '../buttons/marked-lines.ts'
 import type { SentForm } from '../forms/form.ts'
@@ -37,7 +37,7 @@ export interface CallDispatch extends Dispatch {
   readonly isAlone: boolean
   /** Of the registered commands, where they are known. */
   readonly commandIds?: CommandIds
-  /** JarAsker before what takes long to draw is drawn. */
+  /** Called before what takes long to draw is drawn. */
   readonly slow: (isPublic: boolean) => void
 }
 

@@ -1,7 +1,7 @@
 import { StorageError } from '../../../store/storage-error.ts'
 import { lineOf } from '../../calls/write-line.ts'
 import { type DepthShown, hasMore } from '../../chat/depth.ts'
-import type { CallOutcome, Dispatch } from '../../chat/run/execute.ts'
+import type { CallOutcome, Dispatch } from '../../chat/run/call-outcome.ts'
 import type { HelpPage } from '../../chat/run/help-page.ts'
 import { trace } from '../../chat/trace.ts'
 import { markedId } from '../buttons/marked-lines.ts'

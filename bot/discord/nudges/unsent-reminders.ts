@@ -3,7 +3,7 @@ import { dayAt } from '../../../core/quantity/time/zone.ts'
 import type { Person } from '../../../store/person.ts'
 import { StorageError } from '../../../store/storage-error.ts'
 import { unsentOf, withoutUnsent } from '../../../store/unsent.ts'
-import type { CallOutcome, Dispatch } from '../../chat/run/execute.ts'
+import type { CallOutcome, Dispatch } from '../../chat/run/call-outcome.ts'
 
 /** Says them itself. */
 const SAYS_ITSELF = 'jar list'

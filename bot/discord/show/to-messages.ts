@@ -1,7 +1,7 @@
 import { lineOf } from '../../calls/write-line.ts'
 import { type DepthShown, partsAt } from '../../chat/depth.ts'
 import type { Action, Reply } from '../../chat/reply.ts'
-import type { CallOutcome } from '../../chat/run/execute.ts'
+import type { CallOutcome } from '../../chat/run/call-outcome.ts'
 import { explain } from '../../chat/run/explain.ts'
 import type { HelpPage } from '../../chat/run/help-page.ts'
 import type { ButtonIds } from '../buttons/button-ids.ts'

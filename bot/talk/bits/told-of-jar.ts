@@ -1,17 +1,10 @@
-import type { Token, TypedText } from '../../../core/quantity/read/tokens.ts'
+import type { Token } from '../../../core/quantity/read/tokens.ts'
 import type { ConceptSpan } from '../lexicon/concepts.ts'
 import type { Concept } from '../lexicon/lexicon.ts'
-import type { Bit, TalkJar } from './bit.ts'
+import type { Bit } from './bit.ts'
 import { isOver, jarsNamed } from './jars-of.ts'
 import { liftedOut } from './lifted-out.ts'
-import { toldOfPart } from './told-of-part.ts'
-
-export interface Told {
-  readonly typed: TypedText
-  readonly bits: readonly Bit[]
-  readonly jars: readonly TalkJar[]
-  readonly spans: readonly ConceptSpan[]
-}
+import { type Told, toldOfPart } from './told-of-part.ts'
 
 /** Said behind a jar's name, with how much there is: what steeped in it came out. */
 const OUT = /^(?:out|off|done|fuori|tolto|tolta|tolti|tolte|fatto|fatta)$/

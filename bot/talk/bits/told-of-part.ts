@@ -1,8 +1,16 @@
+import type { TypedText } from '../../../core/quantity/read/tokens.ts'
 import type { ConceptSpan } from '../lexicon/concepts.ts'
 import type { Concept } from '../lexicon/lexicon.ts'
 import type { Bit, TalkJar } from './bit.ts'
 import { isOver, jarsNamed, jarsOf } from './jars-of.ts'
-import type { Told } from './told-of-jar.ts'
+
+/** What is looked through for what was told of jars. */
+export interface Told {
+  readonly typed: TypedText
+  readonly bits: readonly Bit[]
+  readonly jars: readonly TalkJar[]
+  readonly spans: readonly ConceptSpan[]
+}
 
 const spanOf = ({ spans }: Told, concept: Concept): ConceptSpan | undefined =>
   spans.find((span) => span.concept === concept)

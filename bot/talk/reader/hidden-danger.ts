@@ -1,7 +1,7 @@
 import { mistakenIn } from '../../../core/botanical/find/mistaken-in.ts'
 import { farRefusedIn, nearRefusedIn, nearRefusedSaid } from '../../../core/botanical/refuse/near-said.ts'
 import { expectDrinkable } from '../../../core/botanical/refuse/refuse-spirit.ts'
-import { type DomainError, refusalOf } from '../../../core/domain-error.ts'
+import { type DomainError, domainErrorOf } from '../../../core/domain-error.ts'
 import { textFrom } from '../../../core/quantity/read/tokens.ts'
 import type { Path } from '../../calls/signatures.ts'
 import type { Bit, Sentence } from '../bits/bit.ts'
@@ -24,7 +24,7 @@ function dangerBesideSpirit({ typed, bits }: Sentence): DomainError | null {
     let [from, to] = [bit.from, bit.to]
     while (!isEnd(from - 1)) from--
     while (!isEnd(to)) to++
-    const refusal = refusalOf(() => expectDrinkable(textFrom(typed, from, to)))
+    const refusal = domainErrorOf(() => expectDrinkable(textFrom(typed, from, to)))
     if (refusal !== null) return refusal
   }
   return null

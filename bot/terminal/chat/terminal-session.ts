@@ -1,5 +1,5 @@
 import type { Asker } from '../../chat/command.ts'
-import type { Dispatch } from '../../chat/run/execute.ts'
+import type { Dispatch } from '../../chat/run/call-outcome.ts'
 import type { Language } from '../../text/language.ts'
 import type { SaveFile } from '../files/save-file.ts'
 import type { TerminalLanguage } from '../show/language-for-terminal.ts'

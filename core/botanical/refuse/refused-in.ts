@@ -1,4 +1,4 @@
-import { DomainError, refusalOf } from '../../domain-error.ts'
+import { DomainError, domainErrorOf } from '../../domain-error.ts'
 import { lazily } from '../../once.ts'
 import { shown } from '../../quantity/read/tokens.ts'
 import { nameWords, plainWords } from '../../spelling/normalise-name.ts'
@@ -99,7 +99,7 @@ function refusedSpirit(
 }
 
 /** The problem that core has with a phrase, or null. */
-const problemOf = (phrase: string): DomainError | null => refusalOf(() => expectNotRefused(phrase))
+const problemOf = (phrase: string): DomainError | null => domainErrorOf(() => expectNotRefused(phrase))
 
 /** Whether something is done with what may be talked of: of plants, an amount or a place is enough. */
 const isTaken = (plain: string, id: RefusalId): boolean =>

@@ -2,12 +2,12 @@ import { dangersNoted } from '../../botanical/drink/named-danger.ts'
 import { findFood } from '../../botanical/foods/find-food.ts'
 import { expectNotRefused } from '../../botanical/refuse/refusal.ts'
 import { expectDrinkable } from '../../botanical/refuse/refuse-spirit.ts'
-import { refusalOf } from '../../domain-error.ts'
+import { domainErrorOf } from '../../domain-error.ts'
 import { shown } from '../../quantity/read/tokens.ts'
 import { expectDistilledPercent } from '../../recipe/distilled.ts'
 
 /** A text that is merely asked about isn't forbidden. */
-const isForbidden = (work: () => unknown): boolean => refusalOf(work)?.code === 'refused'
+const isForbidden = (work: () => unknown): boolean => domainErrorOf(work)?.code === 'refused'
 
 /** What is refused among plants that were typed, fit to be shown; null where nothing is. */
 export const refusedPlantIn = (text: string): string | null =>

@@ -1,4 +1,4 @@
-import { refusalOf } from '../../domain-error.ts'
+import { domainErrorOf } from '../../domain-error.ts'
 import type { CalendarDay, DateSide } from '../quantities.ts'
 import { type TypedText, textFrom } from '../read/tokens.ts'
 import { numberSaid } from '../said/number-said.ts'
@@ -114,7 +114,7 @@ function dayOf(phrase: string, today: CalendarDay, side: DateSide): string | nul
 }
 
 function parsed(text: string, today: CalendarDay, side: DateSide): string | null {
-  const refusal = refusalOf(() => parseDate(text, { today, country: null }, side))
+  const refusal = domainErrorOf(() => parseDate(text, { today, country: null }, side))
   return refusal === null || refusal.code === 'ambiguous' || refusal.problem === 'other_weekday' ? text : null
 }
 

@@ -1,12 +1,12 @@
 import { findBotanical } from '../../botanical/find/find.ts'
-import { refusalOf } from '../../domain-error.ts'
+import { domainErrorOf } from '../../domain-error.ts'
 import type { TypedPlant } from './parse-plants.ts'
 import { isUnknown } from './unknown-plant.ts'
 
 const BETWEEN = /\s*(?:,\s+|\s(?:and|with|plus|e|con)\s|&)\s*/i
 
 const isKnown = (noun: string): boolean => {
-  const refusal = refusalOf(() => findBotanical(noun))
+  const refusal = domainErrorOf(() => findBotanical(noun))
   return refusal === null || !isUnknown(refusal)
 }
 

@@ -1,7 +1,7 @@
 import type { APITextDisplayComponent } from 'discord.js'
 import { expect } from 'vitest'
 import type { Reply } from '../../../bot/chat/reply.ts'
-import type { CallOutcome } from '../../../bot/chat/run/execute.ts'
+import type { CallOutcome } from '../../../bot/chat/run/call-outcome.ts'
 import type { HelpPage } from '../../../bot/chat/run/help-page.ts'
 import { buttonIds } from '../../../bot/discord/buttons/button-ids.ts'
 import { speechIn } from '../../../bot/discord/show/language-for-discord.ts'

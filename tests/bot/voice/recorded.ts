@@ -1,4 +1,4 @@
-import type { CallOutcome } from '../../../bot/chat/run/execute.ts'
+import type { CallOutcome } from '../../../bot/chat/run/call-outcome.ts'
 import { START_MS, STEP_MS } from '../../corpus/in-terminal.ts'
 import { readSessions } from '../../corpus/sessions.ts'
 import { newAsker } from '../asker.ts'
