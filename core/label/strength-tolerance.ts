@@ -13,7 +13,3 @@ export const strengthTolerance: Readonly<Record<Region, Tolerance>> = {
   us: { percent: 0.3, withPlantsPercent: null, trust: 'published', sources: ['cfr_27_19'] },
   uk: { percent: 0.3, withPlantsPercent: 1.5, trust: 'published', sources: ['uk_si_1989_768', 'eu_1169_2011'] },
 }
-
-/** Whether a measured strength passes for a label; the limits themselves pass: 39.7 and 40.3 do for 40. */
-export const passesLabel = (labelPercent: number, measuredPercent: number, tolerancePercent: number): boolean =>
-  Math.abs(measuredPercent - labelPercent) <= tolerancePercent + 1e-9

@@ -40,10 +40,6 @@ const registeredAt = async (rest: REST, target: Target): Promise<Registered> => 
   return (await rest.get(routeOf(target), { query })) as Registered
 }
 
-/** Whether other commands are registered there than would be. */
-export const needsRegistering = async (rest: REST, target: Target): Promise<boolean> =>
-  !isRegistered(target.commands, await registeredAt(rest, target), target.guildId)
-
 /** What a start does: registers where that changes something, says whether it did, and knows the commands' numbers. */
 export const registerIfChanged = async (
   rest: REST,

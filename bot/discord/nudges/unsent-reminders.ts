@@ -11,7 +11,7 @@ const SAYS_ITSELF = 'jar list'
 type Asking = Pick<Dispatch, 'store' | 'userId' | 'assumedZone' | 'nowMs'>
 
 /** An outcome as it is to be told, and the zone whose days it means; null where the store could not be asked. */
-interface JarAsker {
+interface WithUnsent {
   readonly outcome: CallOutcome
   readonly zone: string | null
 }
@@ -23,7 +23,7 @@ interface JarAsker {
 export async function withUnsent(
   outcome: CallOutcome,
   { store, userId, assumedZone, nowMs }: Asking,
-): Promise<JarAsker> {
+): Promise<WithUnsent> {
   try {
     const now = await store.read(userId)
     const zone = now.settings.zone ?? assumedZone

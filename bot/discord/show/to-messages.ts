@@ -25,7 +25,7 @@ import { type CommandIds, helpBlocks, replyBlocks, sentenceBlocks } from './repl
 export interface Rendering {
   /** Discord's number of the person that it is made for. */
   readonly owner: string
-  /** DepthShown to them alone, with a button that shows it to everybody. */
+  /** Shown to them alone, with a button that shows it to everybody. */
   readonly isPrivate: boolean
   /** Begins with their name, which pings them. */
   readonly pings: boolean

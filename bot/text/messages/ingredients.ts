@@ -2,7 +2,6 @@ import type { PlantState } from '../../../core/botanical/botanical.ts'
 import type { PlantIn } from '../../../core/jar/entry/entry.ts'
 import type { IngredientsTold } from '../../../core/jar/state/batch-facts.ts'
 import type { Measured } from '../../../core/quantity/measured/measured.ts'
-import type { CalendarDay } from '../../../core/quantity/quantities.ts'
 import type { Sweetening } from '../../../core/recipe/sweetening.ts'
 
 export interface SpiritSaid {
@@ -49,12 +48,6 @@ export interface UnknownSaid {
 export interface BottlesSaid {
   readonly count: number
   readonly volumeMl: number
-}
-
-/** A plant that goes in after the first day. */
-export interface LaterSaid {
-  readonly id: string
-  readonly day: CalendarDay
 }
 
 /** A plant by its id, or in its maker's words where it has none. */

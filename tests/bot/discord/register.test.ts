@@ -2,12 +2,7 @@ import { REST } from 'discord.js'
 import nock from 'nock'
 import { expect, it } from 'vitest'
 import { commands as listed } from '../../../bot/commands/index.ts'
-import {
-  needsRegistering,
-  register,
-  registerCommands,
-  registerIfChanged,
-} from '../../../bot/discord/connect/register.ts'
+import { register, registerCommands, registerIfChanged } from '../../../bot/discord/connect/register.ts'
 import { type RegisteredCommand, registrationOf } from '../../../bot/discord/connect/registration.ts'
 import { en } from '../../../bot/text/en/index.ts'
 import { checkPayload } from './fake/check-payload.ts'
@@ -106,7 +101,9 @@ const changed: readonly (readonly [string, unknown])[] = [
 it.each(changed)('sees %s', async (_, change) => {
   const all = asDiscordHas(commands)
   known([{ ...(all[0] as object), ...(change as object) }, ...all.slice(1)])
-  expect(await needsRegistering(rest(), target)).toBe(true)
+  const taken = takes(GLOBAL)
+  expect((await registerIfChanged(rest(), target)).isChanged).toBe(true)
+  expect(taken).toEqual([commands])
 })
 
 it('sees nothing new in what the fake Discord was told', async () => {

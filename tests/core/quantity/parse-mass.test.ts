@@ -2,8 +2,8 @@ import { describe, expect, test } from 'vitest'
 import { POURED_SUGAR_G_PER_ML } from '../../../core/quantity/materials.ts'
 import type { Assumption } from '../../../core/quantity/quantities.ts'
 import { parseAmount } from '../../../core/quantity/read/parse-amount.ts'
-import { parseMass } from '../../../core/quantity/read/parse-mass.ts'
 import { parseSugar } from '../../../core/quantity/read/parse-sugar.ts'
+import { parseMass } from './parse-mass.ts'
 import { refusal, refusedValues } from './refusal.ts'
 
 const OUNCE_G = 28.349523125

@@ -1,10 +1,10 @@
 import { describe, expect, test } from 'vitest'
 import { abvPercent, massG, sugarGPerL, sweeteningG, volumeMl } from '../../../core/quantity/measured/precision.ts'
-import { parseMass } from '../../../core/quantity/read/parse-mass.ts'
 import { parseStrength } from '../../../core/quantity/read/parse-strength.ts'
 import { parseSugar } from '../../../core/quantity/read/parse-sugar.ts'
 import { parseSweetness } from '../../../core/quantity/read/parse-sweetness.ts'
 import { parseVolume } from '../../../core/quantity/read/parse-volume.ts'
+import { parseMass } from './parse-mass.ts'
 
 // DEVELOPERS.md, “Uncertainty”: half the last digit or the tool, whichever is larger, unless stated.
 describe('the ± of an input', () => {

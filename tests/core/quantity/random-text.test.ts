@@ -5,7 +5,6 @@ import { DomainError } from '../../../core/domain-error.ts'
 import { accepted, isWithin } from '../../../core/quantity/read/accepted-ranges.ts'
 import { parseAmount } from '../../../core/quantity/read/parse-amount.ts'
 import { parseCount } from '../../../core/quantity/read/parse-count.ts'
-import { parseMass } from '../../../core/quantity/read/parse-mass.ts'
 import { parseParts } from '../../../core/quantity/read/parse-parts.ts'
 import { parseRatio } from '../../../core/quantity/read/parse-ratio.ts'
 import { parseSpirits } from '../../../core/quantity/read/parse-spirits.ts'
@@ -16,6 +15,7 @@ import { parseTemperature } from '../../../core/quantity/read/parse-temperature.
 import { parseVolume } from '../../../core/quantity/read/parse-volume.ts'
 import { parseDate } from '../../../core/quantity/time/parse-date.ts'
 import { parseSpan } from '../../../core/quantity/time/parse-span.ts'
+import { parseMass } from './parse-mass.ts'
 import { runs } from './runs.ts'
 
 const today = { year: 2026, month: 11, day: 25 }
