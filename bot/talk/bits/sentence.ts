@@ -41,8 +41,8 @@ export function sentenceIn(text: string, { lexicons, jars, today }: Surroundings
   return { typed, lexicon, bits, spans, jars, today, has: (...concepts) => concepts.some((each) => said.has(each)) }
 }
 
-/** Of `the two` and `start a jar` the number is none by itself. */
-const COUNTS = new Set<Concept>(['both_of_them', 'all_of_them', 'log_start', 'thanks', 'greeting'])
+/** Of `the two`, `start a jar` and `through two papers` the number is none by itself. */
+const COUNTS = new Set<Concept>(['both_of_them', 'all_of_them', 'log_start', 'thanks', 'greeting', 'filtered'])
 
 const isWithinCount = ({ kind, from, to }: Bit, spans: readonly ConceptSpan[]): boolean =>
   (kind === 'bare' || kind === 'date') &&
@@ -148,6 +148,9 @@ function withMisspelt(
 const LIKE: readonly (readonly [Concept, ReadonlySet<Concept>])[] = [
   ['opened', new Set<Concept>(['broken', 'pops', 'swelling', 'lid', 'hypothesis', 'before_it'])],
   ['divided', new Set<Concept>(['layers', 'curdled'])],
+  // The last drop is no order to drop it, `com’era il limone` puts no step right.
+  ['emptied', new Set<Concept>(['without', 'lost'])],
+  ['state_of', new Set<Concept>(['was_other_jar'])],
 ]
 
 const withoutLikeness = (spans: readonly ConceptSpan[]): readonly ConceptSpan[] =>

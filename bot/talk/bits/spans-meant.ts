@@ -23,11 +23,21 @@ const isMark = (tokens: readonly Token[], { from, to }: ConceptSpan): boolean =>
 
 const MARKS = /^(?:one|two|three|four|five|solid|strong|weak|good|full|low|high)$/
 
+const POLITE = /^(?:would|could|can|will) (?:you|u|ya)(?: (?:please|pls|plz|kindly))?$/
+const PLEASE = /^(?:please|pls|plz|kindly|mate|love|thanks|ta|[?.!])$/
+
+/** `Nudge me on friday, would you`: it is asked for, nothing is asked. */
+function isPoliteEnd(tokens: readonly Token[], { from, to }: ConceptSpan): boolean {
+  const said = tokens.slice(from, to).map(({ text }) => text)
+  return from > 0 && POLITE.test(said.join(' ')) && tokens.slice(to).every(({ text }) => PLEASE.test(text))
+}
+
 /** The phrases that say what they seem to, by what stands before and behind them. */
 export const spansMeant = (spans: readonly ConceptSpan[], tokens: readonly Token[]): readonly ConceptSpan[] =>
   spans.filter((span) => {
     const { concept, from, to } = span
     if (concept === 'gave_away') return !(isReceived(tokens, from) || isFor(tokens, from))
+    if (concept === 'asking') return !isPoliteEnd(tokens, span)
     if (concept === 'how_strong') return !isTold(tokens, to)
     return concept !== 'tasted' || isMark(tokens, span)
   })

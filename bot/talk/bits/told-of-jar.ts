@@ -88,8 +88,14 @@ function askedOf({ typed: { tokens }, bits, jars, spans }: Told): readonly Conce
   const state = spans.find(({ concept }) => concept === 'state_of')
   const isAsked = says('asking') || tokens.at(-1)?.text === '?'
   const isOfJar = jarsNamed(bits, jars).length === 1 && bits.filter(({ kind }) => kind === 'plant').length <= 1
+  // `When can I drink it` asks for no leave.
+  const isBeside = (concept: Concept): boolean =>
+    spans.some(
+      (span) => span.concept === concept && !(state !== undefined && state.from <= span.from && span.from < state.to),
+    )
   const isMuch = says('how_much') && !says('how_long') && !says('how_strong')
-  const isOther = isMuch || bits.some(({ kind }) => NUMBERS.has(kind) || OTHERS.has(kind)) || OTHERWISE_ASKED.some(says)
+  const isOther =
+    isMuch || bits.some(({ kind }) => NUMBERS.has(kind) || OTHERS.has(kind)) || OTHERWISE_ASKED.some(isBeside)
   if (state === undefined || !isAsked || !isOfJar || isOther) return []
   return [{ ...state, concept: 'asked_of_jar' }]
 }

@@ -344,9 +344,9 @@ export const jarFrames: readonly Frame[] = [
       not_this_week: 4,
       reminders_when: 2.8,
       privately: 1.5,
+      in_here: -2,
     },
     wants: ['be_quiet', 'remind', 'shaking_reminders', 'reminders_on', 'away_now', 'not_this_week', 'reminders_when'],
-    bars: ['in_here'],
     slots: [
       { option: 'pause-until', takes: 'pause_over' },
       { option: 'shake', takes: 'shake_off', unless: 'pause-until' },
@@ -362,6 +362,8 @@ export const jarFrames: readonly Frame[] = [
     does: 'never',
     cues: { remind: 3, in_here: 2 },
     wants: ['in_here'],
+    // `Not in here, message me privately`.
+    bars: ['privately'],
     slots: [{ option: 'place', takes: 'here_place', needed: true }],
   },
   {

@@ -1,3 +1,4 @@
+import type { Bit } from '../bits/bit.ts'
 import type { Fill } from './plant-slots.ts'
 
 /** Said behind a name, not of it. */
@@ -6,31 +7,47 @@ const FROM_NOW =
 
 /** `is to be called`, `call it`: the name is all that follows. */
 const CALLED =
-  /\b(?:to be (?:called|named|known as)|(?:shall be|is now|are now) (?:called|named)|(?:name|call) (?:it|this|that)|chiamal[oa])\s+(.+)$/i
+  /\b(?:(?:to|should|shall|must|will|ought to) be (?:called|named|known as)|(?:is now|are now) (?:called|named)|(?:name|call) (?:it|this|that)|chiamal[oa])\s+(.+)$/i
 
 /** `call the lemon jar midwinter`: its jar is no part of the name. */
 const A_JAR = /^(?:jar|one|batch|bottle|bottles|lot|vaso|barattolo)$/
 
+/** Another thing to do is no part of a name: `call the sloe mild and make the plum again`. */
+const NEXT_DEED =
+  /[\s,;]+(?:and|then|and then|e|poi|e poi)\s+(?:make|start|plan|shake|strain|filter|bottle|sweeten|remind|nudge|show|tell|print|put|add|open|call|rename|fai|rifai|mostra|filtra|imbottiglia|ricordami|chiama|stampa)\b.*$/i
+
 const trimmed = (text: string): string => {
-  let name = text.trim().replace(/[.!?\s]+$/, '')
+  let name = text
+    .replace(NEXT_DEED, '')
+    .trim()
+    .replace(/[.!?\s]+$/, '')
   while (FROM_NOW.test(name)) name = name.replace(FROM_NOW, '')
   return name
 }
 
 /** `rename the lemon to midwinter`, `call the lemon midwinter`: as it was typed. */
-export const newName: Fill = ({ typed, bits }) => {
+export const newName: Fill = ({ typed, bits, spans }) => {
+  const within = (at: number, name: string) =>
+    bits.filter(({ from }) => {
+      const place = typed.tokens[from]?.from ?? 0
+      return place >= at && place < at + name.length
+    })
   const called = CALLED.exec(typed.text)
   if (called !== null) {
     const at = typed.text.length - called[1]!.length
     const name = trimmed(called[1]!)
-    return name === '' ? null : { text: name, bits: bits.filter(({ from }) => (typed.tokens[from]?.from ?? 0) >= at) }
+    return name === '' ? null : { text: name, bits: within(at, name) }
   }
-  const at = typed.tokens.findLastIndex(({ text }) => text === 'to' || text === 'in')
-  const last = bits.findLast(({ kind }) => kind === 'plant' || kind === 'jar')
+  const next = NEXT_DEED.exec(typed.text)?.index ?? typed.text.length
+  const at = typed.tokens.findLastIndex(({ text, from }) => from < next && (text === 'to' || text === 'in'))
+  const deed = spans.find(({ concept }) => concept === 'renamed')
+  const isJar = ({ kind }: Bit): boolean => kind === 'plant' || kind === 'jar'
+  // `Call the sloe mild and make the plum again`: the name stands behind the first.
+  const last = bits.find((bit) => isJar(bit) && deed !== undefined && bit.from >= deed.to) ?? bits.findLast(isJar)
   let from = at === -1 ? last?.to : at + 1
   if (from === undefined) return null
   while (at === -1 && typed.tokens[from + 1] !== undefined && A_JAR.test(typed.tokens[from]!.text)) from++
   const first = typed.tokens[from]
   const name = first === undefined ? '' : trimmed(typed.text.slice(first.from))
-  return name === '' ? null : { text: name, bits: bits.filter((bit) => bit.from >= from) }
+  return name === '' ? null : { text: name, bits: within(first!.from, name) }
 }

@@ -32,15 +32,33 @@ function isOutOf({ typed: { tokens } }: Pick<Sentence, 'typed'>, { from }: Bit):
   return OUT_OF.test(tokens[at]?.text ?? '')
 }
 
+/** `Took out the chilli, the pears were getting hot`: what is told behind a comma of what came out. */
+function isOfOtherClause({ typed: { tokens }, spans }: Pick<Sentence, 'typed' | 'spans'>, { from, to }: Bit): boolean {
+  const deed = spans.find(({ concept }) => concept === 'took_out')
+  if (deed === undefined || from < deed.to || !tokens.slice(deed.to, from).some(({ text }) => text === ','))
+    return false
+  return TELLS.test(tokens[to]?.text ?? '')
+}
+
+const TELLS =
+  /^(?:is|are|was|were|had|has|have|got|tasted|smelled|smelt|looked|seemed|it|they|era|erano|sono|stava|stavano|sapeva|sapevano)$/
+
 /** A plant beside others in a jar, and the jar. */
-function partIn({ bits, jars, typed }: Sentence): { readonly plants: readonly Bit[]; readonly jar: string } | null {
+function partIn({
+  bits,
+  jars,
+  typed,
+  spans,
+}: Sentence): { readonly plants: readonly Bit[]; readonly jar: string } | null {
   const running = jars.filter((jar) => !isOver(jar) && jar.stage === 'steeping' && jar.plants.length > 1)
   const plants = bits.filter(({ kind }) => kind === 'plant')
   for (const jar of running) {
     const inside = plants.filter(
       ({ ids, text }) => jar.plants.some((id) => ids?.includes(id)) && jar.name.toLowerCase() !== text.toLowerCase(),
     )
-    const parts = inside.filter((bit) => !isOutOf({ typed }, bit) && !staysIn(typed.tokens, bit))
+    const parts = inside.filter(
+      (bit) => !isOutOf({ typed }, bit) && !staysIn(typed.tokens, bit) && !isOfOtherClause({ typed, spans }, bit),
+    )
     if (inside.length > 0) return { plants: parts.length > 0 ? parts : inside, jar: jar.name }
   }
   // `Fished the stick out`: of a jar that has several plants, one of them.

@@ -77,19 +77,21 @@ function clockAt({ typed, bits }: Sentence): SlotFilled | null {
   const said = clockInWords(typed.text)
   if (said !== null) return { text: said, bits: bits.filter(({ kind }) => kind === 'bare' || kind === 'strength') }
   const match =
-    /\b(?:at|alle|ore)\s+(\d{1,2}(?:[:.]\d{2})?)\s*(am|pm|o'?clock|in the evening|in the morning|in the afternoon|at night|di sera|di notte|di mattina|del pomeriggio|della sera|del mattino)?/i.exec(
+    /\b(?:at|alle|ore)\s+(\d{1,2}(?:(?:[:.]|\s+e\s+)\d{2})?)\s*(am|pm|o'?clock|in the evening|in the morning|in the afternoon|at night|di sera|di notte|di mattina|del pomeriggio|della sera|del mattino)?/i.exec(
       typed.text,
     )
   const named = match === null ? /\b(noon|midday|mezzogiorno)\b/i.exec(typed.text) : null
   if (named !== null) return { text: named[1]!, bits: [] }
   if (match === null) return null
-  const [, hour, part = ''] = match
-  const half = halfOfDay(Number.parseInt(hour!, 10), part)
+  const [, typedHour = '', part = ''] = match
+  // `Alle 19 e 30`.
+  const hour = typedHour.replace(/\s+e\s+/, ':')
+  const half = halfOfDay(Number.parseInt(hour, 10), part)
   const end = match.index + match[0].length
   const within = bits.filter(
     ({ from, to }) => (typed.tokens[from]?.from ?? 0) >= match.index && (typed.tokens[to - 1]?.to ?? 0) <= end,
   )
-  return { text: Number(hour) > 12 || half === null ? hour! : `${hour} ${half}`, bits: within }
+  return { text: Number(hour) > 12 || half === null ? hour : `${hour} ${half}`, bits: within }
 }
 
 const until: Fill = (sentence) => {

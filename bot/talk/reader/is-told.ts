@@ -2,8 +2,8 @@ import type { Path } from '../../calls/signatures.ts'
 import type { Sentence } from '../bits/bit.ts'
 import { type Concept, DEEDS } from '../lexicon/lexicon.ts'
 
-/** Said as a wish and done at once: putting off. */
-const ORDERED = new Set<Path>(['jar later'])
+/** Said as a wish and done at once: putting off, and another name. */
+const ORDERED = new Set<Path>(['jar later', 'jar rename'])
 
 /**
  * The one guard before anything is recorded: it is told as done, not asked, wished, denied or put off. `Ho filtrato, 930 ml a 85, come
