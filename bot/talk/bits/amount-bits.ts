@@ -2,7 +2,7 @@ import type { CalendarDay } from '../../../core/quantity/quantities.ts'
 import { type TypedText, wordAt } from '../../../core/quantity/read/tokens.ts'
 import { measureSaid } from '../../../core/quantity/said/measure-said.ts'
 import { type NumberSaid, numberSaid } from '../../../core/quantity/said/number-said.ts'
-import type { ConceptSpan } from '../lexicon/concepts.ts'
+import { type ConceptSpan, wordSet } from '../lexicon/concepts.ts'
 import type { Lexicon } from '../lexicon/lexicon.ts'
 import { type Bit, bit, type TalkJar } from './bit.ts'
 import { countable, thingAt } from './things.ts'
@@ -52,7 +52,7 @@ export const NONE: ReadonlySet<string> = new Set()
 
 /** An amount with its unit; grams of sugar to a litre are a sweetness. */
 export function measureAt({ typed, lexicon }: Around, at: number): Bit | null {
-  const alone = unitAlone(typed, at) ?? stoneAt(typed, at)
+  const alone = unitAlone(typed, at) ?? stoneAt(typed, at) ?? packsAt({ typed, lexicon }, at)
   if (alone !== null) return alone
   const measure = measureSaid(typed, at, countable(lexicon))
   if (measure === null) return null
@@ -79,6 +79,17 @@ export function measureAt({ typed, lexicon }: Around, at: number): Bit | null {
 }
 
 export const isGravity = (text: string): boolean => /^(?:0[.,]9|1[.,][01])\d{1,2}$/.test(text)
+
+/** `3 punnets of 150 g`: what they weigh together. */
+function packsAt({ typed, lexicon }: Pick<Around, 'typed' | 'lexicon'>, at: number): Bit | null {
+  const count = numberSaid(typed, at, NONE)
+  if (count === null || !wordSet(lexicon.loose).has(wordAt(typed, count.next))) return null
+  const isOf = /^(?:of|da|di|x|at|each)$/.test(wordAt(typed, count.next + 1))
+  const each = isOf && Number.isInteger(count.value) ? measureSaid(typed, count.next + 2, NONE) : null
+  if (each === null || each.kind !== 'mass') return null
+  const grams = count.value * each.value
+  return bit('mass', at, each.next, grams, `${grams} g`)
+}
 
 /** Sweetnesses that a bare number may be, g/L. */
 const SWEET = { least: 50, most: 600 } as const

@@ -75,6 +75,7 @@ export function attach(around: RolesAround, bits: Open[]): void {
     const last = bits[to - 1]!
     if (!joins(around, last.to, next.from) || (last.kind === 'plant' && !joins(around, bit.to, last.from))) return
     if (next.kind === 'plant' && to > at + 1) return
+    if (next.kind === 'spirit' && bit.kind === 'mass' && isOfPlantBefore(around, bits, at, to)) return
     if (!belongs(bit, next.kind)) return
     const loose = wordsOf(around, bit.to, next.from).find((word) => wordSet(around.lexicon.loose).has(word))
     bit.with = to
@@ -116,6 +117,18 @@ export function attach(around: RolesAround, bits: Open[]): void {
   })
 }
 
+/** `Sloes 450g gin 70cl`: a weight behind a plant, before a spirit that is poured. */
+const isOfPlantBefore = (around: RolesAround, bits: readonly Open[], at: number, to: number): boolean => {
+  const [plant, bit, behind] = [bits[at - 1], bits[at]!, bits[to + 1]]
+  return (
+    plant?.kind === 'plant' &&
+    plant.with === undefined &&
+    plant.role === null &&
+    wordsOf(around, plant.to, bit.from).every((word) => BEHIND.has(word)) &&
+    (behind?.kind === 'volume' || behind?.kind === 'bottles')
+  )
+}
+
 const hasOpenPlant = (bits: readonly Open[], at: number): boolean =>
   bits.slice(0, at).some(({ kind, role, with: place }) => kind === 'plant' && role === null && place === undefined)
 
@@ -138,6 +151,8 @@ const BEHIND = new Set([
   'total',
   'approx',
   'roughly',
+  'bout',
+  'abt',
   'nearly',
   'them',
 ])

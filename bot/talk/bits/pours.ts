@@ -42,6 +42,10 @@ export function bottlesPoured(around: RolesAround, bits: Open[]): void {
     ({ kind, role }) => (kind === 'volume' && role !== 'of_water') || (kind === 'bottles' && role === 'of_spirit'),
   )
   if (isOther) return
+  // `Six 500 ml bottles of orange at 30%`: no spirit is sold so weak.
+  const isFilled = bits.some(({ kind, role, count = 1 }) => kind === 'bottles' && role === null && count > 1)
+  const said = bits.filter(({ kind, role }) => kind === 'strength' && role !== null)
+  if (isFilled && said.length === 1 && said[0]!.value <= MOST_OF_LIQUEUR) said[0]!.role = 'want'
   bits.forEach((bit, at) => {
     const next = bits[at + 1]
     if (bit.kind !== 'bottles' || bit.role !== null || (bit.count ?? 1) > 3) return

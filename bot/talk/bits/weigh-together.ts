@@ -17,6 +17,19 @@ export function weighTogether(
       bits.some(({ kind, from, with: place }) => kind === 'plant' && from === to && place === undefined),
   )
   if (asksPlant) said.add('how_much_of_it')
+  // `5 kg of oranges. How much 95% do I buy?`: as much as they need.
+  const asksSpirit = spans.some(
+    ({ concept, to }) =>
+      concept === 'how_much' &&
+      bits.some(
+        ({ kind, from, role }) =>
+          (kind === 'spirit' || (kind === 'strength' && role === 'have')) && from >= to && from - to <= 1,
+      ),
+  )
+  if (asksSpirit && said.has('plant_amount') && !bits.some(({ kind }) => kind === 'volume')) {
+    said.add('as_needed')
+    said.delete('how_much')
+  }
   if (said.has('plants_and_spirit') && isOfThingsAlone(typed, bits)) said.add('things_alone')
   if (said.has('how_strong')) for (const told of ['recipe_told', 'amounts_planned'] as const) said.delete(told)
   if (said.has('syrup') || said.has('sugar_word')) said.delete('only_thinned')

@@ -301,7 +301,7 @@ export const jarFrames: readonly Frame[] = [
     does: 'compute',
     cues: { to_buy: -4, what_is_on: 4.5, remind: -1 },
     wants: ['what_is_on'],
-    bars: ['whats_ripe', 'with_amounts'],
+    bars: ['whats_ripe', 'with_amounts', 'planned_by_day'],
     slots: [],
     ignores: ['date'],
   },

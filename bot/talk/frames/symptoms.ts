@@ -84,11 +84,10 @@ const RULES: readonly Rule[] = [
   ['rotten_egg', 5.6, 'rotten_egg'],
   ['soapy_perfume', 4.5, 'soapy'],
   ['hairs_or_spines', 4.5, 'hairs -mould'],
-  ['floating_bits', 4.1, 'floating fruit_part -mould'],
   ['floating_bits', 4, 'floating bits -mould'],
   ['insects', 4.8, 'insects'],
   ['skin_on_top', 4.5, 'skin_film on_top -oily'],
-  ['skin_on_top', 4, 'skin_film turned -oily'],
+  ['skin_on_top', 4, 'skin_film turned -oily -fruit_part'],
   ['leaking_lid', 4.3, 'leaks lid -slow_filter'],
   ['leaking_lid', 4, 'leaks glassware -slow_filter'],
   ['left_in_sun', 4.3, 'left_in_sun forgotten'],
@@ -145,6 +144,18 @@ const NOT = /^(?:not|isnt|wasnt|arent|no|never|without|nor|non|senza|mai|ne|neit
 const isDenied = ({ typed }: Sentence, at: number): boolean =>
   typed.tokens.slice(Math.max(0, at - 2), at).some(({ text }) => NOT.test(text))
 
+const ADDS = /^(?:and|but|also|plus|besides|e|ed|ma|anche|pure|inoltre|[.;!?])$/
+
+/** `Cloudy, and it fizzes`: said beside it, where `gone from green to brown` says one thing twice. */
+const isAddedTo = (
+  { typed }: Sentence,
+  { from, to }: { readonly from: number; readonly to: number },
+  told: readonly { readonly from: number; readonly to: number }[],
+): boolean =>
+  told.every((one) =>
+    typed.tokens.slice(Math.min(one.to, to), Math.max(one.from, from)).some(({ text }) => ADDS.test(text)),
+  )
+
 /** From here on a second one is meant, not hinted at. */
 const TELLING = 3.9
 
@@ -159,6 +170,7 @@ export function symptomsBeside(sentence: Sentence, symptom: SymptomId): readonly
   for (const each of held) {
     const isOfTold = placesOf(each).every(({ from, to }) => told.some((one) => one.from < to && from < one.to))
     if (each.score < TELLING || each.symptom === symptom || others.includes(each.symptom) || isOfTold) continue
+    if (!placesOf(each).some((place) => isAddedTo(sentence, place, told))) continue
     others.push(each.symptom)
     told.push(...placesOf(each))
   }

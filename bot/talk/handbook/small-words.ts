@@ -12,7 +12,7 @@ const ENGLISH =
   'small little nice normal usual few same other another instead day days week weeks time times today try tried help know think ' +
   'tell say said mean means find found work works happen happens wonder allowed possible necessary really actually maybe ' +
   'bit out up off down over again now still yet ever even well please thanks thank hi hello hey ll ve re s t d m ' +
-  'point else while always since though ought let lets job chance earth stick chuck bung tip pop throw shove due drop sip wondering idea ideas sort sorts kind actual exactly roughly'
+  'heck hell devil gosh point else while always since though ought let lets job chance earth stick chuck bung tip pop throw shove due drop sip wondering idea ideas sort sorts kind actual exactly roughly'
 
 const ITALIAN =
   'il lo la le gli un uno una l di del dello della dell dei degli delle a al allo alla all ai agli alle da dal dalla in nel ' +

@@ -131,6 +131,9 @@ function isRead(command: Path, option: string, text: string): boolean {
   return unlessRefused(() => schema?.safeParse(text).success === true) ?? false
 }
 
+/** A place by its capital letters, alone. */
+const PLACE = /^\p{Lu}[\p{L}’'-]+(?:\s\p{Lu}[\p{L}’'-]+){0,2}$/u
+
 /** From here on a frame is meant. */
 const LEAST = 2.5
 
@@ -172,7 +175,9 @@ export function answered(sentence: Sentence, question: Question | null): TalkRea
   // Asked for a city: another one that is named, alone.
   if (about.kind === 'zone_of') {
     const zone = sentence.typed.text.trim()
-    return isRead('settings', 'zone', zone) ? run(withOption(call, 'zone', zone)) : null
+    if (isRead('settings', 'zone', zone)) return run(withOption(call, 'zone', zone))
+    // Asked for again: one more city that no zone is named for.
+    return PLACE.test(zone) ? { ...question, about: { kind: 'zone_of', place: zone } } : null
   }
   if (about.kind !== 'lacks' || isOwnCall(sentence, call.command)) return null
   const more = lackedByFrame(sentence, call)

@@ -82,7 +82,7 @@ export const refusalRules: readonly RefusalRule[] = [
         '(?:without|no|minus|senza|less)(?: (?:the|their|any|i|il|gli))? (?:stones?|pits?|pips?|seeds?|kernels?|nocciol[oi]|semi)|' +
         '(?:stones?|pits?|pips?|seeds?) (?:removed|out|taken out|discarded)|' +
         // Asked, and a weight of 14 pounds.
-        '(?:stones?|pits?) (?:left )?in or (?:out|not)|(?:stones?|pits?) out or in|(?:half a|\\d+|two|three|four|five|six) stone of|' +
+        '(?:stones?|pits?) (?:(?:left|stay|go|kept|come|be) )?in or (?:come |be |go )?(?:out|not)|(?:stones?|pits?) out or in|(?:half a|\\d+|two|three|four|five|six) stone of|' +
         '(?:with|con)(?: (?:the|their|i|il|whole|uncracked))* (?:stones?|pits?|nocciol[oi])(?: (?:in|whole|left in|intact|uncracked|interi))?',
     ),
   },

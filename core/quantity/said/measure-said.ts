@@ -1,6 +1,6 @@
 import type { UnitKind } from '../problems.ts'
 import { mendedFrom, type TypedText, textFrom, wordAt } from '../read/tokens.ts'
-import { unitAt } from '../read/unit-at.ts'
+import { anyUnitAt, unitAt } from '../read/unit-at.ts'
 import { toCanonical, type Unit } from '../read/units.ts'
 import { halfMoreAt, type NumberSaid, numberSaid } from './number-said.ts'
 
@@ -73,10 +73,18 @@ export function measureSaid(typed: TypedText, at: number, things: ReadonlySet<st
   return unit.kind === 'volume' || unit.kind === 'mass' ? withSmaller(typed, whole, things) : whole
 }
 
+/** `1 kilo 200`: grams of the next. */
+const isOfKilo = ({ unit, value }: MeasureSaid, grams: number): boolean =>
+  unit.key === 'kg' && Number.isInteger(value / 1000) && grams >= 100 && grams <= 950 && grams % 50 === 0
+
 /** `1 lb 4 oz`: a smaller unit of the same kind belongs to it. */
 function withSmaller(typed: TypedText, whole: MeasureSaid, things: ReadonlySet<string>): MeasureSaid {
   const number = typed.tokens[whole.next]?.kind === 'number' ? numberSaid(typed, whole.next, things) : null
   const found = number === null ? null : unitAt(typed, number.next, [whole.kind])
+  if (number !== null && anyUnitAt(typed, number.next) === null && isOfKilo(whole, number.value)) {
+    const value = whole.value + number.value
+    return { ...whole, value, numberText: String(value / 1000), next: number.next }
+  }
   if (number === null || found === null || found.unit.factor >= whole.unit.factor) return whole
   // `500 ml 50 cl` are two; pounds and cups go on in smaller ones.
   if (/^(?:ml|cl|dl|l|cc|g|kg|hg|mg)$/.test(whole.unit.key)) return whole

@@ -121,7 +121,7 @@ function groupAt(typed: TypedText, at: number): NumberSaid | null {
 
 /** Where a measure may begin behind a part of it: `quarter of a litre`, `quarto di litro`, `half a litre`, `quarter litre`. */
 function behindPart(typed: TypedText, at: number): number {
-  const from = OF.has(wordAt(typed, at)) ? at + 1 : at
+  const from = OF.has(wordAt(typed, at)) || typed.tokens[at]?.text === '-' ? at + 1 : at
   return ARTICLES.has(wordAt(typed, from)) ? from + 1 : from
 }
 

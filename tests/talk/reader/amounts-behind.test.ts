@@ -76,6 +76,23 @@ describe.each([
   ],
   ['con 800 g di ciliegie e 1 l di grappa a 40 cosa ottengo', '/plan of:800 g ciliegie spirit:1 l grappa 40%'],
   ['500 ml of 40, 300 g cherries, 100 g sugar, what % is that', '/mix spirit:500 ml 40% sugar:100 g'],
+  ['cherries 800g rum 1l', '/plan of:800 g cherries spirit:1 l rum 40%'],
+  [
+    'nine half-litre bottles of plum liqueur, not too strong, about 26',
+    '/plan of:plum strength:40% bottles:9 x 0.5 litre to-strength:26%',
+  ],
+  [
+    'eight 250ml bottles of pear at 28%, everyday sweet',
+    '/plan of:pear strength:40% bottles:8 x 250 ml to-strength:28% to-sweetness:everyday',
+  ],
+  ['damsons 1 kilo 400, gin 2 litres 43 percent', '/plan of:1.4 kilo damsons spirit:2 litres gin 43%'],
+  ['raspberries 4 punnets of 125g, with 600 ml of 60', '/plan of:500 g raspberries spirit:600 ml 60%'],
+  ['lime + ginger, nine limes, ginger bout 40g, 1L 95%', '/plan of:9 limes + 40 g ginger spirit:1 L 95%'],
+  ['2 kg di ciliegie, quanto alcol mi serve', '/plan of:2 kg ciliegie spirit:3 l alcol 96%'],
+  [
+    '600 ml a 80 gradi, lo vorrei a 28 e mediamente dolce',
+    '/syrup infusion:600 ml strength:80% to-strength:28% to-sweetness:everyday',
+  ],
   ['oranges. gin. go', '/plan of:oranges spirit:1 l gin 40%'],
   ['un bicchiere da 50 ml a 25 gradi quanto alcol contiene', '/serving pour:50 ml strength:25%'],
   ['whats good in march', '/botanical month:march'],
@@ -88,6 +105,8 @@ describe.each([
 
 describe.each([
   ['damsons, stones in or out', 'stones_whole'],
+  ['what the heck is pectic enzyme good for', 'pectin_enzyme'],
+  ['the fruit is bobbing up out of the vodka, is that bad', 'keep_under'],
   ['do bottles burst if they stand in the freezer', 'freezer_glass'],
 ])('“%s”', (text, entry) => {
   it(`is answered by ${entry}`, async () => {

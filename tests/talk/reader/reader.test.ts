@@ -5,7 +5,16 @@ import { talker, talkerFor } from './told.ts'
 import { isWronglyRecorded, verdictOn } from './verdict.ts'
 
 /** The least that has to be understood, as a share: what was measured when it was written, less one in fifty. */
-const LEAST = { open: 0.91, 'open-2': 0.96, 'own-1': 0.89, 'own-2': 0.89, 'own-3': 0.77, held: 0.94 } as const
+const LEAST = {
+  open: 0.91,
+  'open-2': 0.96,
+  'own-1': 0.89,
+  'own-2': 0.89,
+  'own-3': 0.88,
+  'own-4': 0.83,
+  'held-2': 0.92,
+  held: 0.94,
+} as const
 
 describe.each(Object.entries(LEAST))('the sentences of %s', (name, least) => {
   it('are understood, and nothing is recorded that nobody told', async () => {
