@@ -20,11 +20,12 @@ export interface RecipeProblems {
     readonly toSugarGPerL: number
     readonly sugarPerWater: number
     readonly syrupGPerL: number
+    readonly line?: string | null
   }
   /** What sweetens is less sweet by itself than what is wished for. */
   sweetener_too_thin: { readonly toSugarGPerL: number; readonly sweetenerGPerL: number }
   /** What stands for the water brings more sugar than is wished for; `leastGPerL` with nothing else. */
-  filler_too_sweet: { readonly toSugarGPerL: number; readonly leastGPerL: number }
+  filler_too_sweet: { readonly toSugarGPerL: number; readonly leastGPerL: number; readonly line?: string | null }
   targets_clash: {
     readonly toAbvPercent: number
     readonly toSugarGPerL: number
@@ -36,6 +37,7 @@ export interface RecipeProblems {
     /** Sweetness that water alone and sugar alone leave at that strength; null above the liqueur's own. */
     readonly leastSugarGPerL: number | null
     readonly mostSugarGPerL: number | null
+    readonly line?: string | null
   }
   adjust_spirit_too_weak: AdjustProblem & {
     readonly spiritAbvPercent: number

@@ -62,7 +62,7 @@ export const withOptions = ({ path, options }: Invocation, more: OptionsRead): I
 export type Tried = { readonly line: string } | { readonly line: null; readonly failed: CallOutcome | null }
 
 /** The running jars, then the others, the latest first. */
-const names = (jars: readonly Jar[]): readonly string[] => {
+export const names = (jars: readonly Jar[]): readonly string[] => {
   const stories = jars.flatMap(({ entries }) => jarStateOf(entries) ?? []).reverse()
   const running = stories.filter(({ ended }) => ended === null)
   return [...running, ...stories.filter((story) => !running.includes(story))].map(({ name }) => name)

@@ -7,7 +7,8 @@ import { lineOf } from '../../calls/write-line.ts'
 import type { ChatProblems } from '../../text/messages/chat-problems.ts'
 import { readBatch, readRest } from '../grammar/read-rest.ts'
 import type { CallOutcome, Problem } from './call-outcome.ts'
-import { completed, exampleOfJar, type Try, withOptions } from './example-tried.ts'
+import { withChangeInstead } from './changed-instead.ts'
+import { completed, exampleOfJar, names, type Try, withOptions } from './example-tried.ts'
 import { withTargetsInstead } from './targets-instead.ts'
 import { withValueInstead } from './value-instead.ts'
 
@@ -114,7 +115,8 @@ interface Instead {
 async function withInstead(problem: Problem, call: Invocation, known: Known): Promise<Problem> {
   const offered = lineInstead(problem.values)
   if (offered === null) {
-    return withTargetsInstead(await withValueInstead(problem, call, known.attempt), call, known.attempt)
+    const read = await withTargetsInstead(await withValueInstead(problem, call, known.attempt), call, known.attempt)
+    return withChangeInstead(read, call, { attempt: known.attempt, jars: names(known.jars) })
   }
   const tried = await known.attempt(offered.line)
   if (tried.ok) return problem

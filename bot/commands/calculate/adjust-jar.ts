@@ -143,7 +143,16 @@ export async function adjustJar(input: OfJar, context: Context): Promise<Reply> 
       ...bottleNotes(held, atHand),
       ...(isTrial ? [] : tryNotes(held, atHand)),
       ...(isSpiritAssumed && adjustment.spiritMl.value > 0 && spiritAbv !== null
-        ? [{ group: 'notes', key: 'adjust_own_spirit', values: { spiritPercent: spiritAbv.value } } as const]
+        ? [
+            {
+              group: 'notes',
+              key: 'adjust_own_spirit',
+              values: {
+                spiritPercent: spiritAbv.value,
+                line: call('adjust', { ...input, 'spirit-strength': percentVol(95) }),
+              },
+            } as const,
+          ]
         : []),
       ...inMore(reply.notes),
     ],

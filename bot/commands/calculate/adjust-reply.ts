@@ -3,6 +3,7 @@ import { dissolvableSugarG } from '../../../core/liquid/solubility.ts'
 import { materialOf } from '../../../core/quantity/materials.ts'
 import type { Measured } from '../../../core/quantity/measured/measured.ts'
 import { parseSweetness } from '../../../core/quantity/read/parse-sweetness.ts'
+import { percentVol } from '../../../core/quantity/write/made-amounts.ts'
 import { liquidOf, type Portion } from '../../../core/recipe/portion.ts'
 import { valuesOf } from '../../../core/recipe/propagate.ts'
 import type { Adjustment } from '../../../core/recipe/solve/adjust.ts'
@@ -54,7 +55,15 @@ const readNotes = (
   ...(sweetness ? [note('sweet_reading')] : [note('unsweetened')]),
   ...(input['to-strength']
     ? []
-    : [drifts ? ({ group: 'notes', key: 'strength_drifts', values: { abvPercent } } as const) : keptAs('strength')]),
+    : [
+        drifts
+          ? ({
+              group: 'notes',
+              key: 'strength_drifts',
+              values: { abvPercent, line: call('adjust', { ...input, sweetness, 'spirit-strength': percentVol(40) }) },
+            } as const)
+          : keptAs('strength'),
+      ]),
   ...(input['to-sweetness'] ? [] : [keptAs('sweetness')]),
 ]
 

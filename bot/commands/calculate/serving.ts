@@ -22,7 +22,7 @@ import type { Message } from '../../text/words.ts'
 import { portionOf } from '../options/input-to-portion.ts'
 import { assumptionNotes, kitchenOf } from '../options/input-units.ts'
 import { byDepth } from '../reply/first-screen.ts'
-import { caution, measuredData, note, row } from '../reply/outcome-reply.ts'
+import { caution, measuredData, row } from '../reply/outcome-reply.ts'
 
 /** Codes of two or three letters are all near each other. */
 const LEAST_LETTERS = 4
@@ -58,6 +58,7 @@ function askedFor(typed: TypedCountry | null, ownCode: string | null, zone: stri
 }
 
 const countryNotes = (
+  input: InputOf<'serving'>,
   { typed, ownCode, isByZone, country }: Asked,
   meant: Country | null,
 ): readonly Message<'notes'>[] => {
@@ -65,7 +66,14 @@ const countryNotes = (
     return [{ group: 'notes', key: 'own_country_unknown', values: { code: ownCode } }]
   }
   if (country === null) {
-    if (typed === null) return [note('name_a_country')]
+    if (typed === null)
+      return [
+        {
+          group: 'notes',
+          key: 'name_a_country',
+          values: { line: call('serving', { ...input, country: parseCountry('Italy') }) },
+        },
+      ]
     const values = { typed: typed.name, nearest: meant?.id ?? null }
     return [{ group: 'notes', key: 'unknown_country', values }]
   }
@@ -143,7 +151,7 @@ export const servingCommand = defineCommand({
       notes: byDepth(
         [
           ...assumptionNotes({ pour: input.pour, strength: input.strength }),
-          ...countryNotes(asked, meant),
+          ...countryNotes(input, asked, meant),
           ...(danger === null ? [] : [glassNote]),
         ],
         ({ key }: Message<'notes'>) => FIRST_NOTES.has(key),

@@ -3,6 +3,7 @@ import { readInfusion } from '../../../core/jar/state/read-infusion.ts'
 import { expectStrongEnough, type StrainedJar, strainedJar } from '../../../core/jar/state/strained-jar.ts'
 import { USUAL_MATERIAL } from '../../../core/quantity/materials.ts'
 import { volumeMl } from '../../../core/quantity/measured/precision.ts'
+import type { Strength } from '../../../core/quantity/quantities.ts'
 import { liquidOf } from '../../../core/recipe/portion.ts'
 import { valuesOf } from '../../../core/recipe/propagate.ts'
 import { styles } from '../../../core/recipe/solve/styles.ts'
@@ -69,7 +70,8 @@ export const syrupCommand = defineCommand({
     const filler = input.water?.is ?? held?.filler ?? null
     const sweetener = input.sugar?.is ?? held?.sweetener ?? USUAL_MATERIAL
     const wish = wishOf(liquidOf(valuesOf(infusion)), named, sweetener, filler)
-    const typed = { ...input, held, known, isAsTyped: isSaidAsTyped(kitchenOf(input), context.settings) }
+    const again = (read: Strength) => call('syrup', { ...input, strength: read })
+    const typed = { ...input, held, known, again, isAsTyped: isSaidAsTyped(kitchenOf(input), context.settings) }
     if (wish === null) {
       const three = styles(infusion, named, atMostMl, { sweetener, filler })
       const reply = stylesReply(typed, infusion, three, freezerOf(context))

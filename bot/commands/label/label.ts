@@ -13,6 +13,7 @@ import { USUAL_MATERIAL } from '../../../core/quantity/materials.ts'
 import { exactly } from '../../../core/quantity/measured/measured.ts'
 import { abvPercent, sugarGPerL } from '../../../core/quantity/measured/precision.ts'
 import type { Portion } from '../../../core/recipe/portion.ts'
+import { call } from '../../calls/call.ts'
 import { signature } from '../../calls/signatures.ts'
 import { defineCommand } from '../../chat/command.ts'
 import { inMore } from '../../chat/depth.ts'
@@ -127,7 +128,15 @@ export const labelCommand = defineCommand({
       notes: byDepth(
         [
           ...assumptionNotes(input),
-          ...(input.region || own !== null ? [] : [note('both_regions')]),
+          ...(input.region || own !== null
+            ? []
+            : [
+                {
+                  group: 'notes',
+                  key: 'both_regions',
+                  values: { line: call('label', { ...input, region: 'uk' }) },
+                } as const,
+              ]),
           ...(own === null || country === null
             ? []
             : [{ group: 'notes', key: 'own_region', values: { region: own, code: country } } as const]),

@@ -1,10 +1,12 @@
 import type { CalendarDay } from '../../../core/quantity/quantities.ts'
 import type { Plan } from '../../../core/recipe/plan/plan.ts'
 import type { Schedule } from '../../../core/recipe/plan/schedule.ts'
+import type { Call } from '../../calls/call.ts'
 import type { PlantLimit } from '../../text/messages/plan.ts'
 import type { Message } from '../../text/words.ts'
 import type { PlanInput } from './plan-data.ts'
 import { when } from './plan-notes.ts'
+import { planWith } from './plan-with.ts'
 
 type Note = Message<'notes'>
 
@@ -16,6 +18,17 @@ function seasonNotes(plants: Plan['plants'], { month }: CalendarDay): readonly N
   return when(out.length > 0, { group: 'notes', key: 'plan_out_of_season', values: { plants: out } })
 }
 
+/** What asks how much fills the bottles; null where that takes what only its maker knows. */
+function fillingCall(input: PlanInput, { isPlantSaid }: PlantLimit): Call | null {
+  const { spirit, strength } = input
+  if (isPlantSaid) return planWith(input, { of: undefined })
+  const [only, another] = spirit?.is ?? []
+  const own =
+    only?.strength == null || another !== undefined ? undefined : { typed: only.strengthTyped ?? '', is: only.strength }
+  const read = strength ?? own
+  return spirit === undefined || read === undefined ? null : planWith(input, { spirit: undefined, strength: read })
+}
+
 /** What the days and the bottles leave to be said. */
 export function dayNotes(
   { schedule, plants, told, filled: { empty } }: Plan,
@@ -24,9 +37,8 @@ export function dayNotes(
 ): readonly Note[] {
   const values = {
     empty,
-    ...limit,
-    isSpiritSaid: input.spirit !== undefined,
-    isStrengthSaid: input.strength !== undefined,
+    limitId: limit.limitId,
+    line: fillingCall(input, limit),
   }
   return [
     ...(schedule === null ? [] : hurryNotes(schedule)),

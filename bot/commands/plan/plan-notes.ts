@@ -15,9 +15,11 @@ import { isSyrup } from '../../../core/recipe/solve/syrup.ts'
 import { isSweetened } from '../../../core/recipe/sweetening.ts'
 import type { Message } from '../../text/words.ts'
 import { note } from '../reply/outcome-reply.ts'
+import { percentGiven } from './batch-options.ts'
 import { caffeineNotes } from './caffeine-notes.ts'
 import { farNotes } from './far-notes.ts'
 import { isFormTaken, type PlanInput } from './plan-data.ts'
+import { planWith } from './plan-with.ts'
 
 type Note = Message<'notes'>
 
@@ -119,7 +121,8 @@ export function doseNotes(input: PlanInput, planned: Plan): readonly Note[] {
       const percent = spiritAbvPercent.value
       const isUnusual = isUnusualSpirit(percent, spiritPercent)
       const isTooStrong = percent > spiritPercent.max
-      const values = { id, lowPercent: spiritPercent.min, highPercent: spiritPercent.max, isTooStrong }
+      const diluted = isTooStrong ? planWith(input, { 'steep-at': percentGiven(spiritPercent.max) }) : null
+      const values = { id, lowPercent: spiritPercent.min, highPercent: spiritPercent.max, diluted }
       return when(isUnusual && !isDiluted, { group: 'notes', key: 'plan_spirit_usual', values })
     }),
   ]

@@ -22,6 +22,7 @@ import { hazardCautions } from './plan-hazards.ts'
 import { allInNotes, assumedNotes, doseNotes, jarNotes } from './plan-notes.ts'
 import { planRows } from './plan-rows.ts'
 import { unknownCautions, unknownNotes } from './plan-unknown.ts'
+import { planWith } from './plan-with.ts'
 
 interface Asked {
   readonly input: PlanInput
@@ -144,7 +145,7 @@ export function planReply({ input, wish, planned, limit }: Asked, { freezerC, is
     sure: [{ group: 'sure', key: 'plan_expected', values: { abvPercent, volumeMl } }],
     notes: byDepth(
       [
-        ...unknownNotes(plan),
+        ...unknownNotes(plan, (days) => planWith(input, { days })),
         ...assumptionNotes(input),
         ...assumedNotes(input, wish, plan),
         ...allInNotes(plan),

@@ -3,12 +3,14 @@ import type { StrainedJar } from '../../../core/jar/state/strained-jar.ts'
 import { isDoubtfulInfusion } from '../../../core/liquid/neat.ts'
 import { type MaterialId, materialOf, USUAL_MATERIAL } from '../../../core/quantity/materials.ts'
 import type { Mass, Ratio, Strength, Volume } from '../../../core/quantity/quantities.ts'
+import { percentVol } from '../../../core/quantity/write/made-amounts.ts'
 import { fillBottles } from '../../../core/recipe/plan/fill-bottles.ts'
 import { USUAL_BOTTLE_ML } from '../../../core/recipe/plan/parse-bottles.ts'
 import { liquidOf, type Portion } from '../../../core/recipe/portion.ts'
 import { valuesOf } from '../../../core/recipe/propagate.ts'
 import { isSyrup, type Syrup } from '../../../core/recipe/solve/syrup.ts'
 import { withoutTrace } from '../../../core/recipe/solve/without-trace.ts'
+import type { Call } from '../../calls/call.ts'
 import type { Given } from '../../calls/option.ts'
 import type { InputOf } from '../../calls/signatures.ts'
 import { type Deep, inMore } from '../../chat/depth.ts'
@@ -42,6 +44,8 @@ export interface Typed {
   readonly of?: InputOf<'syrup'>['of']
   readonly spirit?: InputOf<'syrup'>['spirit']
   readonly 'at-most'?: Given<Volume> | undefined
+  /** The same with a strength that was read. */
+  readonly again: (strength: Strength) => Call
   /** False where the person has chosen units for everything. */
   readonly isAsTyped: boolean
   readonly sugar?: Given<MaterialId> | undefined
@@ -77,13 +81,19 @@ const saidNotes = ({ abvPercent, abvAtC }: Portion): readonly (Message<'notes'> 
 
 /** What the strength is taken from. */
 export function strengthNotes(
-  { held, known, strength }: Typed,
+  { held, known, strength, again }: Typed,
   infusion: Portion,
 ): readonly (Message<'notes'> & Deep)[] {
   if (held !== null) return [heldNote(held)]
   if (known === null) return saidNotes(infusion)
   if (strength === undefined) {
-    return [{ group: 'notes', key: 'strength_expected', values: { abvPercent: infusion.abvPercent } }]
+    return [
+      {
+        group: 'notes',
+        key: 'strength_expected',
+        values: { abvPercent: infusion.abvPercent, line: again(percentVol(Math.round(infusion.abvPercent.value))) },
+      },
+    ]
   }
   const { surprising } = known
   return [

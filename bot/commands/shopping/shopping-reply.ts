@@ -1,8 +1,11 @@
 import type { JarState } from '../../../core/jar/state/jar-state.ts'
-import { USUAL_BOTTLE_ML } from '../../../core/recipe/plan/parse-bottles.ts'
+import { parseVolume } from '../../../core/quantity/read/parse-volume.ts'
+import { parseBottles, USUAL_BOTTLE_ML } from '../../../core/recipe/plan/parse-bottles.ts'
 import type { Needs } from '../../../core/shopping/needs.ts'
+import { parseHave } from '../../../core/shopping/parse-have.ts'
 import { type ShoppingList, shoppingList, type VesselsToBuy } from '../../../core/shopping/shopping-list.ts'
 import type { Sold } from '../../../core/shopping/sold.ts'
+import { call } from '../../calls/call.ts'
 import type { InputOf } from '../../calls/signatures.ts'
 import { inMore } from '../../chat/depth.ts'
 import type { Action, Data, Reply, Row } from '../../chat/reply.ts'
@@ -85,6 +88,9 @@ const batchRows = ({ batches, sold }: Shopped): readonly Row[] =>
       })
 
 /** How things were counted that nobody said; nothing where none of them is on the list. */
+/** What many have at home. */
+const AT_HAND = '500 g sugar + 4 bottles of 500 ml'
+
 function assumedNotes(input: Input, { list, sold, batches }: Shopped): readonly Message<'notes'>[] {
   const isPlanned = batches.some(({ needs }) => needs.jars.length > 0)
   const bottleMl =
@@ -95,7 +101,14 @@ function assumedNotes(input: Input, { list, sold, batches }: Shopped): readonly 
     input['spirit-size'] === undefined && list.spirits.some(({ count }) => count > 0) ? sold.spiritMl : []
   const sugarG = list.sweeteners.some(({ bags }) => bags !== null && bags > 0) ? sold.sugarG : null
   if (bottleMl === null && spiritMl.length === 0 && sugarG === null) return []
-  return [{ group: 'notes', key: 'shopping_assumed', values: { spiritMl, bottleMl, sugarG } }]
+  const otherSize = bottleMl === null ? { 'spirit-size': parseVolume('500 ml') } : { bottles: parseBottles('250 ml') }
+  return [
+    {
+      group: 'notes',
+      key: 'shopping_assumed',
+      values: { spiritMl, bottleMl, sugarG, line: call('shopping', { ...input, ...otherSize }) },
+    },
+  ]
 }
 
 const named = (key: 'shopping_jar_done' | 'shopping_sugar_unknown', jars: readonly string[]) =>
@@ -118,7 +131,15 @@ function deeperNotes(input: Input, { list, isExpected }: Shopped): readonly Mess
   return [
     ...(enough.length === 0 ? [] : [{ group: 'notes', key: 'shopping_enough', values: { items: enough } } as const]),
     ...(isExpected ? [note('shopping_by_expectation')] : []),
-    ...(input.have === undefined && itemsOf(list, true).length > 0 ? [note('shopping_at_home')] : []),
+    ...(input.have === undefined && itemsOf(list, true).length > 0
+      ? [
+          {
+            group: 'notes',
+            key: 'shopping_at_home',
+            values: { line: call('shopping', { ...input, have: { typed: AT_HAND, is: parseHave(AT_HAND) } }) },
+          } as const,
+        ]
+      : []),
     ...assumptionNotes(input),
   ]
 }

@@ -5,6 +5,8 @@ import { delleUnits, type Keeping, keepingOf, surelyDissolvedGPerL } from '../..
 import { exactly, type Measured } from '../../../core/quantity/measured/measured.ts'
 import { abvPercent, sugarGPerL } from '../../../core/quantity/measured/precision.ts'
 import type { IsoDay } from '../../../core/quantity/time/calendar-day.ts'
+import { percentVol } from '../../../core/quantity/write/made-amounts.ts'
+import { type Call, call } from '../../calls/call.ts'
 import { type InputOf, signature } from '../../calls/signatures.ts'
 import { ChatError } from '../../chat/chat-error.ts'
 import { type Context, defineCommand } from '../../chat/command.ts'
@@ -46,7 +48,10 @@ const ofLine = ({ of, strength, sweetness }: Input): Kept => ({
   until: null,
 })
 
-function headlineOf(kept: Kept, keeping: Keeping | null, life: ShelfLife | null): Reply['headline'] {
+/** The same question with a strength, as an example. */
+const withStrength = (input: Input): Call => call('keeping', { ...input, strength: percentVol(30) })
+
+function headlineOf(input: Input, kept: Kept, keeping: Keeping | null, life: ShelfLife | null): Reply['headline'] {
   const { abvPercent: strength, until } = kept
   if (strength !== null && keeping === 'ferments') {
     return { group: 'headlines', key: 'keeping_not', values: { abvPercent: strength } }
@@ -55,13 +60,19 @@ function headlineOf(kept: Kept, keeping: Keeping | null, life: ShelfLife | null)
     return { group: 'headlines', key: 'keeping_fridge', values: { abvPercent: strength } }
   }
   const months = life?.months ?? null
-  if (months === null) return { group: 'headlines', key: 'keeping_not_known', values: { abvPercent: strength } }
+  if (months === null)
+    return { group: 'headlines', key: 'keeping_not_known', values: { abvPercent: strength, line: withStrength(input) } }
   return { group: 'headlines', key: 'keeping_best', values: { months, until } }
 }
 
 const RED: readonly ShelfLife['kind'][] = ['strawberry', 'browning', 'fruit']
 
-function firstNotes(kept: Kept, keeping: Keeping | null, life: ShelfLife | null): readonly Message<'notes'>[] {
+function firstNotes(
+  input: Input,
+  kept: Kept,
+  keeping: Keeping | null,
+  life: ShelfLife | null,
+): readonly Message<'notes'>[] {
   const { plants, abvPercent: strength } = kept
   if (keeping !== null && keeping !== 'keeps') return []
   const decides = plants.find((plant) => shelfLife([plant], null)?.kind === life?.kind)
@@ -76,7 +87,9 @@ function firstNotes(kept: Kept, keeping: Keeping | null, life: ShelfLife | null)
       ? [{ group: 'notes', key: 'keeping_safe', values: { abvPercent: strength } } as const]
       : []),
     ...(life !== null && RED.includes(life.kind) ? [note('keeping_red')] : []),
-    ...(strength === null && life?.months != null ? [note('keeping_say_more')] : []),
+    ...(strength === null && life?.months != null
+      ? [{ group: 'notes', key: 'keeping_say_more', values: { line: withStrength(input) } } as const]
+      : []),
   ]
 }
 
@@ -111,10 +124,13 @@ function keepingReply(input: Input, kept: Kept, held: JarView | null, context: C
   const isLowAcid = plants.some(({ kind }) => kind === 'vegetable')
   const months = life?.months ?? null
   return {
-    headline: headlineOf(kept, keeping, life),
+    headline: headlineOf(input, kept, keeping, life),
     table: [],
     sure: [],
-    notes: [...firstNotes(kept, keeping, life), ...inMore([...deeperNotes(kept, life), ...assumptionNotes(input)])],
+    notes: [
+      ...firstNotes(input, kept, keeping, life),
+      ...inMore([...deeperNotes(kept, life), ...assumptionNotes(input)]),
+    ],
     cautions: [
       ...(isLowAcid ? [{ group: 'cautions', key: 'keeping_low_acid', values: undefined } as const] : []),
       ...(held === null ? [] : inMore(dangerCautions([held.story]))),

@@ -12,6 +12,7 @@ import type { RemedyKind } from '../../../core/trouble/row.ts'
 import { isSign, type Sign } from '../../../core/trouble/signs.ts'
 import type { SymptomId } from '../../../core/trouble/symptoms.ts'
 import { type Call, type CallValues, call } from '../../calls/call.ts'
+import { findListed } from '../../calls/named-plants.ts'
 import type { Context } from '../../chat/command.ts'
 import { inMore } from '../../chat/depth.ts'
 import type { Action } from '../../chat/reply.ts'
@@ -42,15 +43,15 @@ function again({ input, held, context }: Asking, more: CallValues<'trouble'>): C
   return call('trouble', { ...rest, ...named, ...more })
 }
 
-const withSign = (given: TroubleInput['yes'], sign: Sign): readonly Sign[] => [...(given?.is ?? []), sign]
+const withSign = (given: TroubleInput['yes'], sign: Sign) => [...(given?.is ?? []), sign]
 
 /** What answers the question that is open. */
 function answers(asking: Asking, question: Diagnosis['question']): readonly Action[] {
-  if (question === null || question === 'plants') return []
-  if (!isSign(question)) {
-    return [
-      { label: label('trouble_strength'), call: again(asking, { strength: percentVol(30) }), isChangedFirst: true },
-    ]
+  if (question === null) return []
+  if (question === 'plants' || !isSign(question)) {
+    const more = question === 'plants' ? { of: findListed('lemon') } : { strength: percentVol(30) }
+    const key = question === 'plants' ? 'trouble_plants' : 'trouble_strength'
+    return [{ label: label(key), call: again(asking, more), isChangedFirst: true }]
   }
   const { yes, no } = asking.input
   return [
@@ -177,8 +178,7 @@ export function troubleActions(
   remedies: readonly Action[],
 ): readonly Action[] {
   if (verdict.kind === 'throw_away') return [...discardOf(asking), ...inMore(alsoOf(asking))]
-  const [first] = causes
-  const see = first?.cause.leadsTo ?? null
+  const see = causes[0]?.cause.leadsTo ?? null
   const more: readonly Action[] =
     see === null
       ? []

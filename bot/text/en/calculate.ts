@@ -183,8 +183,8 @@ const notes = {
     ]
     return `Try it first: ${listed(parts)} in ${glassMl} ml of it.`
   },
-  adjust_own_spirit: ({ spiritPercent }) =>
-    `I’ve gone by ${spiritPercent} % spirit. Another? Add spirit-strength: and its strength.`,
+  adjust_own_spirit: ({ spiritPercent, line }, format) =>
+    `I’ve gone by ${spiritPercent} % spirit. For another: ${format.call(line)}`,
   bottle_named: ({ names }) => `I’ve read ${listed(names.map((name) => `“${name}”`))} as the name on the bottle.`,
   // Readings taken where the text left room for another.
   percent_vol: () => 'I’ve read the strength as percent by volume.',
@@ -198,8 +198,8 @@ const notes = {
   volume_at_20: () => 'I’ve brought the volume to 20 °C, as read in a glass jug.',
   strength_at_20: () =>
     'I’ve brought the strength to 20 °C, as read on a glass hydrometer (one in proof is made for 60 °F).',
-  strength_drifts: ({ abvPercent }, format) =>
-    `That weakens it to ${format.round.strength(abvPercent)}. To keep the strength, add your spirit: spirit-strength:40%.`,
+  strength_drifts: ({ abvPercent, line }, format) =>
+    `That weakens it to ${format.round.strength(abvPercent)}. To keep the strength, say what spirit you have: ${format.call(line)}`,
   as_before: ({ what }) => `I’ve kept the ${what} as it is.`,
   unsweetened: () => 'How sweet is it now? I’ve assumed no sugar at all.',
 
@@ -212,14 +212,14 @@ const notes = {
   // How it is done.
   syrup_by_weight: ({ syrupG }, format) =>
     `If you boil the syrup, top it up with water to ${format.weigh(syrupG.value)}: boiling loses water.`,
-  strained_strength: () => 'strength: is for the strained liquid, not the bottle you started with.',
+  strained_strength: () => 'I’ve read that as the strength of what you strained, not of the bottle you started with.',
   nothing_dissolved: () =>
     'That’s right if nothing is dissolved in it. Coffee, roots and fruit hide strength from a hydrometer.' +
-    ' Tell me what went in with of: and spirit:, and I’ll allow for it.',
+    ' Tell me which plants and how much spirit went in, and I’ll allow for it.',
   strength_surprising: ({ abvPercent }, format) =>
     `From what went in I expected about ${format.round.strength(abvPercent)}. Is the number right?`,
-  strength_expected: ({ abvPercent }, format) =>
-    `Going by what went in, the strained liquid should have about ${format.round.strength(abvPercent)}. Got a hydrometer? Add strength: and what it shows.`,
+  strength_expected: ({ abvPercent, line }, format) =>
+    `Going by what went in, the strained liquid should have about ${format.round.strength(abvPercent)}. Got a hydrometer? Say what it shows: ${format.call(line)}`,
   fresh_plants: () => 'Is that from the bottle? Fresh plants weaken it: measure what you strained.',
   fresh_plants_why: () =>
     'Lemon peel is 82 % water, ginger 79, basil 92 (USDA): as strong as the bottle, you’d add too much.',
@@ -288,8 +288,8 @@ export const liquidProblems = {
   readings_do_not_fit: ({ reading }) =>
     ({
       density: 'No liqueur reads like that on a hydrometer. Did it float free, and is it the right scale?',
-      brix: 'No liqueur reads like both of these. Is the refractometer’s reading at brix: and the other at hydrometer:?',
-      boiled: 'What’s left after boiling can’t be lighter than water. Is the second reading at after:?',
+      brix: 'No liqueur reads like both of these. Are the refractometer and the hydrometer swapped?',
+      boiled: 'What’s left after boiling can’t be lighter than water. Are the two readings swapped?',
     })[reading],
   no_room_for_water: ({ abvPercent, sugarGPerL }, format) =>
     `${format.plain(abvPercent, 1)} % and ${format.plain(sugarGPerL, 0)} g/L don’t fit in the same litre. Which one shall I lower?`,
@@ -323,17 +323,18 @@ export const recipeProblems = {
     const is = own === wanted ? `${format.number(sugarGPerL, 0)} g/L` : own
     return `It’s already sweeter than ${wanted} (${is}), and you can’t take sugar out. How sweet should it be?`
   },
-  syrup_not_sweet_enough: ({ toSugarGPerL, sugarPerWater }, format) =>
-    `${capital(one(ratio(sugarPerWater, format)))} syrup isn’t sweet enough for ${format.number(toSugarGPerL, 0)} g/L. Use more sugar to the water: ratio:2:1`,
+  syrup_not_sweet_enough: ({ toSugarGPerL, sugarPerWater, line }, format) =>
+    `${capital(one(ratio(sugarPerWater, format)))} syrup isn’t sweet enough for ${format.number(toSugarGPerL, 0)} g/L. Use more sugar to the water${line == null ? '.' : `: ${line}`}`,
   sweetener_too_thin: ({ toSugarGPerL }, format) =>
     `That sweetener is too thin for ${format.number(toSugarGPerL, 0)} g/L. Use sugar, or make it less sweet.`,
-  filler_too_sweet: ({ toSugarGPerL, leastGPerL }, format) =>
+  filler_too_sweet: ({ toSugarGPerL, leastGPerL, line }, format) =>
     `That much juice alone makes it ${format.number(leastGPerL, 0)} g/L, sweeter than ${format.number(toSugarGPerL, 0)}. Use less of it, or ask for` +
-    ` to-sweetness:${Math.ceil(leastGPerL)} g/L`,
+    ` that${line == null ? '.' : `: ${line}`}`,
   targets_clash: ({ sugarPerWater, neededSugarPerWater }, format) =>
     `That needs ${neededSugarPerWater === null ? 'sugar alone, no water' : neededSugarPerWater === 0 ? 'water alone, no sugar' : `${one(ratio(neededSugarPerWater, format))} syrup`}, not ${ratio(sugarPerWater, format)}.` +
     ' Leave out strength, sweetness or ratio.',
-  adjust_needs_spirit: () => 'You need some spirit for that. How strong is yours? spirit-strength:40%',
+  adjust_needs_spirit: ({ line }) =>
+    `You need some spirit for that. How strong is yours?${line == null ? '' : ` For example: ${line}`}`,
   adjust_spirit_too_weak: ({ spiritAbvPercent, strongestAbvPercent }, format) =>
     `${percent(spiritAbvPercent, format)} spirit isn’t strong enough for that: you’d stay under ${percent(strongestAbvPercent, format)}.` +
     ' Have you got stronger spirit?',

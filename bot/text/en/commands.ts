@@ -42,7 +42,7 @@ export const notebookText = {
   options: {
     compare: 'Two batches: lemon + walnut',
     export: 'All you have here as a file: json to bring back later, csv for a spreadsheet',
-    import: 'A file that export:json wrote. What’s here already isn’t doubled',
+    import: 'A file that /notebook export:json wrote. What’s here already isn’t doubled',
   },
   examples: [
     '/notebook',

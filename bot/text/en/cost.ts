@@ -127,5 +127,6 @@ export const costProblems = {
   price_per_what: ({ typed, example }) =>
     `“${typed}”: for how much of it? For example: ${lineTyped('cost', { prices: example })}`,
   price_asked: ({ of }) => `What do you pay for ${listed(of)}? Put it in the place of the question mark.`,
-  too_many_prices: ({ most }) => `I keep ${most} prices at most. Take one away first, like prices:sugar none`,
+  too_many_prices: ({ most }) =>
+    `I keep ${most} prices at most. Take one away first: ${lineTyped('cost', { prices: 'sugar none' })}`,
 } satisfies Written<CostProblems>

@@ -67,7 +67,7 @@ const FILE_FAILED: Readonly<Record<FileFault, string>> = {
   not_sent: 'didn’t get through to Discord',
 }
 
-const CHOOSE_PRIVATE = 'or choose place:private. Nothing was changed'
+const CHOOSE_PRIVATE = `or have them in private: ${lineTyped('reminders', { place: 'private' })}`
 
 /** Discord's own words: what its buttons say, and what stands around a reply. */
 export const discordText: DiscordText = {
@@ -109,13 +109,13 @@ export const discordText: DiscordText = {
   zoneNow: ({ clock }: { readonly clock: string }) => `It’s ${clock} there now`,
   placeClosed: ({ lacking }: { readonly lacking: readonly Lacking[] }) => {
     if (lacking.includes('server')) {
-      return `I can’t remind you here: I’m not in this server myself. Add me, ${CHOOSE_PRIVATE}.`
+      return `I can’t remind you here, and nothing was changed. I’m not in this server myself. Add me, ${CHOOSE_PRIVATE}`
     }
     if (lacking.includes('messages')) {
-      return 'Discord won’t let me write to you. Allow direct messages in the settings of a server we share, or choose place:here in a channel. Nothing was changed.'
+      return `Discord won’t let me write to you. Nothing was changed. Allow direct messages in the settings of a server we share, or type this in a channel: ${lineTyped('reminders', { place: 'here' })}`
     }
     const needed = lacking.flatMap((each) => (each in rights ? [rights[each as keyof typeof rights]] : []))
-    return `I can’t remind you here: I need the permission ${listed(needed)}. Give me that, ${CHOOSE_PRIVATE}.`
+    return `I can’t remind you here: I need the permission ${listed(needed)}. Nothing was changed. Give me that, ${CHOOSE_PRIVATE}`
   },
   fileFailed: ({ name, why }: { readonly name: string; readonly why: keyof typeof FILE_FAILED }) =>
     `The file ${name} ${FILE_FAILED[why]}. Everything else here is right.`,

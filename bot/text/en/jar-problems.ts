@@ -74,8 +74,8 @@ export const jarProblems = {
   pour_too_much: ({ jar, volumeMl }, format) => `There’s only about ${format.round.volume(volumeMl.value)} in ${jar}.`,
   split_all: ({ jar }) => `That’s all there is in ${jar}. Pour less of it into the new jar.`,
   pour_same_jar: ({ jar }) => `${jar} is already in ${jar}. Which other jar goes in?`,
-  pour_where: ({ jar, other, free }) =>
-    `Some of ${jar} and ${other} makes a jar of its own. Give it a name, for example into:${free}`,
+  pour_where: ({ jar, other, free, line }) =>
+    `Some of ${jar} and ${other} makes a jar of its own. Give it a name, such as ${free}${line == null ? '.' : `: ${line}`}`,
   undo_other_first: ({ jar, other }) =>
     `${jar} was poured together with ${other}, and ${other} has moved on since. Undo that first: ${lineOf(call('jar undo', { jar: other }))}`,
   two_batches: ({ jar, other }) =>
@@ -85,7 +85,8 @@ export const jarProblems = {
   second_not_strained: ({ jar }) => `${jar} is still steeping. Strain it first: /jar strain ${quoted(jar)}`,
   second_sugared: ({ jar }) =>
     `There’s still sugar on that fruit. Pour back what it drew first: ${lineTyped('jar sweeten', { jar, 'from-fruit': 'yes' })}`,
-  second_taken: ({ jar, by }) => `The plants of ${jar} are already in ${by}. For a third steep: second-of:${by}`,
+  second_taken: ({ jar, by, line }) =>
+    `The plants of ${jar} are already in ${by}.${line == null ? '' : ` For a third steep: ${line}`}`,
   second_begun: ({ jar, by }) =>
     `The plants of ${jar} are in ${by} now, and what they soaked up counts there. If that never happened: ${lineOf(call('jar undo', { jar: by }))}`,
   second_begun_since: ({ jar, by }) =>
@@ -99,15 +100,16 @@ export const jarProblems = {
     `There’s no sugar on the fruit of ${jar} yet. If you’ve put some on: ${lineTyped('jar sweeten', { jar, sugar: '250 g', 'on-fruit': 'yes' })}`,
   more_than_in_fruit: ({ measuredMl, mostMl }, format) =>
     `${format.round.volume(measuredMl.value)} is more than the fruit can give: ${format.round.volume(mostMl)} at most with its sugar. How much was it?`,
-  no_added_as: ({ typed }) => `“${typed}” is neither a layer nor a top-up. Which is it? Leave as: out if it’s neither.`,
+  no_added_as: ({ typed, line }) =>
+    `“${typed}” is neither a layer nor a top-up. Which is it?${line == null ? '' : ` If it’s neither: ${line}`}`,
   no_fining: ({ typed, ids }) =>
     `I don’t know the fining “${typed}”. Which one was it: ${either(ids.map((id) => finingNames[id]))}?`,
-  before_straining: ({ jar, day }, format) =>
-    `${jar} was strained ${on(day, format)}, so this came later. Which day was it? For example when:yesterday.`,
+  before_straining: ({ jar, day, line }, format) =>
+    `${jar} was strained ${on(day, format)}, so this came later. Which day was it?${line == null ? '' : ` For example: ${line}`}`,
   in_the_way: ({ jar, later, laterDay, laterSeq }, format) =>
     `${jar} was ${didWords[later]} ${on(laterDay, format)} (entry ${laterSeq}). Is that day wrong? See ${toShow(jar)}`,
-  sweet_strength: ({ abvPercent }, format) =>
-    `So much is dissolved in it that a hydrometer can’t show ${format.round.strength(abvPercent)}. Leave strength: out and I’ll work it out.`,
+  sweet_strength: ({ abvPercent, line }, format) =>
+    `So much is dissolved in it that a hydrometer can’t show ${format.round.strength(abvPercent)}. Leave the strength out and I’ll work it out${line == null ? '.' : `: ${line}`}`,
   more_than_went_in: ({ jar, measuredMl, mostMl }, format) =>
     `${format.round.volume(measuredMl.value)} is more than went into ${jar} (${format.round.volume(mostMl)} at most).` +
     ` Is there an amount to fix? See ${toShow(jar)}`,
@@ -120,7 +122,8 @@ export const jarProblems = {
   other_kind: ({ jar, seq, kind, by }) =>
     `Entry ${seq} says ${jar} was ${didWords[kind]}, not ${didWords[by]}. To undo the last entry: ${toUndo(jar)}`,
   before_start: ({ jar, day }, format) => `${jar} wasn’t started yet ${on(day, format)}. Which day was it?`,
-  in_the_future: ({ typed }) => `“${typed}” hasn’t come yet. Which day was it? Leave when: out if it’s today.`,
+  in_the_future: ({ typed, line }) =>
+    `“${typed}” hasn’t come yet. Which day was it?${line == null ? '' : ` If it’s today: ${line}`}`,
   no_such_bottles: ({ jar, volumeMl, sizesMl }, format) => {
     const pour = (ml: number): string => vesselText(ml, format)
     return sizesMl.length === 0
@@ -182,8 +185,10 @@ export const jarProblems = {
       ? `“${typed}” only works in Discord. In this window, reminders come here.`
       : `I can’t remind you at “${typed}” from here. Here or private?`,
   bad_rating: ({ typed }) => `“${typed}”: how good is that, from 1 (poor) to 5 (superb)?`,
-  not_ahead_today: ({ typed }) => `“${typed}” is past the end of today. Try until:23:30 or until:tomorrow.`,
-  not_ahead: ({ typed }) => `“${typed}” is over already. Until when? For example until:tomorrow.`,
+  not_ahead_today: ({ typed, line }) =>
+    `“${typed}” is past the end of today. Until when?${line == null ? '' : ` For example: ${line}`}`,
+  not_ahead: ({ typed, line }) =>
+    `“${typed}” is over already. Until when?${line == null ? '' : ` For example: ${line}`}`,
   pause_long: ({ typed }) =>
     `“${typed}” would switch reminders off for more than three months. If you mean it, add the year.`,
   bad_entry_number: ({ typed }) => `“${typed}” isn’t the number of an entry. Which one is it: 1, 2, 3 …?`,
@@ -193,7 +198,8 @@ export const jarProblems = {
     return `${seq === null ? `No entry of ${jar}` : `Entry ${seq} of ${jar}`} has ${seq === null ? said : `no ${said}`}. See what there is: ${toShow(jar)}`
   },
   sweetener_planned: ({ typed, example }) => `How much ${typed} went in? For example: ${example}`,
-  compare_two: ({ typed }) => `“${typed}”: which two are those? Join them with a +, like compare:lemon + walnut.`,
+  compare_two: ({ typed, line }) =>
+    `“${typed}”: which two are those? Join them with a +.${line == null ? '' : ` For example: ${line}`}`,
 } satisfies Written<JarProblems>
 
 const LEAST_SUGAR_G_PER_L = 1

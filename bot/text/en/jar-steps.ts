@@ -362,7 +362,7 @@ export const stepSentences = {
     },
     jar_share_stands: ({ ids }) =>
       `Others can still make it from your ${plural(ids.length, 'share')} (${listed(ids)}), until you withdraw ${plural(ids.length, 'it', 'them')}.`,
-    jar_note_swallowed: ({ text }) => `${noteText(text)} went into the note. Put it before note: next time.`,
+    jar_note_swallowed: ({ text }) => `${noteText(text)} went into the note. Next time, put it before the note.`,
     jar_usual_amount: ({ plants }, format) =>
       `I’ve used the usual amount: ${listed(plants.map(({ id, massG }) => `${format.round.mass(massG.value)} ${plantName(id)}`))}.`,
     jar_later_past: ({ name, lastDay }, format) =>

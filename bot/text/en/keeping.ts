@@ -54,9 +54,9 @@ export const keepingSentences = {
       const by = until === null ? '' : `, until about ${monthOf(until)}`
       return `Shut, dark and cool it’s at its best for ${counted(months, 'month')}${by}.`
     },
-    keeping_not_known: ({ abvPercent }, format) =>
+    keeping_not_known: ({ abvPercent, line }, format) =>
       abvPercent === null
-        ? 'Nobody has measured how long it’s at its best. How strong is it? Add strength:.'
+        ? `Nobody has measured how long it’s at its best. How strong is it? For example: ${format.call(line)}`
         : `Shut, dark and cool it doesn’t spoil at ${format.strength(abvPercent)}. Nobody has measured how long it’s at its best.`,
     keeping_fridge: ({ abvPercent }, format) =>
       `Keep it in the fridge and drink it within weeks: at ${format.strength(abvPercent)} it may ferment.`,
@@ -81,7 +81,7 @@ export const keepingSentences = {
     keeping_weak: () => `It’s weaker than ${KEEPS_ABV_PERCENT} %, so I give it no longer than that.`,
     keeping_cream: () =>
       'For cream, mix pasteurised or UHT cream in a jug, cold. Keep it in the fridge and use it within two days. I don’t plan egg: no amount of waiting makes raw egg safe.',
-    keeping_say_more: () => 'How strong is it? Add strength:, and sweetness: if you know it.',
+    keeping_say_more: ({ line }, format) => `How strong is it? For example: ${format.call(line)}`,
     keeping_evidence: ({ trust, source }) => `How that’s known: ${trustNamed[trust]}, ${source}.`,
     keeping_units: ({ units, abvPercent, sugarGPerL }, format) =>
       `${format.strength(abvPercent)} and ${format.sweetness(sugarGPerL)} come to ${format.number(units, 0)} Delle units. Under 75 it’s expected to ferment, over 85 it’s not. That says nothing about mould, cream or egg.`,

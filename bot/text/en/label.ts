@@ -257,7 +257,8 @@ export const labelSentences = {
   },
 
   notes: {
-    both_regions: () => 'I’ve looked at the EU and the United States. For Great Britain: region:UK',
+    both_regions: ({ line }, format) =>
+      `I’ve looked at the EU and the United States. For Great Britain: ${format.call(line)}`,
     own_region: ({ region, code }) =>
       `That’s for ${countryInSentence(code)}, from your /settings${region === 'eu' ? ': the law of the EU' : ''}.`,
     unknown_plant: ({ typed }) =>

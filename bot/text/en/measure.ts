@@ -24,7 +24,7 @@ export const measureText = {
     brix: 'What a refractometer shows in it: 26.5, or 26.5 at 24 C',
     hydrometer: 'What a hydrometer shows in it: 1.035, 8.7 Brix, 4.9 Baumé or 23%, each also at 24 C',
     before: 'What the hydrometer shows before you boil the alcohol off: 1.059',
-    after: 'What it shows once boiled off and filled up again with water: 1.096',
+    after: 'What it shows once boiled off and topped up again, such as 1.096',
     sweetness: 'Its sugar, if you know it: 250 g/L',
     when: 'The day, if it wasn’t today: yesterday, Saturday, 24 December',
   },
@@ -74,7 +74,7 @@ export const measureSentences = {
     measure_surprising: ({ name, abvPercent }, format) =>
       `I expected about ${format.round.strength(abvPercent)}. If it’s a typo: ${lineTyped('jar undo', { jar: name })}`,
     measure_scale: () =>
-      'Only a scale? Weigh a bottle brim-full of water, then of liqueur, less the bottle. Divide the second by the first: that’s hydrometer:.',
+      'Only a scale? Weigh a bottle brim-full of water, then of liqueur, less the bottle. Divide the second by the first: that’s what a hydrometer would show.',
   },
   actions: {
     measure_read_again: () => 'Read it again, with what it shows then',

@@ -11,7 +11,6 @@ import {
   capital,
   counted,
   countWord,
-  either,
   listed,
   monthText,
   partOfMonth,
@@ -273,9 +272,9 @@ export const planNotes = {
     `A ${glassMl} ml glass has up to ${mg} mg of caffeine. ${mostMg} mg at once is the most for an adult.`,
   plan_capped: ({ ids }) =>
     `I’ve used less than the usual ${areThese(ids)}, to stay under the limit for a finished drink.`,
-  plan_spirit_usual: ({ id, lowPercent, highPercent, isTooStrong }, format) =>
-    isTooStrong
-      ? `Weaker spirit suits ${plantName(id)} better (${format.plain(lowPercent, 0)} to ${format.plain(highPercent, 0)} %). To dilute it first, add steep-at:${format.plain(highPercent, 0)}%.`
+  plan_spirit_usual: ({ id, lowPercent, highPercent, diluted }, format) =>
+    diluted !== null
+      ? `Weaker spirit suits ${plantName(id)} better (${format.plain(lowPercent, 0)} to ${format.plain(highPercent, 0)} %). To dilute it first: ${format.call(diluted)}`
       : `Stronger spirit suits ${plantName(id)} better (${format.plain(lowPercent, 0)} to ${format.plain(highPercent, 0)} %).`,
 
   plan_hurried_rest: ({ restDays }) =>
@@ -285,17 +284,10 @@ export const planNotes = {
   plan_latest_start: ({ day }, format) => `Start by ${format.day(day)} to make it.`,
   plan_out_of_season: ({ plants }) =>
     `${capital(listed(plants.map(({ id, months }) => `${plantName(id)} ${areWord(id)} best ${monthsText(months)}`)))} (half a year later in the south).`,
-  plan_empty: ({ empty, limitId, isPlantSaid, isSpiritSaid, isStrengthSaid }) => {
+  plan_empty: ({ empty, limitId, line }, format) => {
     const short = `You’ll be ${countWord(empty)} ${plural(empty, 'bottle')} short`
     const why = limitId === null ? '' : `: there’s too little ${plantName(limitId)}`
-    const without = [
-      ...(isPlantSaid ? ['of:'] : []),
-      ...(isSpiritSaid ? [isStrengthSaid ? 'spirit:' : 'spirit: (keep strength:)'] : []),
-    ]
-    const ways =
-      without.length === 0
-        ? ''
-        : ` Leave out ${either(without)} and I’ll say how much fills ${plural(empty, 'it', 'them')}.`
+    const ways = line === null ? '' : ` To see how much fills ${plural(empty, 'it', 'them')}: ${format.call(line)}`
     return `${short}${why}.${ways}`
   },
 
@@ -390,7 +382,10 @@ const planUnknownNotes = {
     `I don’t know how wet it is, so I used 0 to ${format.plain(waterPercent, 0)} % of water and` +
     ` ${format.plain(keptMinMlPerG, 1)} to ${format.plain(keptMaxMlPerG, 1)} ml kept by each gram (estimated). The ± covers that.` +
     ' Its own sugar isn’t counted.',
-  plan_unknown_days: () => 'How long do you steep it? Add days: and I’ll tell you when to strain.',
+  plan_unknown_days: ({ line }, format) =>
+    line === null
+      ? 'I don’t know how long it steeps, so taste it and strain when you like it.'
+      : `How long do you steep it? For two weeks: ${format.call(line)}`,
 } satisfies Part<PlanMessages['notes']>
 
 /** What `/plan` says. */

@@ -150,7 +150,7 @@ const askedNames: { readonly [Id in AddedAskId]: string } = {
   spices_mixed:
     'Which spices are in it? Some have a limit. Give each its own grams, like “3 g Ceylon cinnamon + 2 g cloves”.',
   sweet_things:
-    'THIS: that’s a sweetener, so leave it out of the plants. To sweeten with honey at the end, say, write sugar:honey.',
+    'THIS: that’s a sweetener, so leave it out of the plants. Honey, say, goes in at the end, as the sugar.',
   not_listed: 'THIS is on no list of foods that I have, so I’ve no amount for it. What else have you got?',
   blossom_cyanide:
     'THIS gives off a little cyanide, and I’ve no safe amount for it. Would elderflowers do? Write “50 g elderflowers”.',
@@ -257,7 +257,7 @@ export const limitProblems = {
     `${tooMuch(over, pieces, format)}${insteadText(over)}${line === null ? '' : ` Type: ${line}`}`,
   jar_passes_ceiling: ({ jar, isPlants, line, already, pieces, ...over }, format) => {
     const most = tooMuch(over, pieces, format)
-    if (line !== null) return `${most} Is it in already? Then add already:yes. If not: ${line}`
+    if (line !== null) return `${most} Type: ${line} Is it in already? ${already}`
     return `${most}${isPlants ? ` No more of it fits in ${jar}.` : ''} Is it in already? Then type: ${already}`
   },
 } satisfies Written<LimitProblems>
@@ -386,7 +386,7 @@ export const spiritProblems = {
   near_refused_spirit: ({ typed, word }) =>
     `“${typed}” looks like “${word}”, which must not be drunk. What does the label say?`,
   unknown_drink: ({ typed, extra, meant, isPlant, line }) => {
-    if (isPlant) return withLine(`“${extra}” isn’t a drink. Plants go in of:. Is the rest right?`, line)
+    if (isPlant) return withLine(`“${extra}” isn’t a drink. Plants go in their own place. Is the rest right?`, line)
     const known = `I don’t know “${extra}” in “${typed}”.`
     if (meant !== null) return withLine(`${known} Did you mean ${meant}?`, line)
     return line === null || line === undefined

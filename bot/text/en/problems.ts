@@ -101,6 +101,14 @@ const uncapital = (text: string): string => `${text.charAt(0).toLowerCase()}${te
 const forExample = (line: string | null | undefined, example: string): string =>
   line === null || line === undefined ? `For example ${example}.` : `For example: ${line}`
 
+/** The same where there may be none. */
+const forInstance = (line: string | null | undefined): string =>
+  line === null || line === undefined ? '' : ` For example: ${line}`
+
+/** The line without an option, or which one to leave out. */
+const without = (option: string, line: string | null | undefined): string =>
+  line === null || line === undefined ? ` Leave out ${option}.` : ` Type: ${line}`
+
 /** The line to type, where there is one. */
 const typeIt = (line: string | null | undefined): string =>
   line === null || line === undefined ? '' : ` Type: ${line}`
@@ -180,7 +188,8 @@ export const quantityProblems = {
   day_or_month: ({ typed, days }) =>
     `Is ${inQuotes(typed)} ${days.map(dayName).join(' or ')}? Write the month as a word, like 24 December.`,
 
-  no_month: ({ typed }) => `“${typed}” isn’t a month I know. Which month? Try month:October or month:now`,
+  no_month: ({ typed }) =>
+    `“${typed}” isn’t a month I know. Which month? For example: ${lineTyped('botanical', { month: 'October' })}`,
   no_date: ({ typed, side, line }) =>
     `${inQuotes(typed)}: which day${side === 'past' ? ' was that' : ' is that'}? ${forExample(line, exampleDay[side])}`,
   no_such_day: ({ typed, side, line }) =>
@@ -266,21 +275,21 @@ export const chatProblems = {
     example === null ? askFor(option) : `${askFor(option)} For example: ${example}`,
   syrup_reckoned: ({ example }) => `How much went in? If you followed the plan: ${example}`,
   spirit_or_bottles: ({ examples: [spirit] }) =>
-    `How much are you making? Say what spirit you have, or bottles:4 x 500 ml. For example: ${spirit}`,
+    `How much are you making? Say what spirit you have, or how many bottles you want. For example: ${spirit}`,
   spirit_strength: ({ line }) => `How strong is it? It’s on the label. ${forExample(line, 'strength:40%')}`,
   strength_twice: () => 'You gave the strength twice. Which one should I keep?',
   bottles_one_way: () => 'Given away or opened? Say one after the other.',
   keeping_of_what: () => `Keep what? For example: ${lineTyped('keeping', { of: 'lemon', strength: '28%' })}`,
-  jar_or_liqueur: ({ option }) => `jar: already tells me what there is. Leave out ${option}:.`,
+  jar_or_liqueur: ({ option, line }) => `The jar already tells me what there is.${without(option, line)}`,
   adjust_to_what: ({ jar, example }) => `What should ${jar} become? For example: ${example}`,
-  glass_of_jar: () => 'Which jar was in that glass? Add jar: and its name.',
-  glass_how_much: () => 'How much was in the glass? Add glass:50 ml.',
-  glass_of_what: () => 'What did you stir into the glass? Add glass-sugar:4 g, glass-water: or glass-spirit:.',
-  glass_or_wish: ({ option }) => `The glass already tells me what you want. Leave out ${option}:.`,
+  glass_of_jar: ({ line }) => `Which jar was in that glass?${forInstance(line)}`,
+  glass_how_much: ({ line }) => `How much was in the glass?${forInstance(line)}`,
+  glass_of_what: ({ line }) => `What did you stir into the glass: sugar, water or spirit?${forInstance(line)}`,
+  glass_or_wish: ({ option, line }) => `The glass already tells me what you want.${without(option, line)}`,
   glass_one_sugar: () => 'One kind of sugar in the glass, please.',
   glass_one_spirit: () => 'One spirit in the glass, please, with its strength.',
-  jar_or_infusion: ({ option }) => `jar: already tells me the infusion. Leave out ${option}:.`,
-  code_or_recipe: ({ option }) => `The code already says what goes in. Leave out ${option}:.`,
+  jar_or_infusion: ({ option, line }) => `The jar already tells me what there is.${without(option, line)}`,
+  code_or_recipe: ({ option, line }) => `The code already says what goes in.${without(option, line)}`,
   sweet_reading: () =>
     'A hydrometer can’t read anything with sugar in it. Use the strength I worked out, without a temperature.',
   ...measureProblems,
@@ -338,18 +347,19 @@ function wouldDo(instead: Instead): string {
   const { spiritAbvPercent, isSpiritGiven, steepAtPercent, isDilutedFirst, fewerPlants, lessSugar } = instead
   const less = [fewerPlants ? 'less fruit' : '', lessSugar ? 'less sugar' : ''].filter((text) => text !== '')
   const orLess = less.length === 0 ? '' : ` Or use ${either(less)}.`
-  if (steepAtPercent !== null) return `Dilute it less: steep-at:${steepAtPercent}%.${orLess}`
+  if (steepAtPercent !== null) return `Dilute it less, to ${steepAtPercent} %.${orLess}`
   if (spiritAbvPercent !== null) return `Use spirit of ${spiritAbvPercent} %.${orLess}`
   if (less.length > 0) return `Use ${either([...less, ...(isSpiritGiven ? ['more spirit'] : [])])}.`
-  return `Use stronger spirit${isDilutedFirst ? ', leave out steep-at:' : ''} and less fruit, or make a weaker drink.`
+  return `Use stronger spirit${isDilutedFirst ? ', undiluted,' : ''} and less fruit, or make a weaker drink.`
 }
 
 /** What to write for what has its own option. */
-const itsOption: { readonly [Thing in OtherThing]: (value: string) => string } = {
-  sugar: (value) => `Sugar has its own place: sugar:${value || '500 g'}`,
-  water: () => 'I work the water out for you, so leave it out. To steep it weaker, add steep-at:60%',
-  spirit: (value) =>
-    `Spirit has its own place: spirit:${value || '1 l 40%'}${value === '' || /[%°]|proof/i.test(value) ? '' : ' 40% (its strength is on the label)'}`,
+const itsOption: {
+  readonly [Thing in OtherThing]: (value: string, line: string | null | undefined) => string
+} = {
+  sugar: (_, line) => `Sugar isn’t a plant: it has its own place.${forInstance(line)}`,
+  water: (_, line) => `I work the water out for you, so leave it out.${typeIt(line)}`,
+  spirit: (_, line) => `Spirit isn’t a plant: it has its own place.${forInstance(line)}`,
 }
 
 /** Why a batch cannot be planned so, and what can. */
@@ -364,18 +374,20 @@ export const planProblems = {
     `That’s too little spirit: ${format.round.mass(plantsG)} of fruit would soak up nearly all of it.` +
     ` Use about ${format.round.volume(enoughMl)}, or less fruit.`,
   plant_not_weighed: ({ typed }) =>
-    `How much is “${typed}”? Give a number or a weight, like 10 lemons or 30 g ginger. Spirit goes after spirit:`,
-  not_a_plant: ({ thing, value }) => itsOption[thing](value),
+    `How much is “${typed}”? Give a number or a weight, like 10 lemons or 30 g ginger. The spirit goes in a place of its own, spirit.`,
+  not_a_plant: ({ thing, value, line }) => itsOption[thing](value, line),
   plant_not_named: ({ typed }) => `“${typed}” of what? Write it after the amount, like 30 g ginger or 8 lemons.`,
   piece_not_weighed: ({ typed, id, typicalGPerL }, format) =>
     `I don’t know what “${typed}” weighs. Can you weigh it? A litre of spirit usually takes ${format.plain(typicalGPerL)}\u00a0g ${cookName(id)}.`,
   plant_twice: ({ id }) =>
     `${id === null ? 'One plant' : capital(cookName(id))} is in there twice. How much is it in all?`,
-  bottles_not_read: ({ typed }) => `“${typed}”: how many bottles, and what size? For example bottles:4 x 500 ml.`,
+  bottles_not_read: ({ typed, line }) =>
+    `“${typed}”: how many bottles, and what size? ${forExample(line, '4 x 500 ml')}`,
   spirit_out_of_range: ({ wantedMl }, format) =>
     `That spirit can’t fill ${format.volume(exactly(wantedMl))} with so much fruit. Use less fruit, or stronger spirit.`,
   ready_too_soon: ({ readyBy, earliest }, format) =>
     `It can’t be ready by ${format.day(readyBy)}. Even in a hurry it takes until ${format.day(earliest)}.`,
   yes_or_no: ({ typed }) => `“${typed}”: is that yes or no?`,
-  ready_by_unknown: ({ name }) => `I have no days for ${name}, so I can’t plan for a date. Leave out ready-by:.`,
+  ready_by_unknown: ({ name, line }) =>
+    `I have no days for ${name}, so I can’t plan for a date.${without('ready-by', line)}`,
 } satisfies Written<PlanProblems>

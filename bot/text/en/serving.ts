@@ -168,7 +168,7 @@ export const servingSentences = {
         ` From about ${format.plain(dangerousG)} g an adult of ${format.plain(adultKg)} kg comes near ${format.plain(gPerL, 1)} g in a litre of blood, where life is in danger (both from memory).`
       )
     },
-    name_a_country: () => 'To count standard drinks, name a country: country:Italy',
+    name_a_country: ({ line }, format) => `To count standard drinks, name a country: ${format.call(line)}`,
   },
 
   cautions: {

@@ -60,8 +60,8 @@ export const codeProblems = {
   nothing_to_share: () => 'This jar has no plants and spirit yet, so there’s nothing to share.',
   not_in_recipe: ({ typed, plants }) =>
     `“${typed}” isn’t in that batch. It has ${listed(plants.map(formName))}. How much of that do you have?`,
-  amount_of_which: ({ typed, plants }) =>
-    `“${typed}” of what? That batch has ${listed(plants.map(formName))}. For example: of:5 lemons`,
+  amount_of_which: ({ typed, plants, line }) =>
+    `“${typed}” of what? That batch has ${listed(plants.map(formName))}. How much do you have?${line == null ? '' : ` For example: ${line}`}`,
   plant_without_amount: ({ typed }) => `How much “${typed}” do you have? For example: 5 lemons, or 30 g ginger.`,
   spirit_too_weak: (values, format) => {
     const { spiritAbvPercent, toAbvPercent, toSugarGPerL, line = null } = values

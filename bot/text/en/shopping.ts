@@ -151,18 +151,15 @@ export const shoppingSentences = {
       items.length === 0 ? 'nothing more' : items.map((item) => takesText(item, format)).join(', '),
   },
   notes: {
-    shopping_assumed: ({ spiritMl, bottleMl, sugarG }, format) => {
+    shopping_assumed: ({ spiritMl, bottleMl, sugarG, line }, format) => {
       const spirit = either(spiritMl.map((sizeMl) => vesselText(sizeMl, format)))
       const counts = [
         ...(bottleMl === null ? [] : [`${vesselText(bottleMl, format)} bottles to fill`]),
         ...(spiritMl.length === 0 ? [] : [`spirit in ${spirit}`]),
         ...(sugarG === null ? [] : [`sugar in ${packText(sugarG, format)} bags`]),
       ]
-      const others = [
-        ...(bottleMl === null ? [] : [`bottles:250 ml`]),
-        ...(spiritMl.length === 0 ? [] : [`spirit-size:500 ml`]),
-      ]
-      const other = others.length === 0 ? '' : ` Yours differ? Add ${either(others)}.`
+      const isOnlySugar = bottleMl === null && spiritMl.length === 0
+      const other = isOnlySugar ? '' : ` Yours differ? For example: ${format.call(line)}`
       return `I counted ${listed(counts)}.${other}`
     },
     shopping_enough: ({ items }, format) =>
@@ -175,7 +172,7 @@ export const shoppingSentences = {
       `${capital(listed(jars))} ${plural(jars.length, 'is', 'are')} done, so nothing’s bought for ${plural(jars.length, 'it', 'them')}.`,
     shopping_by_expectation: () =>
       'What still steeps takes sugar as expected. Once it’s strained and measured you’ll know better.',
-    shopping_at_home: () => 'Got some of it at home? Add have:, for example have:500 g sugar + 4 bottles of 500 ml.',
+    shopping_at_home: ({ line }, format) => `Got some of it at home? Say so: ${format.call(line)}`,
   },
   actions: {
     shopping_cost: () => 'What it costs',

@@ -29,7 +29,7 @@ export const questions: Readonly<Record<Ask, string>> = {
   rotten: 'Does it smell of rot, pond or sewage?',
   fizz: 'Does it fizz, hiss, or push its lid up?',
   strength: 'How strong is it?',
-  plants: 'What’s in it? Add of: and its plants.',
+  plants: 'What’s in it?',
 }
 
 /** Why it goes, in one sentence. */

@@ -196,6 +196,7 @@ export const troubleSentences = {
     trouble_yes: () => 'Yes',
     trouble_no: () => 'No',
     trouble_strength: () => 'With its strength',
+    trouble_plants: () => 'With its plants',
     trouble_strain: () => 'Once it’s strained',
     trouble_filter: () => 'Once it’s filtered',
     trouble_correct: () => 'See its entries',

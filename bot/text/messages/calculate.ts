@@ -1,6 +1,7 @@
 import type { FreezerState } from '../../../core/liquid/freezer.ts'
 import type { MaterialId } from '../../../core/quantity/materials.ts'
 import type { Measured } from '../../../core/quantity/measured/measured.ts'
+import type { Call } from '../../calls/call.ts'
 import type { BottlesSaid } from './ingredients.ts'
 import type { Plain } from './plain.ts'
 
@@ -139,12 +140,12 @@ export interface CalculateMessages {
       readonly sweetener: MaterialId
     }
     /** Nobody said which spirit. */
-    adjust_own_spirit: { readonly spiritPercent: number }
+    adjust_own_spirit: { readonly spiritPercent: number; readonly line: Call }
     bottle_named: { readonly names: readonly string[] }
-    strength_drifts: { readonly abvPercent: Measured }
+    strength_drifts: { readonly abvPercent: Measured; readonly line: Call }
     as_before: { readonly what: 'strength' | 'sweetness' }
     syrup_by_weight: { readonly syrupG: Measured }
-    strength_expected: { readonly abvPercent: Measured }
+    strength_expected: { readonly abvPercent: Measured; readonly line: Call }
     /** What went in makes another strength than was read. */
     strength_surprising: { readonly abvPercent: Measured }
     flash_point: { readonly lowC: number }

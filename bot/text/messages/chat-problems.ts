@@ -47,21 +47,21 @@ export interface ChatProblems extends FileProblems, LimitProblems, SafetyProblem
   bottles_one_way: Record<string, never>
   keeping_of_what: Record<string, never>
   /** A jar, and what else would tell of a liqueur. */
-  jar_or_liqueur: { option: string }
+  jar_or_liqueur: { option: string; line?: string | null }
   /** A jar to be put right without what it is to become; `example`: a whole line. */
   adjust_to_what: { jar: string; example: string }
   /** A glass that was tried, of no jar. */
-  glass_of_jar: Record<string, never>
+  glass_of_jar: { line?: string | null }
   /** What went into a glass without how much was in it, and the other way round. */
-  glass_how_much: Record<string, never>
-  glass_of_what: Record<string, never>
-  glass_or_wish: { option: string }
+  glass_how_much: { line?: string | null }
+  glass_of_what: { line?: string | null }
+  glass_or_wish: { option: string; line?: string | null }
   glass_one_spirit: Record<string, never>
   glass_one_sugar: Record<string, never>
   /** A jar, and what else would tell of an infusion. */
-  jar_or_infusion: { option: string }
+  jar_or_infusion: { option: string; line?: string | null }
   /** A batch's code, and what else would tell of its recipe. */
-  code_or_recipe: { option: string }
+  code_or_recipe: { option: string; line?: string | null }
   label_unplanned: { jar: string }
   /** A hydrometer's reading of a liqueur with sugar in it. */
   sweet_reading: Record<string, never>

@@ -3,6 +3,7 @@ import type { ShelfLife } from '../../../core/botanical/limits/shelf-life.ts'
 import type { StockOf } from '../../../core/jar/state/bottle-stock.ts'
 import type { Measured } from '../../../core/quantity/measured/measured.ts'
 import type { IsoDay } from '../../../core/quantity/time/calendar-day.ts'
+import type { Call } from '../../calls/call.ts'
 import type { Plain } from './plain.ts'
 
 export interface KeepingMessages {
@@ -12,11 +13,13 @@ export interface KeepingMessages {
     /** Of what surely keeps; `until`: where the day is known from which it counts. */
     keeping_best: { readonly months: number; readonly until: IsoDay | null }
     /** It keeps, and nobody has said how long it is at its best. */
-    keeping_not_known: { readonly abvPercent: Measured | null }
+    /** `line`: the same with a strength. */
+    keeping_not_known: { readonly abvPercent: Measured | null; readonly line: Call }
     keeping_fridge: { readonly abvPercent: Measured }
     keeping_not: { readonly abvPercent: Measured }
   }
-  notes: Plain<'keeping_red' | 'keeping_sugar' | 'keeping_weak' | 'keeping_cream' | 'keeping_say_more'> & {
+  notes: Plain<'keeping_red' | 'keeping_sugar' | 'keeping_weak' | 'keeping_cream'> & {
+    keeping_say_more: { readonly line: Call }
     bottles_stock: { readonly name: string; readonly stock: readonly StockOf[]; readonly bestUntil: IsoDay | null }
     keeping_opened: { readonly fromMonths: number; readonly toMonths: number }
     /** Which plant decides, where there are several. */

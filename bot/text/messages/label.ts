@@ -4,6 +4,7 @@ import type { Region } from '../../../core/label/parse-region.ts'
 import type { Tolerance } from '../../../core/label/strength-tolerance.ts'
 import type { Verdict } from '../../../core/label/verdict.ts'
 import type { Measured } from '../../../core/quantity/measured/measured.ts'
+import type { Call } from '../../calls/call.ts'
 import type { Plain } from './plain.ts'
 
 export interface FoundCategory {
@@ -33,7 +34,8 @@ export interface LabelMessages {
       readonly invertGPerL: Measured
     }
   }
-  notes: Plain<'both_regions' | 'lemon_name' | 'natural_only' | 'eu_label_says' | 'us_label_says' | 'uk_label_says'> & {
+  notes: Plain<'lemon_name' | 'natural_only' | 'eu_label_says' | 'us_label_says' | 'uk_label_says'> & {
+    both_regions: { readonly line: Call }
     own_region: { readonly region: Region; readonly code: string }
     unknown_plant: { readonly typed: string }
     allergen_known: { readonly typed: string }

@@ -2,6 +2,7 @@ import type { FoodNote } from '../../../core/botanical/food.ts'
 import type { MaterialId } from '../../../core/quantity/materials.ts'
 import type { Measured } from '../../../core/quantity/measured/measured.ts'
 import type { CalendarDay } from '../../../core/quantity/quantities.ts'
+import type { Call } from '../../calls/call.ts'
 import type { FrozenSaid } from './calculate.ts'
 import type { BottlesSaid, PlantSaid, SpiritSaid, SweeteningSaid, UnknownSaid } from './ingredients.ts'
 import type { Plain } from './plain.ts'
@@ -82,8 +83,8 @@ export interface UsualSpirit {
   readonly id: string
   readonly lowPercent: number
   readonly highPercent: number
-  /** Or too weak. */
-  readonly isTooStrong: boolean
+  /** What dilutes it first; null where it is too weak. */
+  readonly diluted: Call | null
 }
 
 export interface OutOfSeason {
@@ -99,11 +100,10 @@ export interface PlantLimit {
 }
 
 /** Bottles that what there is does not fill. */
-export interface PlanEmpty extends PlantLimit {
+export interface PlanEmpty extends Pick<PlantLimit, 'limitId'> {
   readonly empty: number
-  readonly isSpiritSaid: boolean
-  /** Outside `spirit:`. */
-  readonly isStrengthSaid: boolean
+  /** What asks how much fills all of them; null where there is no such line. */
+  readonly line: Call | null
 }
 
 export interface PlanMessages {
@@ -165,7 +165,6 @@ export interface PlanMessages {
     | 'plan_green'
     | 'plan_water'
     | 'plan_law'
-    | 'plan_unknown_days'
   > & {
     plan_assumed: {
       /** What it comes to; null where a strength was wished for. */
@@ -174,6 +173,8 @@ export interface PlanMessages {
       /** What of the usual this infusion does not reach. */
       readonly nearest: 'strength' | 'sweetness' | 'dryness' | null
     }
+    /** What says it, of a plan; null of a jar that is begun. */
+    plan_unknown_days: { readonly line: Call | null }
     plan_form_taken: { readonly forms: readonly { readonly id: string; readonly state: string }[] }
     plan_corrected: { readonly ids: readonly string[] }
     /** More of it, as water went in first, than as much drink needs. */

@@ -1,5 +1,6 @@
 import type { CountryId, DrinkSize, Guidance } from '../../../core/label/country.ts'
 import type { Measured } from '../../../core/quantity/measured/measured.ts'
+import type { Call } from '../../calls/call.ts'
 import type { Plain } from './plain.ts'
 
 export interface CountryDrink {
@@ -23,7 +24,8 @@ export interface ServingMessages {
     standard_drink: CountryDrink
     drinks: { readonly drinks: Measured }
   }
-  notes: Plain<'name_a_country'> & {
+  notes: {
+    name_a_country: { readonly line: Call }
     guidance: { readonly country: CountryId; readonly guidance: Guidance }
     no_guidance: { readonly country: CountryId }
     no_drink_size: { readonly country: CountryId }

@@ -1,4 +1,5 @@
 import type { PlantToBuy, SpiritToBuy, SweetenerToBuy, VesselsToBuy } from '../../../core/shopping/shopping-list.ts'
+import type { Call } from '../../calls/call.ts'
 
 /** One line of a shopping list. */
 export type ShopItem =
@@ -16,6 +17,8 @@ export interface ShopAssumed {
   readonly spiritMl: readonly number[]
   readonly bottleMl: number | null
   readonly sugarG: number | null
+  /** The same with another size. */
+  readonly line: Call
 }
 
 export interface ShoppingMessages {
@@ -36,7 +39,7 @@ export interface ShoppingMessages {
     shopping_sugar_unknown: { readonly jars: readonly string[] }
     shopping_jar_done: { readonly jars: readonly string[] }
     shopping_by_expectation: undefined
-    shopping_at_home: undefined
+    shopping_at_home: { readonly line: Call }
   }
   actions: { shopping_cost: undefined; shopping_plan: undefined }
 }

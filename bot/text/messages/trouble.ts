@@ -71,6 +71,7 @@ export interface TroubleMessages {
     | 'trouble_yes'
     | 'trouble_no'
     | 'trouble_strength'
+    | 'trouble_plants'
     | 'trouble_strain'
     | 'trouble_filter'
     | 'trouble_correct'

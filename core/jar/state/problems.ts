@@ -25,7 +25,7 @@ export interface JarProblems {
   /** A jar is to be poured into itself. */
   pour_same_jar: { readonly jar: string }
   /** Some of a jar goes into another, and what they become has no name. */
-  pour_where: { readonly jar: string; readonly other: string; readonly free: string }
+  pour_where: { readonly jar: string; readonly other: string; readonly free: string; readonly line?: string | null }
   /** What was poured between two jars can only be taken back in both; in `other` something happened since. */
   undo_other_first: { readonly jar: string; readonly other: string }
   /** Another jar was poured in: a code holds one batch. */
@@ -37,7 +37,7 @@ export interface JarProblems {
   /** Sugar still draws on them. */
   second_sugared: { readonly jar: string }
   /** They are in another jar already. */
-  second_taken: { readonly jar: string; readonly by: string }
+  second_taken: { readonly jar: string; readonly by: string; readonly line?: string | null }
   /** Sugar is to draw on plants that are in another jar. */
   second_begun: { readonly jar: string; readonly by: string }
   /** What is taken back would leave them in both. */
@@ -55,11 +55,16 @@ export interface JarProblems {
   /** More came of sugared plants than can be in them. */
   more_than_in_fruit: { readonly jar: string; readonly measuredMl: Measured; readonly mostMl: number }
   /** Neither a layer nor a topping up. */
-  no_added_as: { readonly typed: string }
+  no_added_as: { readonly typed: string; readonly line?: string | null }
   /** No fining that is known, with those that are. */
   no_fining: { readonly typed: string; readonly ids: readonly FiningId[] }
   /** `did` on a day before the straining, which has to come first. */
-  before_straining: { readonly jar: string; readonly did: HappeningKind; readonly day: IsoDay }
+  before_straining: {
+    readonly jar: string
+    readonly did: HappeningKind
+    readonly day: IsoDay
+    readonly line?: string | null
+  }
   /** `did` would come before `later`, which cannot follow it. */
   in_the_way: {
     readonly jar: string
@@ -70,7 +75,12 @@ export interface JarProblems {
     readonly laterSeq: number
   }
   /** A strength that no hydrometer can have shown: so much is dissolved that it would stand for more than was poured. */
-  sweet_strength: { readonly jar: string; readonly dissolvedGPerL: Measured; readonly abvPercent: Measured }
+  sweet_strength: {
+    readonly jar: string
+    readonly dissolvedGPerL: Measured
+    readonly abvPercent: Measured
+    readonly line?: string | null
+  }
   /** More came out than can have been in it. */
   more_than_went_in: { readonly jar: string; readonly measuredMl: Measured; readonly mostMl: number }
   /** Stronger than all that was poured in, together. */
@@ -86,7 +96,7 @@ export interface JarProblems {
   other_kind: { readonly jar: string; readonly seq: number; readonly kind: HappeningKind; readonly by: HappeningKind }
   /** Before the jar was started. */
   before_start: { readonly jar: string; readonly day: IsoDay }
-  in_the_future: { readonly typed: string }
+  in_the_future: { readonly typed: string; readonly line?: string | null }
   no_such_jar: {
     readonly typed: string
     readonly nearest: string | null
@@ -140,8 +150,8 @@ export interface JarProblems {
   place_elsewhere: { readonly typed: string; readonly isTerminal: boolean }
   bad_rating: { readonly typed: string }
   /** A day that was to come is past, or today. */
-  not_ahead: { readonly typed: string }
-  not_ahead_today: { readonly typed: string }
+  not_ahead: { readonly typed: string; readonly line?: string | null }
+  not_ahead_today: { readonly typed: string; readonly line?: string | null }
   /** A pause that long is taken for a day of the past, unless its year was typed. */
   pause_long: { readonly typed: string; readonly until: IsoDay }
   bad_entry_number: { readonly typed: string }
@@ -152,7 +162,7 @@ export interface JarProblems {
   /** What sweetens, by its name alone, of what went in already; `example`: a line that says how much of it went in. */
   sweetener_planned: { readonly typed: string; readonly example: string }
   /** Two different batches are compared. */
-  compare_two: { readonly typed: string }
+  compare_two: { readonly typed: string; readonly line?: string | null }
 }
 
 declare module '../../domain-error.ts' {

@@ -21,7 +21,7 @@ export interface CodeProblems {
     readonly plants: readonly { readonly id: string; readonly state: PlantState }[]
   }
   /** An amount at hand without its plant, of a recipe of several. */
-  readonly amount_of_which: CodeProblems['not_in_recipe']
+  readonly amount_of_which: CodeProblems['not_in_recipe'] & { readonly line?: string | null }
   /** A plant at hand of which nobody said how much. */
   readonly plant_without_amount: { readonly typed: string }
   /** The recipe's strength and sweetness, and what this spirit makes instead. */

@@ -32,19 +32,24 @@ export interface PlanProblems {
   /** A volume of a plant, or another unit that does not weigh it. */
   readonly plant_not_weighed: { readonly typed: string }
   /** Sugar, water or spirit among the plants; `value` is what its own option takes, empty where no amount was said. */
-  readonly not_a_plant: { readonly typed: string; readonly thing: OtherThing; readonly value: string }
+  readonly not_a_plant: {
+    readonly typed: string
+    readonly thing: OtherThing
+    readonly value: string
+    readonly line?: string | null
+  }
   readonly plant_not_named: { readonly typed: string }
   /** A count of something of which nobody wrote down what one weighs. */
   readonly piece_not_weighed: { readonly typed: string; readonly id: string; readonly typicalGPerL: number }
   /** Without id: a plant that is not in the catalogue. */
   readonly plant_twice: { readonly typed: string; readonly id: string | null }
-  readonly bottles_not_read: { readonly typed: string }
+  readonly bottles_not_read: { readonly typed: string; readonly line?: string | null }
   /** No amount of spirit that can be bought fills the bottles. */
   readonly spirit_out_of_range: { readonly wantedMl: number }
   readonly ready_too_soon: { readonly readyBy: CalendarDay; readonly earliest: CalendarDay }
   readonly yes_or_no: { readonly typed: string }
   /** A day to be ready on, with a plant of which nothing is known. */
-  readonly ready_by_unknown: { readonly name: string }
+  readonly ready_by_unknown: { readonly name: string; readonly line?: string | null }
 }
 
 declare module '../../domain-error.ts' {

@@ -82,7 +82,7 @@ async function startJar(given: InputOf<'jar start'>, context: Context): Promise<
         ...notes,
         ...farNotes(planned),
         ...usualNotes(input, planned),
-        ...unknownNotes(planned),
+        ...unknownNotes(planned, null),
         ...assumedNotes(input, wish, planned),
       ]),
     ],
