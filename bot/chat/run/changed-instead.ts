@@ -24,10 +24,9 @@ const optionAs =
     option === undefined ? [] : texts.map((text) => ({ [option]: text }))
 
 /** What stands among the plants and is none, in its own option. */
-function ownPlace({ thing, value }: Values, { options: { of = '', sugar, spirit } }: Known): readonly Changed[] {
+function ownPlace({ thing, value, typed }: Values, { options: { of = '', sugar, spirit } }: Known): readonly Changed[] {
   const parts = of.split('+').map((part) => part.trim())
-  const isIt = (part: string): boolean =>
-    part.toLowerCase().includes(String(thing)) || (value !== '' && part.includes(String(value)))
+  const isIt = (part: string): boolean => part.toLowerCase().includes(String(typed).toLowerCase())
   const rest = parts.filter((part) => !isIt(part)).join(' + ')
   if (rest === '') return []
   if (thing === 'sugar')
@@ -38,9 +37,9 @@ function ownPlace({ thing, value }: Values, { options: { of = '', sugar, spirit 
         ]
       : []
   if (thing === 'water') return [{ of: rest }]
-  return spirit === undefined
-    ? [String(value), `${String(value)} 40%`, '1 l 40%'].map((text) => ({ of: rest, spirit: text }))
-    : []
+  const said = spirit === undefined ? '' : `${spirit} + `
+  const texts = value === '' ? ['1 l 40%'] : [String(value), `${String(value)} 40%`]
+  return texts.map((text) => ({ of: rest, spirit: `${said}${text}` }))
 }
 
 /** What may be meant, the likeliest first, by what is wrong. */

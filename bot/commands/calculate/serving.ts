@@ -115,7 +115,6 @@ const FIRST_NOTES: ReadonlySet<string> = new Set([
   'zone_country',
   'own_country_unknown',
   'no_drink_size',
-  'name_a_country',
 ])
 
 export const servingCommand = defineCommand({

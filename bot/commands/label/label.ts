@@ -74,7 +74,7 @@ const lawNotes = ({ allergens, advice }: ForGuests, asked: readonly Region[]): r
 }
 
 /** What was gone by where something was left open. */
-const FIRST_NOTES: ReadonlySet<string> = new Set(['unknown_plant', 'allergen_known', 'both_regions', 'own_region'])
+const FIRST_NOTES: ReadonlySet<string> = new Set(['unknown_plant', 'allergen_known', 'own_region'])
 
 export const labelCommand = defineCommand({
   ...signature('label'),

@@ -21,12 +21,13 @@ function seasonNotes(plants: Plan['plants'], { month }: CalendarDay): readonly N
 /** What asks how much fills the bottles; null where that takes what only its maker knows. */
 function fillingCall(input: PlanInput, { isPlantSaid }: PlantLimit): Call | null {
   const { spirit, strength } = input
-  if (isPlantSaid) return planWith(input, { of: undefined })
-  const [only, another] = spirit?.is ?? []
+  const less = isPlantSaid ? { of: undefined } : {}
+  if (spirit === undefined) return isPlantSaid ? planWith(input, less) : null
+  const [only, another] = spirit.is
   const own =
     only?.strength == null || another !== undefined ? undefined : { typed: only.strengthTyped ?? '', is: only.strength }
   const read = strength ?? own
-  return spirit === undefined || read === undefined ? null : planWith(input, { spirit: undefined, strength: read })
+  return read === undefined ? null : planWith(input, { ...less, spirit: undefined, strength: read })
 }
 
 /** What the days and the bottles leave to be said. */

@@ -87,11 +87,13 @@ const batchRows = ({ batches, sold }: Shopped): readonly Row[] =>
         }
       })
 
-/** How things were counted that nobody said; nothing where none of them is on the list. */
+type Assumed = Extract<Message<'notes'>, { key: 'shopping_assumed' }>
+
 /** What many have at home. */
 const AT_HAND = '500 g sugar + 4 bottles of 500 ml'
 
-function assumedNotes(input: Input, { list, sold, batches }: Shopped): readonly Message<'notes'>[] {
+/** How things were counted that nobody said; nothing where none of them is on the list. */
+function assumedNotes(input: Input, { list, sold, batches }: Shopped): readonly Assumed[] {
   const isPlanned = batches.some(({ needs }) => needs.jars.length > 0)
   const bottleMl =
     input.bottles === undefined && isPlanned && list.bottles.some(({ buyCount }) => buyCount > 0)
@@ -101,14 +103,7 @@ function assumedNotes(input: Input, { list, sold, batches }: Shopped): readonly 
     input['spirit-size'] === undefined && list.spirits.some(({ count }) => count > 0) ? sold.spiritMl : []
   const sugarG = list.sweeteners.some(({ bags }) => bags !== null && bags > 0) ? sold.sugarG : null
   if (bottleMl === null && spiritMl.length === 0 && sugarG === null) return []
-  const otherSize = bottleMl === null ? { 'spirit-size': parseVolume('500 ml') } : { bottles: parseBottles('250 ml') }
-  return [
-    {
-      group: 'notes',
-      key: 'shopping_assumed',
-      values: { spiritMl, bottleMl, sugarG, line: call('shopping', { ...input, ...otherSize }) },
-    },
-  ]
+  return [{ group: 'notes', key: 'shopping_assumed', values: { spiritMl, bottleMl, sugarG } }]
 }
 
 const named = (key: 'shopping_jar_done' | 'shopping_sugar_unknown', jars: readonly string[]) =>
@@ -126,11 +121,22 @@ function notesOf(input: Input, shopped: Shopped): readonly Message<'notes'>[] {
   ]
 }
 
-function deeperNotes(input: Input, { list, isExpected }: Shopped): readonly Message<'notes'>[] {
+/** The same list in other sizes, where they were assumed. */
+function otherSizes(input: Input, assumed: ReturnType<typeof assumedNotes>): readonly Message<'notes'>[] {
+  return assumed.flatMap(({ values: { bottleMl, spiritMl } }) => {
+    if (bottleMl === null && spiritMl.length === 0) return []
+    const other = bottleMl === null ? { 'spirit-size': parseVolume('500 ml') } : { bottles: parseBottles('250 ml') }
+    return [{ group: 'notes', key: 'shopping_other_sizes', values: { line: call('shopping', { ...input, ...other }) } }]
+  })
+}
+
+function deeperNotes(input: Input, shopped: Shopped): readonly Message<'notes'>[] {
+  const { list, isExpected } = shopped
   const enough = itemsOf(list, false)
   return [
     ...(enough.length === 0 ? [] : [{ group: 'notes', key: 'shopping_enough', values: { items: enough } } as const]),
     ...(isExpected ? [note('shopping_by_expectation')] : []),
+    ...otherSizes(input, assumedNotes(input, shopped)),
     ...(input.have === undefined && itemsOf(list, true).length > 0
       ? [
           {

@@ -1,3 +1,4 @@
+import { lineTyped } from '../../calls/write-line.ts'
 import { againText } from './again.ts'
 import { costText } from './cost.ts'
 import { bottlesText, keepingText } from './keeping.ts'
@@ -42,7 +43,7 @@ export const notebookText = {
   options: {
     compare: 'Two batches: lemon + walnut',
     export: 'All you have here as a file: json to bring back later, csv for a spreadsheet',
-    import: 'A file that /notebook export:json wrote. What’s here already isn’t doubled',
+    import: `A file that ${lineTyped('notebook', { export: 'json' })} wrote. What’s here already isn’t doubled`,
   },
   examples: [
     '/notebook',

@@ -76,7 +76,7 @@ export const dangerSentences = {
   },
   notes: {
     jar_targets_ferment: ({ abvPercent, sugarGPerL, keepsFromPercent }, format) =>
-      `As planned it would be at ${weakText({ abvPercent, lowAbvPercent: null, sugarGPerL })}, and that can ferment. With as much sugar it keeps from ${format.plain(keepsFromPercent, 0)} % vol on.`,
+      `As planned it would be at ${weakText({ abvPercent, lowAbvPercent: null, sugarGPerL }, keepsFromPercent)}, and that can ferment. With as much sugar it keeps from ${format.plain(keepsFromPercent, 0)} % vol on.`,
   },
   actions: {
     jar_add_spirit: () => 'Make it keep',

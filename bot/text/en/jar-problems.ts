@@ -1,6 +1,6 @@
 import type { DangerKind } from '../../../core/jar/limits/judge-jar.ts'
 import type { JarProblems } from '../../../core/jar/state/problems.ts'
-import type { Weakness } from '../../../core/liquid/keeping.ts'
+import { KEEPS_ABV_PERCENT, type Weakness } from '../../../core/liquid/keeping.ts'
 import { dayFromIso, type IsoDay } from '../../../core/quantity/time/calendar-day.ts'
 import { kitchenSweetness, pouredMl } from '../../../core/recipe/tool-precision.ts'
 import { call } from '../../calls/call.ts'
@@ -204,17 +204,30 @@ export const jarProblems = {
 
 const LEAST_SUGAR_G_PER_L = 1
 
-const percent = (value: number): string => `${Number(value.toFixed(1))} %`
+/** To a whole percent, as a kitchen says it; what is too weak is never rounded up to what would keep. */
+const roughly = (percent: number, enough: number): string => {
+  const rounded = Math.round(percent)
+  return percent < enough && rounded >= enough ? `just under ${enough}\u00a0%` : `about ${rounded}\u00a0%`
+}
 
-/** `9.7 % with 12 g/L of sugar`, `17.2 %, perhaps only 13.8 %,`. */
-export const weakText = ({ abvPercent, lowAbvPercent, sugarGPerL }: Weakness): string => {
-  const strength =
-    lowAbvPercent === null ? percent(abvPercent) : `${percent(abvPercent)}, perhaps only ${percent(lowAbvPercent)}`
+const downTo = (lowPercent: number, abvPercent: number): string => {
+  const low = Math.floor(lowPercent)
+  return low < Math.round(abvPercent) ? `perhaps as little as ${low}\u00a0%` : 'perhaps a little less'
+}
+
+/** `about 10 % with 12 g/L of sugar`, `about 17 %, perhaps as little as 13 %,`. */
+export const weakText = (
+  { abvPercent, lowAbvPercent, sugarGPerL }: Weakness,
+  enoughPercent: number = KEEPS_ABV_PERCENT,
+): string => {
+  const about = roughly(abvPercent, enoughPercent)
+  const strength = lowAbvPercent === null ? about : `${about}, ${downTo(lowAbvPercent, abvPercent)}`
   return sugarGPerL < LEAST_SUGAR_G_PER_L ? strength : `${strength} with ${kitchenSweetness(sugarGPerL)} g/L of sugar`
 }
 
 /** How weak it may be, in a few words. */
-const about = ({ abvPercent, lowAbvPercent }: Weakness): string => percent(lowAbvPercent ?? abvPercent)
+const weakestText = ({ abvPercent, lowAbvPercent }: Weakness): string =>
+  roughly(lowAbvPercent ?? abvPercent, KEEPS_ABV_PERCENT)
 
 const makeItKeep = (fix: string | null): string =>
   fix === null ? 'If it fizzes or smells wrong, bin it.' : `Add spirit first: ${fix}.`
@@ -241,13 +254,13 @@ export const safetyProblems = {
   plan_too_sweet: ({ sugarGPerL, toSugarGPerL, line }) =>
     `That sugar alone makes it ${Math.round(sugarGPerL)} g/L, sweeter than ${Math.round(toSugarGPerL)} g/L. With less: ${line}`,
   already_poured: ({ jar, line, ...weak }) =>
-    `That would take ${jar} down to ${about(weak)}. It can ferment and burst the jar, so I’ve recorded nothing. Is it in already? Then type: ${line}`,
+    `That would take ${jar} down to ${weakestText(weak)}. It can ferment and burst the jar, so I’ve recorded nothing. Is it in already? Then type: ${line}`,
   sweeten_bottled: ({ jar, line }) =>
     `${jar} is all in bottles, so I’ve recorded nothing. Did this go into the bottles? Then type: ${line}`,
   bottle_ferments: ({ jar, fix, line, ...weak }) =>
-    `At ${about(weak)}, ${jar} can ferment and burst the bottles. ${makeItKeep(fix)} Bottled already? Then type: ${line}`,
+    `At ${weakestText(weak)}, ${jar} can ferment and burst the bottles. ${makeItKeep(fix)} Bottled already? Then type: ${line}`,
   label_ferments: ({ jar, fix, line, ...weak }) =>
-    `At ${about(weak)}, ${jar} can ferment and burst the bottles. Don’t give it away. ${makeItKeep(fix)} Bottled already? Then type: ${line}`,
+    `At ${weakestText(weak)}, ${jar} can ferment and burst the bottles. Don’t give it away. ${makeItKeep(fix)} Bottled already? Then type: ${line}`,
   jar_not_for_drinking: ({ jar, kind, typed }) =>
     `${typed === null ? jar : `${jar}: “${typed}”`} ${WRONG[kind]}. Don’t drink it or give it away. What to do: ${toShow(jar)}`,
 } satisfies Written<SafetyProblems>

@@ -369,7 +369,7 @@ export const planProblems = {
     return instead === null ? why : `${why} ${wouldDo(instead)}`
   },
   drink_ferments: ({ abvPercent, sugarGPerL, keepsFromPercent }) =>
-    `At ${weakText({ abvPercent, sugarGPerL, lowAbvPercent: null })} it can ferment and burst the bottle. Make it ${keepsFromPercent} % or more.`,
+    `At ${weakText({ abvPercent, sugarGPerL, lowAbvPercent: null }, keepsFromPercent)} it can ferment and burst the bottle. Make it ${keepsFromPercent} % or more.`,
   plants_drink_all: ({ plantsG, enoughMl }, format) =>
     `That’s too little spirit: ${format.round.mass(plantsG)} of fruit would soak up nearly all of it.` +
     ` Use about ${format.round.volume(enoughMl)}, or less fruit.`,

@@ -151,17 +151,16 @@ export const shoppingSentences = {
       items.length === 0 ? 'nothing more' : items.map((item) => takesText(item, format)).join(', '),
   },
   notes: {
-    shopping_assumed: ({ spiritMl, bottleMl, sugarG, line }, format) => {
+    shopping_assumed: ({ spiritMl, bottleMl, sugarG }, format) => {
       const spirit = either(spiritMl.map((sizeMl) => vesselText(sizeMl, format)))
       const counts = [
         ...(bottleMl === null ? [] : [`${vesselText(bottleMl, format)} bottles to fill`]),
         ...(spiritMl.length === 0 ? [] : [`spirit in ${spirit}`]),
         ...(sugarG === null ? [] : [`sugar in ${packText(sugarG, format)} bags`]),
       ]
-      const isOnlySugar = bottleMl === null && spiritMl.length === 0
-      const other = isOnlySugar ? '' : ` Yours differ? For example: ${format.call(line)}`
-      return `I counted ${listed(counts)}.${other}`
+      return `I counted ${listed(counts)}.`
     },
+    shopping_other_sizes: ({ line }, format) => `Are yours another size? For example: ${format.call(line)}`,
     shopping_enough: ({ items }, format) =>
       `You’ve got enough ${listed(items.map((item) => thingText(item, format)))}.`,
     shopping_not_needed: ({ typed }) =>

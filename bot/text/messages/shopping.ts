@@ -17,8 +17,6 @@ export interface ShopAssumed {
   readonly spiritMl: readonly number[]
   readonly bottleMl: number | null
   readonly sugarG: number | null
-  /** The same with another size. */
-  readonly line: Call
 }
 
 export interface ShoppingMessages {
@@ -31,6 +29,7 @@ export interface ShoppingMessages {
   cells: { shop_item: ShopItem; shop_for: { readonly items: readonly ShopItem[] } }
   notes: {
     shopping_assumed: ShopAssumed
+    shopping_other_sizes: { readonly line: Call }
     /** There is enough of it at hand. */
     shopping_enough: { readonly items: readonly ShopItem[] }
     /** At hand, as typed, and nothing takes it. */

@@ -140,7 +140,7 @@ describe('an imported jar that holds more than is safe today', () => {
     const { desk } = await taken(plants('nutmeg', 3))
     const shown = await desk.run('/jar show olea')
     const [fix] = shown.ok ? linesOf(shown.reply.actions) : []
-    expect(fix).toMatch(/^\/jar add olea spirit:\d+ ml 95%$/)
+    expect(fix).toMatch(/^\/jar add olea spirit:[\d.]+ m?l 95%$/)
     const { cautions, data } = await desk.jsonOf(fix!)
     expect(data.dangers).toEqual([])
     expect(cautions.map(({ key }: { key: string }) => key)).not.toContain('jar_over_ceiling')

@@ -153,9 +153,9 @@ describe('/notebook compare:', () => {
   })
 
   it.each([
-    ['lemon', 'bad_value', 'lemon + walnut'],
-    ['lemon + lemon', 'bad_value', 'lemon + walnut'],
-    ['lemon +', 'bad_value', 'lemon + walnut'],
+    ['lemon', 'bad_value', 'Join them with a +'],
+    ['lemon + lemon', 'bad_value', 'Join them with a +'],
+    ['lemon +', 'bad_value', 'Join them with a +'],
     ['lemon + quince', 'not_found', 'no jar “quince”'],
   ])('refuses %s with a sentence', async (typed, code, says) => {
     const desk = await deskWith({ jars })

@@ -71,15 +71,24 @@ test.each([
   ['/adjust jar:lemon', 'What should lemon become? For example: /adjust jar:lemon to-strength:30%'],
   [
     '/adjust jar:lemon glass:50 ml',
-    'What did you stir into the glass? Add glass-sugar:4 g, glass-water: or glass-spirit:.',
+    'What did you stir into the glass: sugar, water or spirit? For example: /adjust jar:lemon glass:50 ml glass-sugar:4 g',
   ],
-  ['/adjust jar:lemon glass-sugar:4 g', 'How much was in the glass? Add glass:50 ml.'],
+  [
+    '/adjust jar:lemon glass-sugar:4 g',
+    'How much was in the glass? For example: /adjust jar:lemon glass-sugar:4 g glass:50 ml',
+  ],
   [
     '/adjust jar:lemon to-strength:20% glass:50 ml glass-sugar:4 g',
-    'The glass already tells me what you want. Leave out to-strength:.',
+    'The glass already tells me what you want. Type: /adjust jar:lemon glass:50 ml glass-sugar:4 g',
   ],
-  ['/adjust jar:lemon strength:30% to-strength:20%', 'jar: already tells me what there is. Leave out strength:.'],
-  ['/adjust glass:50 ml glass-sugar:4 g', 'Which jar was in that glass? Add jar: and its name.'],
+  [
+    '/adjust jar:lemon strength:30% to-strength:20%',
+    'The jar already tells me what there is. Type: /adjust jar:lemon to-strength:20%',
+  ],
+  [
+    '/adjust glass:50 ml glass-sugar:4 g',
+    'Which jar was in that glass? For example: /adjust glass:50 ml glass-sugar:4 g jar:lemon',
+  ],
 ])('asks one thing back of %s', async (line, message) => {
   expect((await (await made()).refused(line)).message).toBe(message)
 })

@@ -137,7 +137,7 @@ describe('what is taken back', () => {
 it('bottles without a number are asked for as such', async () => {
   const desk = await strained()
   expect((await desk.refused('/jar bottle lemon bottles:six')).message).toBe(
-    '“six”: how many bottles, and what size? For example bottles:4 x 500 ml.',
+    '“six”: how many bottles, and what size? For example: /jar bottle lemon bottles:1 x 500 ml',
   )
 })
 

@@ -6,7 +6,7 @@ type Desk = ReturnType<typeof jarDesk>
 const plain = (text: string): string => text.replaceAll('\u00a0', ' ')
 
 /** The line that a refusal ends with. */
-const lineIn = (message: string): string => /: (\/(?:jar|plan) .+)$/.exec(plain(message))?.[1] ?? ''
+const lineIn = (message: string): string => /^.*: (\/(?:jar|plan) .+)$/.exec(plain(message))?.[1] ?? ''
 
 const over = async (desk: Desk, line: string) => {
   const error = await desk.refused(line)

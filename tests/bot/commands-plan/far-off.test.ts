@@ -41,7 +41,7 @@ it.each([
 ])('%s: diluting is advised where that helps', async (batch, canDilute) => {
   const { notes } = await jarDesk().ask(`/plan ${batch}`)
   const said = notes.find(({ key }) => key === 'plan_spirit_usual')?.text
-  expect(said).toMatch(canDilute ? /To dilute it first, add steep-at:\d+%\./ : /^Stronger spirit suits/)
+  expect(said).toMatch(canDilute ? /To dilute it first: \/plan of:.* steep-at:\d+%$/ : /^Stronger spirit suits/)
 })
 
 it.each([

@@ -6,22 +6,34 @@ const messageOf = async (line: string) => (await askAny(line)).error?.message.re
 
 describe('what has an option of its own', () => {
   test.each([
-    ['500 g sugar', 'Sugar has its own place: sugar:500 g'],
-    ['2 cups of white sugar', 'Sugar has its own place: sugar:2 cups'],
-    ['300 g zucchero', 'Sugar has its own place: sugar:300 g'],
-    ['sugar 300 g', 'Sugar has its own place: sugar:300 g'],
-    ['sugar', 'Sugar has its own place: sugar:500 g'],
-    ['1 l water', 'I work the water out for you, so leave it out.'],
-    ['acqua', 'I work the water out for you, so leave it out.'],
-    ['1 l vodka', 'Spirit has its own place: spirit:1 l 40%'],
-    ['1 l vodka 40%', 'Spirit has its own place: spirit:1 l 40%'],
-    ['700 ml Allotment Pride gin 40%', 'Spirit has its own place: spirit:700 ml Allotment Pride gin 40%'],
-    ['500 ml red wine', 'Spirit has its own place: spirit:500 ml red wine'],
-    ['0.7 l rakı 45%', 'Spirit has its own place: spirit:0.7 l rakı 45%'],
-    ['700 ml of 40% rum', 'Spirit has its own place: spirit:700 ml 40%'],
+    ['500 g sugar', /^Sugar isn’t a plant: it has its own place\. For example: \/plan of:10 lemons .*sugar:500 g/],
+    [
+      '2 cups of white sugar',
+      /^Sugar isn’t a plant: it has its own place\. For example: \/plan of:10 lemons .*sugar:2 cups/,
+    ],
+    ['300 g zucchero', /^Sugar isn’t a plant: it has its own place\. For example: \/plan of:10 lemons .*sugar:300 g/],
+    ['sugar 300 g', /^Sugar isn’t a plant: it has its own place\. For example: \/plan of:10 lemons .*sugar:300 g/],
+    ['sugar', /^Sugar isn’t a plant: it has its own place\. For example: \/plan of:10 lemons .*sugar:500 g/],
+    ['1 l water', /^I work the water out for you, so leave it out\. Type: \/plan of:10 lemons spirit/],
+    ['acqua', /^I work the water out for you, so leave it out\. Type: \/plan of:10 lemons spirit/],
+    ['1 l vodka', /^Spirit isn’t a plant: it has its own place\. For example: \/plan of:10 lemons .*1 l 40%/],
+    ['1 l vodka 40%', /^Spirit isn’t a plant: it has its own place\. For example: \/plan of:10 lemons .*1 l 40%/],
+    [
+      '700 ml Allotment Pride gin 40%',
+      /^Spirit isn’t a plant: it has its own place\. For example: \/plan of:10 lemons .*700 ml Allotment Pride gin 40%/,
+    ],
+    ['500 ml red wine', /^Spirit isn’t a plant: it has its own place/],
+    [
+      '0.7 l rakı 45%',
+      /^Spirit isn’t a plant: it has its own place\. For example: \/plan of:10 lemons .*0.7 l rakı 45%/,
+    ],
+    [
+      '700 ml of 40% rum',
+      /^Spirit isn’t a plant: it has its own place\. For example: \/plan of:10 lemons .*700 ml 40%/,
+    ],
   ])('%s among the plants', async (thing, said) => {
     const message = await messageOf(`/plan of:10 lemons + ${thing} spirit:1 l 95% unknown-ok:yes`)
-    expect(message).toContain(said)
+    expect(message).toMatch(said)
   })
 
   test.each(['30 g bought sugar snap peas', '20 g rum cherry flesh', '20 g bought water mint'])(

@@ -68,7 +68,7 @@ describe('country', () => {
     ['country:Kenya', 'I know no standard drink for Kenya, the country in your /settings, so I give grams only.'],
     ['country:Bahamas', 'I know no standard drink for the Bahamas'],
     ['country:Belgium', 'I have no standard drink on record for Belgium'],
-    ['country:none', 'name a country: country:Italy'],
+    ['country:none', 'name a country: /serving '],
   ])('%s gives grams only, and says why', async (settings, said) => {
     const { jsonOf, words } = await settled(settings)
     expect((await jsonOf(POUR)).data.drinkGPerServing).toBeNull()

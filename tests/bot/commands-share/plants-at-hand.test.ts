@@ -53,15 +53,18 @@ describe('/plan from: with what there is of its plants', () => {
   it.each([
     [
       'spirit:700 ml 60% of:40 g coffee beans bottles:3',
-      ': there’s too little coffee beans. Leave out of: or spirit: (keep strength:) and I’ll say how much fills',
+      'too little coffee beans. To see how much fills them: /plan from:CODE bottles:3 strength:60%',
     ],
-    ['of:40 g coffee beans bottles:3', ': there’s too little coffee beans. Leave out of: and I’ll say how much fills'],
-    ['spirit:300 ml strength:60% bottles:3', '. Leave out spirit: and I’ll say how much fills'],
+    [
+      'of:40 g coffee beans bottles:3',
+      'too little coffee beans. To see how much fills them: /plan from:CODE bottles:3',
+    ],
+    ['spirit:300 ml strength:60% bottles:3', '. To see how much fills them: /plan from:CODE strength:60% bottles:3'],
   ])('says what %s has too little of', async (more, says) => {
     const desk = deskOf()
     const code = await codeAfter('/jar start coffee of:100 g coffee beans spirit:1 l 60%')
     expect(await desk.textOf(`/plan from:${code} ${more}`)).toContain('You’ll be two bottles short')
-    expect(await desk.textOf(`/plan from:${code} ${more}`)).toContain(says)
+    expect(await desk.textOf(`/plan from:${code} ${more}`)).toContain(says.replace('CODE', code))
     const without = `/plan from:${code} strength:60% bottles:3`
     expect((await desk.jsonOf(without)).data.bottles).toEqual([{ count: 3, volumeMl: 500 }])
   })
