@@ -57,9 +57,10 @@ export const signatures = {
     strength: strength.optional(),
     water: quantityOptions.waters.optional(),
     sugar: sugar.optional(),
+    freezer: personOptions.freezer.optional(),
   }),
   dilute: z.object({ spirit: spirits, strength: strength.optional(), 'to-strength': wishedStrength }),
-  blend: z.object({ parts: quantityOptions.parts }),
+  blend: z.object({ parts: quantityOptions.parts, freezer: personOptions.freezer.optional() }),
   adjust: z.object({
     liqueur: amount.optional(),
     jar: jar.optional(),

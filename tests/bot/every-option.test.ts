@@ -53,9 +53,9 @@ const LINES: Readonly<Record<string, readonly string[]>> = {
     'infusion:920 ml|of:8 lemons|spirit:1 l 95%|ratio:1:1',
     'jar:strained',
   ],
-  mix: ['spirit:1 l|strength:95%|water:750 ml|sugar:500 g'],
+  mix: ['spirit:1 l|strength:95%|water:750 ml|sugar:500 g|freezer:-20 C'],
   dilute: ['spirit:1 l|strength:95%|to-strength:40%'],
-  blend: ['parts:600 ml 47% 250 g/L + 300 ml 33% dry'],
+  blend: ['parts:600 ml 47% 250 g/L + 300 ml 33% dry|freezer:-20 C'],
   adjust: [
     'liqueur:1.8 l|strength:33%|sweetness:300 g/L|to-strength:30%|to-sweetness:250 g/L|spirit-strength:95%|sugar:honey',
     'jar:sweet|glass:50 ml|glass-spirit:5 ml 40%|glass-water:3 ml|glass-sugar:4 g',

@@ -21,7 +21,8 @@ export const blendCommand = defineCommand({
         ...(isPlain ? [note('plain_parts')] : []),
         ...(mixture.outcome.sugarGPerL.value > 0 ? [note('sweet_reading')] : []),
       ],
-      freezerC: freezerOf(context),
+      freezerC: input.freezer?.is ?? freezerOf(context),
+      isFreezerAsked: input.freezer !== undefined,
       isSyrup: false,
     })
   },

@@ -29,7 +29,8 @@ export const mixCommand = defineCommand({
         ...(spirits.length > 0 && portions.length > 1 ? [note('settle')] : []),
         ...sweetenerNotes(sweetenings.map(({ material }) => material)),
       ],
-      freezerC: freezerOf(context),
+      freezerC: input.freezer?.is ?? freezerOf(context),
+      isFreezerAsked: input.freezer !== undefined,
       isSyrup: spirits.length > 0 && input.water !== undefined && input.sugar !== undefined,
     })
   },

@@ -15,6 +15,8 @@ interface Poured {
   readonly notes: Reply['notes']
   /** Of the person's freezer, °C. */
   readonly freezerC: number
+  /** How cold it is was asked of this drink. */
+  readonly isFreezerAsked: boolean
   /** Whether sugar is dissolved in water first. */
   readonly isSyrup: boolean
 }
@@ -22,12 +24,12 @@ interface Poured {
 /** The reply to what amounts make together. */
 export function mixtureReply(
   { outcome, sugarStays }: Mixture,
-  { input, portions, handled, notes, freezerC, isSyrup }: Poured,
+  { input, portions, handled, notes, freezerC, isFreezerAsked, isSyrup }: Poured,
 ): Reply {
   const byVolume = portions.some(({ by }) => by === 'volume')
   const liquids = handled.map((portion) => liquidOf(valuesOf(portion)))
   return {
-    headline: { group: 'headlines', key: 'makes', values: made(outcome, freezerC) },
+    headline: { group: 'headlines', key: 'makes', values: { ...made(outcome, freezerC), isFreezerAsked } },
     table: inMore([
       ...outcomeRows(outcome, freezerC),
       row('alcohol', { group: 'cells', key: 'mass', values: { massG: outcome.ethanolG } }),

@@ -113,7 +113,8 @@ export function bitsIn(around: Around): readonly Bit[] {
   for (let at = 0; at < tokens.length; ) {
     const found = bitAt(around, at)
     if (found !== null)
-      if (isHowCold(around, found)) bits.push({ ...found, kind: 'temperature', text: `-${found.text} C` })
+      if (isHowCold(around, found))
+        bits.push({ ...found, kind: 'temperature', text: `-${/[\d.,]+/.exec(found.text)?.[0] ?? found.text} C` })
       else bits.push(isBelowNothing(around, found) ? { ...found, kind: 'negative', text: `-${found.text}` } : found)
     at = found?.to ?? at + 1
   }
@@ -125,7 +126,7 @@ const AMOUNTS = new Set<Bit['kind']>(['volume', 'mass', 'strength', 'sweetness',
 /** `Freeze at -18`: how cold it is, never an amount. */
 function isHowCold({ typed, spans }: Around, { kind, from }: Bit): boolean {
   const isMinus = /^(?:[-−–]|minus|meno)$/.test(typed.tokens[from - 1]?.text ?? '')
-  return kind === 'bare' && isMinus && spans.some(({ concept }) => concept === 'freezes')
+  return kind === 'bare' && isMinus && spans.some(({ concept }) => concept === 'freezes' || concept === 'freezer_at')
 }
 
 /** `-5%`, of which nothing can be made; not `4-6`, nor how cold it is. */

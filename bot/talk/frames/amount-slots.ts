@@ -106,3 +106,11 @@ export const freezer: Fill = ({ typed, bits, has }) => {
   const digits = /[\d.,]+/.exec(bit.text)?.[0] ?? ''
   return { text: `${isBelow || bit.value > 0 ? '-' : ''}${digits} C`, bits: [bit] }
 }
+
+/** How cold it is where it is asked whether a drink freezes; its sign may stand apart. */
+export const freezerAsked: Fill = ({ typed, bits }) => {
+  const bit = bits.find(({ kind }) => kind === 'temperature')
+  if (bit === undefined) return null
+  const isBelow = /^(?:[-−–]|minus|meno)$/.test(typed.tokens[bit.from - 1]?.text ?? '')
+  return { text: isBelow && !bit.text.startsWith('-') ? `-${bit.text}` : bit.text, bits: [bit] }
+}

@@ -388,7 +388,10 @@ export const computeFrames: readonly Frame[] = [
     does: 'compute',
     cues: { freezes: 3, how_strong: -2 },
     wants: ['freezes'],
-    slots: [{ option: 'parts', takes: 'litre_as_it_is', needed: true }],
+    slots: [
+      { option: 'parts', takes: 'litre_as_it_is', needed: true },
+      { option: 'freezer', takes: 'freezer_asked' },
+    ],
     ignores: ['plant', 'jar', 'temperature'],
   },
   {
@@ -396,7 +399,10 @@ export const computeFrames: readonly Frame[] = [
     does: 'compute',
     cues: { freezes: 2.8, how_strong: -2 },
     wants: ['freezes'],
-    slots: [{ option: 'spirit', takes: 'litre_of_strength', needed: true }],
+    slots: [
+      { option: 'spirit', takes: 'litre_of_strength', needed: true },
+      { option: 'freezer', takes: 'freezer_asked' },
+    ],
     ignores: ['plant', 'jar', 'temperature'],
   },
   {

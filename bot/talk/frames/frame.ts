@@ -47,6 +47,7 @@ export type SlotKind =
   | 'note'
   | 'units'
   | 'freezer'
+  | 'freezer_asked'
   | 'shake_off'
   | 'racked'
   | 'fining'

@@ -4,6 +4,7 @@ import {
   brix,
   find,
   freezer,
+  freezerAsked,
   gravity,
   month,
   nth,
@@ -174,6 +175,7 @@ export const fills: Readonly<Record<SlotKind, Fill>> = {
   note,
   units,
   freezer,
+  freezer_asked: freezerAsked,
   pause_over: ({ has }) => (has('reminders_on') && !has('until', 'denial') ? { text: 'none', bits: [] } : null),
   shake_off: ({ has }) =>
     has('shaking_reminders') && has('be_quiet', 'denial', 'no') ? { text: 'off', bits: [] } : null,

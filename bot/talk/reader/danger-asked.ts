@@ -27,7 +27,7 @@ const BABY =
 
 /** What stands on fire or in a machine, and is no syrup. */
 const HOT =
-  'microwav(?:e|ed|ing)|microonde|instant ?pot|pressure ?(?:pot|cook)(?:er|ing|ed)?|pentola a pressione|sous ?vide|flamb\\w*|blow ?torch|' +
+  'microwav(?:e|ed|ing)|microonde|instant ?pot|pressure ?(?:pot|cook|cann)(?:er|ing|ed)?|deep ?fr(?:y|ied|ying|yer)|(?:hot|boiling|hotter) oil|olio (?:bollente|caldo)|friggere|pentola a pressione|sous ?vide|flamb\\w*|blow ?torch|' +
   '(?:set|setting|light|lighting) (?:\\w+ ){0,3}(?:on fire|alight)|(?:on|over) (?:the |a )?(?:hob|stove|gas|cooker|burner)|(?:sul|al|sopra il) (?:fornello|gas|fuoco)|dare fuoco'
 
 /** What somebody has had for long, or has got over. */
@@ -96,7 +96,7 @@ const ASKED: readonly Asked[] = [
     entry: 'pregnancy',
     says: words(
       '(?:im|i am|shes|she is|my \\w+ is|wife is|friend is) (?:\\w+ )?(?:\\d+ |\\w+ )?(?:weeks?|months?) (?:along|gone)|in the family way|bun in the oven|' +
-        'aspett\\w+ un (?:bambin[oa]|figli[oa])|sono (?:al|di) (?:\\w+ )?(?:mese|mesi|settimane)|incinta|in gravidanza|allatt\\w+|(?:im|i am|shes|she is|wife is|friend is) expecting(?! (?:guests|it|\\d))',
+        'aspett\\w+ un (?:bambin[oa]|figli[oa])|sono (?:al|di) (?:\\w+ )?(?:mese|mesi|settimane)|(?:im|i am|shes|she is) \\d+ (?:weeks|months)(?=.*\\b(?:sips?|glass|drink|taste|drop|ok|safe)\\b)|incinta|in gravidanza|allatt\\w+|(?:im|i am|shes|she is|wife is|friend is) expecting(?! (?:guests|it|\\d))',
     ),
   },
   {
@@ -169,7 +169,7 @@ const ASKED: readonly Asked[] = [
     entry: 'home_distilling',
     says: words(
       '(?:how|can|could|may|should|do|i|we|to|lets|let us|ill|build|make|try|want|going)(?: \\w+){0,4} (?:re ?)?distil(?:l|ling)?|(?:build|make|buy|run) (?:a|my own|my|an) (?:pot |home |little |small )?still|' +
-        '(?:air ?still|reflux(?: column)?)(?!.*\\b(?:vodka|gin|rum|spirit|whisk(?:y|ey)|\\d+ ?%))|turbo yeast|test[ae] (?:e cod[ae]|della distillazione)|distillare|ridistillare|distillator[ei]|distillo|distilliamo|alambicc\\w+',
+        '(?:air ?still|reflux(?: column)?)(?!.*\\b(?:vodka|gin|rum|spirit|whisk(?:y|ey)|\\d+ ?%))|turbo yeast|re ?distil(?:l|led|ling)?(?= (?:the|my|it|this|that|some))|test[ae] (?:e cod[ae]|della distillazione)|distillare|ridistillare|distillator[ei]|distillo|distilliamo|alambicc\\w+',
     ),
     unless: /\b(?:distilled|still (?:life|warm|hot|cold|good)|air still (?:there|in))\b/,
   },

@@ -1,6 +1,7 @@
 import { mistakenIn } from '../../../core/botanical/find/mistaken-in.ts'
 import { farRefusedIn, nearRefusedIn, nearRefusedSaid } from '../../../core/botanical/refuse/near-said.ts'
 import { expectDrinkable } from '../../../core/botanical/refuse/refuse-spirit.ts'
+import { withoutLikeness } from '../../../core/botanical/refuse/refused-words.ts'
 import { type DomainError, domainErrorOf } from '../../../core/domain-error.ts'
 import { textFrom } from '../../../core/quantity/read/tokens.ts'
 import type { Path } from '../../calls/signatures.ts'
@@ -36,8 +37,10 @@ export function hiddenDanger(reading: TalkReading, sentence: Sentence): TalkRead
     return reading
   const beside = dangerBesideSpirit(sentence)
   if (beside !== null) return { kind: 'refused', problem: beside }
+  // `Foxglove Cottage` is a place.
+  const told = withoutLikeness(sentence.typed.text)
   for (const word of reading.leftOut) {
-    if (isDenied(word, sentence)) continue
+    if (isDenied(word, sentence) || !told.includes(word)) continue
     const problem = nearRefusedSaid(word)
     if (problem !== null) return { kind: 'refused', problem }
   }

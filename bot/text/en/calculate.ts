@@ -27,7 +27,7 @@ const madeText = ({ volumeMl, abvPercent, sugarGPerL, bottles = [] }: MadeDrink,
 
 /** A sentence of its own, and what a freezer does to it. */
 const makesText = (values: MadeDrink, format: Format): string =>
-  `Makes ${madeText(values, format)}. ${fromFreezer(values.freezer)}`
+  `Makes ${madeText(values, format)}. ${values.isFreezerAsked === true ? `It ${inFreezer(values.freezer, format)}.` : fromFreezer(values.freezer)}`
 
 /** `dry`, `medium sweet (190 g/L)`. */
 export const sweetnessWords = (sugarGPerL: number, format: Format): string => {

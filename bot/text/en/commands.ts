@@ -372,6 +372,7 @@ export const commandTexts = {
       strength: 'Its strength, if it isn’t beside the amount: 95%',
       water: 'Water, or juice, coffee or tea: 750 ml, 700 ml apple juice + 50 ml lemon juice',
       sugar: 'Sugar or the like: 500 g, 2 ½ cups, 400 g honey + 100 g',
+      freezer: 'How cold a freezer it’s for: -18 C',
     },
     examples: [
       '/mix spirit:1 l strength:95% water:750 ml sugar:500 g',
@@ -389,7 +390,10 @@ export const commandTexts = {
   },
   blend: {
     summary: 'What several liquids make when poured together',
-    options: { parts: 'The liquids with strength and sweetness: 600 ml 47% 250 g/L + 300 ml 33% 350 g/L' },
+    options: {
+      parts: 'The liquids with strength and sweetness: 600 ml 47% 250 g/L + 300 ml 33% 350 g/L',
+      freezer: 'How cold a freezer it’s for: -18 C',
+    },
     examples: ['/blend parts:600 ml 47% 250 g/L + 300 ml 33% 350 g/L'],
   },
   adjust: {

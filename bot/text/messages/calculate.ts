@@ -16,6 +16,8 @@ export interface MadeDrink {
   readonly abvPercent: Measured
   readonly sugarGPerL: Measured
   readonly freezer: FrozenSaid
+  /** That temperature was asked, so it is said. */
+  readonly isFreezerAsked?: boolean
   /** Usual bottles that it fills, where it is a drink to be bottled. */
   readonly bottles?: readonly BottlesSaid[]
 }

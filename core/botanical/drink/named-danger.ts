@@ -1,6 +1,7 @@
 import { nameWords, plainWords } from '../../spelling/normalise-name.ts'
 import { isAllowedName, keyOf } from '../names/name-index.ts'
 import { allRefusedNames } from '../refuse/all-refused.ts'
+import { nearRefusedIn } from '../refuse/near-said.ts'
 import { undrinkableIn } from '../refuse/refuse-spirit.ts'
 import { classify } from '../spirit/classify.ts'
 
@@ -49,14 +50,28 @@ export const dangersNoted = (note: string): readonly string[] => {
   return [...new Set([...refusedIn(nameWords(told)), ...sure])]
 }
 
+/** `Foxglove Cottage` is a house, whatever grows there. */
+const OF_A_PLACE =
+  /\b(?:cottages?|house|lane|road|street|farm|hall|inn|arms|drive|avenue|close|court|lodge|school|terrace|villa|barn|manor|via|casa|cascina|podere)\b/
+
+/** Parts of a plant, and what is made of it: beside its name they name it. */
+const PARTS_OF =
+  /^(?:lea(?:f|ves)|flowers?|berr(?:y|ies)|roots?|bark|seeds?|twigs?|petals?|plants?|stems?|bulbs?|pods?|buds?|shoots?|liqueurs?|gin|vodka|rum|brandy|infusion|tincture|cordial|foglie?|fior[ei]|bacch[ae]|bacca|radic[ei]|semi?|cortecci[ae]|alber[oi]|liquore|grappa)$/
+
+/** From so many letters on a name of one word is looked at for a slip. */
+const TELLING_LETTERS = 6
+
 /** What a jar must not be called: nothing but the name of a refused plant or of undrinkable alcohol; null where it is more. */
 export const dangerousName = (name: string): { readonly plant: string } | { readonly spirit: string } | null => {
   const words = plainWords(name)
   const kinds = classify(words)
   const own = words.filter((word, at) => kinds[at] === 'unknown' && !/^\d+$/.test(word) && word !== 'jar')
-  if (own.length === 0) return null
-  const plant = names.get(keyOf(nameWords(own.join(' ')))) ?? names.get(keyOf(nameWords(name)))
+  if (own.length === 0 || OF_A_PLACE.test(words.join(' '))) return null
+  const bare = own.filter((word) => !PARTS_OF.test(word)).join(' ')
+  const plant =
+    names.get(keyOf(nameWords(own.join(' ')))) ?? names.get(keyOf(nameWords(name))) ?? names.get(keyOf(nameWords(bare)))
   if (plant !== undefined) return { plant }
+  if (bare.length >= TELLING_LETTERS && nearRefusedIn(bare) !== null) return { plant: bare }
   const spirit = undrinkableIn(name)
   return spirit !== null && own.every((word) => undrinkableIn(word) !== null || spirit.word.split(' ').includes(word))
     ? { spirit: spirit.word }

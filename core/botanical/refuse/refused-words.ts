@@ -66,7 +66,7 @@ const NAMESAKES = new RegExp(
 const DENIED = new Set(['no', 'not', 'non', 'never', 'without', 'senza', 'isnt', 'instead'])
 
 export const DOING =
-  /\b(?:put|puts|add|adding|added|and drink|e bere|sweetened|dolcificat[oa]|crush|drop|drops|mix|into|steep|infuse|capful|spoon|spoonful|teaspoon|pinch|sprayed|ripen|schiarirlo|cucchiaio|cucchiaino|metto|mettere|messo|aggiungo|aggiunt[oaie]|versat[oaie]|nel (?:vaso|barattolo)|goccia|gocce|in (?:the |some |my )?(?:vodka|gin|rum|brandy|whisk(?:y|ey)|grappa|tequila|alcohol|alcool|alcol|spirit|jar|it|liqueur|drink)|in (?:his|her|their|someones|somebodys|your) (?:drink|glass|cup|punch)|nel(?: \w+)? bicchiere|per schiarir\w*|in grappa|instead of|al posto d\w+)\b/
+  /\b(?:dry ice|ghiaccio secco|lye water|in (?:the )?lye|put|puts|add|adding|added|and drink|e bere|sweetened|dolcificat[oa]|crush|drop|drops|mix|into|steep|infuse|capful|spoon|spoonful|teaspoon|pinch|sprayed|ripen|schiarirlo|cucchiaio|cucchiaino|metto|mettere|messo|aggiungo|aggiunt[oaie]|versat[oaie]|nel (?:vaso|barattolo)|goccia|gocce|in (?:the |some |my )?(?:vodka|gin|rum|brandy|whisk(?:y|ey)|grappa|tequila|alcohol|alcool|alcol|spirit|jar|it|liqueur|drink)|in (?:his|her|their|someones|somebodys|your) (?:drink|glass|cup|punch)|nel(?: \w+)? bicchiere|per schiarir\w*|in grappa|instead of|al posto d\w+)\b/
 
 /** Kinds of those that are plants. */
 export const OF_PLANTS: ReadonlySet<RefusalId> = new Set(['wild_carrot_family', 'florist_flowers'])
@@ -114,11 +114,15 @@ export const WHERE_IT_STANDS =
 export const ABOUT_THE_HOUSE =
   /^(?:radiator|deters|detergent|bleach|candegg|varech|lejia|varnish|motor|coolant|wipes|gel$|ammonia|peroxide|hand$)/
 
+/** `A jar called Foxglove Cottage`, `lemons from Hemlock Farm`: a place, unless something that grows is named after it. */
+const PLACES =
+  /(?<!\d\s*)\b(?:[\p{L}’']+\s+)(?=(?:cottage|house|lane|road|street|farm|hall|inn|arms|drive|avenue|close|court|lodge|school|terrace|villa|manor)\b(?!\s+(?:garden|hedge|lea|flower|berr|root|plant|seed|gin|vodka|liqueur)))/giu
+
 const blank = (found: string): string => ' '.repeat(found.length)
 
 /** A sentence without what only sounds like, tastes of or is called as what is refused. */
 export const withoutLikeness = (text: string): string =>
-  [LIKENESS, IT_IS, NAMESAKES].reduce((told, likeness) => told.replace(likeness, blank), text)
+  [LIKENESS, IT_IS, NAMESAKES, PLACES].reduce((told, likeness) => told.replace(likeness, blank), text)
 
 /** Whether the word is denied by one of the two before it. */
 export const isDeniedAt = (words: readonly string[], at: number): boolean =>

@@ -30,10 +30,12 @@ it.each([
 })
 
 it.each([
-  ['25% and 200 g/L, will it freeze at -18?', '/blend parts:1 l 25% 200 g/L'],
-  ['28% with 150 g/L, does it freeze at -20?', '/blend parts:1 l 28% 150 g/L'],
-  ['25% e 200 g/L, si congela a -18?', '/blend parts:1 l 25% 200 g/L'],
-  ['will 22% freeze at -18?', '/mix spirit:1 l 22%'],
+  ['25% and 200 g/L, will it freeze at -18?', '/blend parts:1 l 25% 200 g/L freezer:-18 C'],
+  ['28% with 150 g/L, does it freeze at -20?', '/blend parts:1 l 28% 150 g/L freezer:-20 C'],
+  ['25% e 200 g/L, si congela a -18?', '/blend parts:1 l 25% 200 g/L freezer:-18 C'],
+  ['will a 30% liqueur with 300 g/l freeze at minus 24?', '/blend parts:1 l 30% 300 g/L freezer:-24 C'],
+  ['does vodka 40% freeze at -25 C', '/mix spirit:1 l 40% freezer:-25 C'],
+  ['will 22% freeze at -18?', '/mix spirit:1 l 22% freezer:-18 C'],
 ])('works out what is told of its strength: %s', async (text, read) => {
   expect(await said(text)).toMatchObject({ read, code: null })
 })
