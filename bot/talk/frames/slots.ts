@@ -99,9 +99,8 @@ export const fills: Readonly<Record<SlotKind, Fill>> = {
   any_litre: (sentence, command) => liquid(sentence, command) ?? { text: '1 l', bits: [], isAssumed: true },
   litre_as_it_is: ({ bits }) => {
     const said = bits.find(({ kind, role }) => kind === 'strength' && role === 'have')
-    const sweetness = bits.find(({ kind }) => kind === 'sweetness')
-    if (said === undefined || sweetness === undefined) return null
-    return { text: `1 l ${said.text} ${sweetness.text}`, bits: [said, sweetness] }
+    const sweet = bits.find(({ kind }) => kind === 'sweetness')
+    return said && sweet ? { text: `1 l ${said.text} ${sweet.text}`, bits: [said, sweet] } : null
   },
   litre_of_strength: ({ bits }) => {
     const said = bits.find(({ kind, role }) => kind === 'strength' && role === 'have')
