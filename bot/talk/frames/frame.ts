@@ -71,6 +71,7 @@ export type SlotKind =
   | 'where'
   | 'vessel'
   | 'jar_note'
+  | 'export_format'
 
 export interface Slot {
   readonly option: string
