@@ -1,3 +1,4 @@
+import { nameKey } from '../../../core/jar/entry/jar-name.ts'
 import { jarStateOf } from '../../../core/jar/state/jar-state.ts'
 import { madeOf } from '../../../core/jar/state/shares.ts'
 import type { Jar, Person, Share } from '../../../store/person.ts'
@@ -18,9 +19,29 @@ export const sharedName = ({ jarId }: Share, jars: readonly Jar[]): string | nul
   return jar === undefined ? null : (jarStateOf(jar.entries)?.name ?? null)
 }
 
-export const withdrawAction = ({ id, name }: { readonly id: string; readonly name: string | null }): Action => ({
-  label: { group: 'actions', key: 'share_withdraw', values: { id, name } },
-  call: call('share', { withdraw: id }),
+/** That, where no other of what is still shared is called so: then it needs no id. */
+export function freeName(share: Share, { shares, jars }: Pick<Person, 'shares' | 'jars'>): string | null {
+  const name = sharedName(share, jars)
+  const isSame = (other: Share): boolean => {
+    const its = sharedName(other, jars)
+    return name !== null && its !== null && nameKey(its) === nameKey(name)
+  }
+  const isAnother = ({ id, withdrawn }: Share): boolean => id !== share.id && !withdrawn
+  const isFree = name !== null && !shares.some((other) => isAnother(other) && isSame(other))
+  return isFree && !shares.some(({ id }) => id === name.toLowerCase()) ? name : null
+}
+
+interface Withdrawn {
+  readonly id: string
+  readonly name: string | null
+  /** Its name, where that is enough. */
+  readonly free: string | null
+}
+
+/** Typed by its name; pressed by its id, which outlives a new name. */
+export const withdrawAction = ({ id, name, free }: Withdrawn, { kind }: Context['place']): Action => ({
+  label: { group: 'actions', key: 'share_withdraw', values: { id: free === null ? id : null, name } },
+  call: call('share', { withdraw: kind === 'console' ? (free ?? id) : id }),
 })
 
 /** Of every batch that was shared, withdrawn or not, the jars that came of it. */
@@ -40,6 +61,7 @@ export function shareList(person: Person, context: Context): Reply {
   const listed = shares.toReversed().map((share) => ({
     ...share,
     name: sharedName(share, jars),
+    free: freeName(share, person),
     made: madeOf(share.jarId, shares),
     at: sharedAt(share, context.zone),
   }))
@@ -48,14 +70,14 @@ export function shareList(person: Person, context: Context): Reply {
   const batches = new Set(open.map(({ jarId }) => jarId)).size
   return {
     headline: { group: 'headlines', key: 'shares', values: { batches, count: open.length } },
-    table: open.map(({ id, name, at, postedIn }) => {
+    table: open.map(({ id, name, free, at, postedIn }) => {
       const channelId = postedIn?.channelId ?? null
       return {
-        label: { group: 'rows', key: 'share', values: { id } },
+        label: { group: 'rows', key: 'share', values: { called: free ?? id } },
         cell: {
           group: 'cells',
           key: 'share',
-          values: { name, at, today, channelId, isUnposted: isPosting && postedIn === null },
+          values: { name, isCalled: free !== null, at, today, channelId, isUnposted: isPosting && postedIn === null },
         },
       }
     }),
@@ -66,7 +88,7 @@ export function shareList(person: Person, context: Context): Reply {
       ...(open.length > MOST_BUTTONS ? [{ group: 'notes', key: 'share_withdraw', values: undefined } as const] : []),
     ],
     cautions: [],
-    actions: open.slice(0, MOST_BUTTONS).map(withdrawAction),
+    actions: open.slice(0, MOST_BUTTONS).map((share) => withdrawAction(share, context.place)),
     data: {
       shares: listed.map(({ id, jarId, name, code, made, withdrawn, postedIn, at }) => {
         return {

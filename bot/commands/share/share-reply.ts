@@ -41,8 +41,18 @@ function becomes({ story, contents }: JarView): Becomes | null {
   return targets === null ? null : { by: 'plan', ...targets }
 }
 
+interface SharedNow {
+  readonly view: JarView
+  readonly recipe: Recipe
+  readonly share: Share
+  /** Jars that others began from it. */
+  readonly made: number
+  /** Its name, or its id where others are called so. */
+  readonly called: string
+}
+
 /** A batch for all to see as it is now: a picture, a line of text, its code. */
-export function shareReply(view: JarView, recipe: Recipe, share: Share, made: number, context: Context): Reply {
+export function shareReply({ view, recipe, share, made, called }: SharedNow, context: Context): Reply {
   const data = batchCardData(view, todayOf(context))
   const isPosted = context.place.kind !== 'console'
   const isHarmless = [data.allergens, data.advice, data.unknown].every(({ length }) => length === 0)
@@ -58,7 +68,7 @@ export function shareReply(view: JarView, recipe: Recipe, share: Share, made: nu
       ...(isPosted ? [row('share_code', { group: 'cells', key: 'share_code', values: { code: share.code } })] : []),
     ],
     sure: [],
-    notes: isPosted ? [] : [{ group: 'notes', key: 'share_snapshot', values: { id: share.id } }],
+    notes: isPosted ? [] : [{ group: 'notes', key: 'share_snapshot', values: { called } }],
     cautions: [],
     actions: [makeAction(share, context)],
     data: { share: share.id, jar: share.jarId, name: data.name, code: share.code, made },

@@ -16,7 +16,7 @@ import { missing } from '../plan/plan-wish.ts'
 import { begunFrom } from './count-made.ts'
 import { findShare } from './find-share.ts'
 import { shared } from './new-share.ts'
-import { shareList } from './share-list.ts'
+import { freeName, shareList } from './share-list.ts'
 import { shareReply } from './share-reply.ts'
 import { withdraw } from './withdraw.ts'
 
@@ -35,11 +35,14 @@ async function shareJar(typed: string, context: Context): Promise<Reply> {
   const recipe = recipeOf(story)
   const code = encodeBatch(recipe)
   const seed = `${userId} ${jar.id} ${nowMs}`
-  const { share, made } = await change(context, (person) => {
+  const { share, made, free } = await change(context, (person) => {
     const one = shared(person, { jarId: jar.id, code, seed })
-    return { person: one.person, made: { share: one.made, made: madeOf(jar.id, person.shares) } }
+    return {
+      person: one.person,
+      made: { share: one.made, made: madeOf(jar.id, person.shares), free: freeName(one.made, one.person ?? person) },
+    }
   })
-  return shareReply(view, recipe, share, made, context)
+  return shareReply({ view, recipe, share, made, called: free ?? share.id }, context)
 }
 
 /** The plan of what somebody shares, for whoever asks: of its owner, only the recipe goes along. */

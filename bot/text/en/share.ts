@@ -132,7 +132,7 @@ export const shareSentences = {
     share_allergens: () => 'For guests',
     share_made: () => 'Made too',
     share_code: () => 'Its code',
-    share: ({ id }) => id,
+    share: ({ called }) => called,
   },
 
   cells: {
@@ -140,16 +140,16 @@ export const shareSentences = {
     share_code: ({ code }) => code,
     share_allergens: guestWords,
     share: (values, format) => {
-      const { name, at, today, channelId, isUnposted } = values
-      const on = at === null ? '' : `, shared ${momentText(at, today, format)}`
+      const { name, isCalled, at, today, channelId, isUnposted } = values
+      const on = at === null ? 'shared' : `shared ${momentText(at, today, format)}`
       const where = channelId === null ? '' : ` in ${format.channel(channelId)}`
-      return `${name ?? NAMELESS}${on}${where}${isUnposted ? ', not posted anywhere' : ''}`
+      return `${isCalled ? '' : `${name ?? NAMELESS}, `}${on}${where}${isUnposted ? ', not posted anywhere' : ''}`
     },
   },
 
   notes: {
-    share_snapshot: ({ id }) =>
-      `Shared as it stands today: later notes stay private. To take it down: ${lineTyped('share', { withdraw: id })}`,
+    share_snapshot: ({ called }) =>
+      `Shared as it stands today: later notes stay private. To take it down: ${lineTyped('share', { withdraw: called })}`,
     /** `own`: started by whoever reads it, who is not its maker. */
     share_made_so_far: ({ count, own }) => {
       const others = own === 0 ? 'People besides its maker' : 'People besides its maker and you'
@@ -184,7 +184,7 @@ export const shareSentences = {
 
   actions: {
     make_too: () => 'Make this too',
-    share_withdraw: ({ id, name }) => `Withdraw ${name ?? NAMELESS} (${id})`,
+    share_withdraw: ({ id, name }) => `Withdraw ${name ?? NAMELESS}${id === null ? '' : ` (${id})`}`,
     share_carry: () => 'To make it too, a friend types',
   },
 } satisfies Feature<ShareMessages>

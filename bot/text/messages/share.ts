@@ -55,7 +55,7 @@ export interface ShareMessages {
     jar_label: { readonly name: string; readonly count: number }
   }
   rows: Plain<'share_allergens' | 'share_made' | 'share_code'> & {
-    share: { readonly id: string }
+    share: { readonly called: string }
   }
   cells: {
     share_made: { readonly count: number }
@@ -63,6 +63,8 @@ export interface ShareMessages {
     share_allergens: ForGuests
     share: {
       readonly name: string | null
+      /** Whether the row is called by its name. */
+      readonly isCalled: boolean
       readonly at: { readonly day: IsoDay; readonly minutes: number } | null
       readonly today: IsoDay
       readonly channelId: string | null
@@ -70,7 +72,7 @@ export interface ShareMessages {
     }
   }
   notes: Plain<'share_withdraw'> & {
-    share_snapshot: { readonly id: string }
+    share_snapshot: { readonly called: string }
     share_made_so_far: { readonly count: number; readonly own: number }
     shares_made: { readonly made: readonly { readonly name: string | null; readonly count: number }[] }
     shares_withdrawn: { readonly count: number }
@@ -80,7 +82,8 @@ export interface ShareMessages {
     print_size: { readonly count: number }
   }
   actions: Plain<'make_too' | 'share_carry'> & {
-    share_withdraw: { readonly id: string; readonly name: string | null }
+    /** `id` where its name is not enough. */
+    share_withdraw: { readonly id: string | null; readonly name: string | null }
   }
 }
 

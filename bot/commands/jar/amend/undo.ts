@@ -167,7 +167,7 @@ export const jarUndoCommand = defineCommand({
       actions: [
         ...(view === null ? [] : dangerActions(view, context)),
         ...againActions(only, view, context),
-        ...shares.map((share) => withdrawAction({ ...share, name: only!.name })),
+        ...shares.map((share) => withdrawAction({ ...share, name: only!.name, free: null }, context.place)),
       ],
       data: only === undefined ? { jars: all.map(({ jar }) => dataOf(jar, context)) } : dataOf(only.jar, context),
       kitchen: kitchenOfJars(input, stories),
