@@ -365,6 +365,8 @@ export const stepSentences = {
     jar_note_swallowed: ({ text }) => `${noteText(text)} went into the note. Next time, put it before the note.`,
     jar_usual_amount: ({ plants }, format) =>
       `I’ve used the usual amount: ${listed(plants.map(({ id, massG }) => `${format.round.mass(massG.value)} ${plantName(id)}`))}.`,
+    jar_later_none: ({ name, nextDay }, format) =>
+      `Nothing is due for ${name} before ${format.day(dayFromIso(nextDay))}, so I’ll be back then.`,
     jar_later_past: ({ name, lastDay }, format) =>
       `That’s after the last day to strain ${name}, ${format.day(dayFromIso(lastDay))}.`,
     ...correctNotes,

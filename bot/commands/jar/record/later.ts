@@ -1,6 +1,7 @@
 import { DomainError } from '../../../../core/domain-error.ts'
 import type { JarState } from '../../../../core/jar/state/jar-state.ts'
 import { type RunningJar, runningJars } from '../../../../core/jar/state/running-jars.ts'
+import { agenda } from '../../../../core/jar/tasks/agenda.ts'
 import { asksStill, asksUntil } from '../../../../core/jar/tasks/asks-until.ts'
 import { strainWindow } from '../../../../core/jar/tasks/windows.ts'
 import type { IsoDay } from '../../../../core/quantity/time/calendar-day.ts'
@@ -12,7 +13,7 @@ import { signature } from '../../../calls/signatures.ts'
 import { type Context, defineCommand } from '../../../chat/command.ts'
 import type { Message } from '../../../text/words.ts'
 import { todayOf } from '../known/view-of.ts'
-import { recordStep } from '../step/record-step.ts'
+import { type Recorded, recordStep } from '../step/record-step.ts'
 import { recordedHeadline, stepReply } from '../step/step-reply.ts'
 import { allReply, isAll, recordAll } from './record-all.ts'
 
@@ -31,6 +32,14 @@ function pastNotes(stories: readonly JarState[], untilDay: IsoDay, today: IsoDay
   return past.map((values) => ({ group: 'notes', key: 'jar_later_past', values }))
 }
 
+/** Said where nothing is due when it is heard of again: the day of what comes next. */
+function noneThen({ jar, story }: Recorded, until: Until, { nowMs, settings, assumedZone }: Context) {
+  const { today, next } = agenda(jar.entries, dutySettings(settings, assumedZone), nowMs)
+  if (today.length > 0 || next === null || next.sinceDay <= until.untilDay) return []
+  const values = { name: story.name, nextDay: next.sinceDay }
+  return [{ group: 'notes', key: 'jar_later_none', values } as const]
+}
+
 function noneMeant(running: readonly RunningJar[], until: Until & { readonly zone: string }): DomainError {
   if (running.length === 0) return new DomainError('not_found', 'no_jars', {})
   if (!running.some(({ story }) => asksStill(story))) return new DomainError('not_found', 'none_to_remind', {})
@@ -47,7 +56,10 @@ export const jarLaterCommand = defineCommand({
       const recorded = await recordStep(context, input, { happening })
       return stepReply(context, input, recorded, {
         headline: recordedHeadline(recorded, context),
-        notes: pastNotes([recorded.story], until.untilDay, todayOf(context)),
+        notes: [
+          ...noneThen(recorded, until, context),
+          ...pastNotes([recorded.story], until.untilDay, todayOf(context)),
+        ],
       })
     }
     const running = runningJars((await context.store.read(context.userId)).jars)
