@@ -10,6 +10,23 @@ import type { Understood } from './heard.ts'
 
 const isPath = (path: string): path is Path => Object.hasOwn(signatures, path)
 
+/** The syrup that was worked out for a jar, as it is said to be in it. */
+function syrupIn(outcome: CallOutcome | HelpPage): readonly CallRead[] {
+  if (!('reply' in outcome) || outcome.path !== 'syrup') return []
+  const { waterMl, sugarG } = outcome.reply.data
+  const jar = outcome.call?.options.jar
+  if (jar === undefined || typeof waterMl !== 'number' || typeof sugarG !== 'number') return []
+  return [
+    { command: 'jar sweeten', options: { jar, water: `${Math.round(waterMl)} ml`, sugar: `${Math.round(sugarG)} g` } },
+  ]
+}
+
+/** What an answer offered, as calls; the syrup of a jar once. */
+function offeredBy(outcome: CallOutcome | HelpPage): readonly CallRead[] {
+  const actions = actionsOf(outcome)
+  return actions.some(({ command }) => command === 'jar sweeten') ? actions : [...actions, ...syrupIn(outcome)]
+}
+
 /** The sweetening as planned that was offered last, until something else is written down. */
 function plannedBy(outcome: CallOutcome | HelpPage, before: CallRead | null, isStep: boolean): CallRead | null {
   const actions = 'reply' in outcome ? outcome.reply.actions : []
@@ -86,7 +103,7 @@ export function remember({ heard, reading }: Understood, dispatch: Dispatch, pla
     const call: CallRead = { command: outcome.call.path, options: { ...outcome.call.options } }
     const now = {
       call,
-      offered: actionsOf(outcome),
+      offered: offeredBy(outcome),
       question: null,
       doubt: doubtIn(outcome.reply),
       planned: plannedBy(outcome, before.planned, isStep(call)),

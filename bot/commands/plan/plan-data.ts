@@ -58,7 +58,6 @@ export function plantsSaid(input: PlanInput, plan: Plan, isAsTyped: boolean) {
       massG: plant.massG,
       count,
       unit: plant.words?.unit ?? null,
-      noun: plant.words?.noun ?? said.typed.noun,
       typed: isAsTyped ? weightTyped(said) : undefined,
       state: stateToSay(plant.botanical, said),
       ofZest: said.ofZest || (said.massG === null && count !== null),

@@ -2,7 +2,6 @@ import type { DangerKind } from '../../../core/jar/limits/judge-jar.ts'
 import { finedWith, ingredientsTold, sweeteningsIn } from '../../../core/jar/state/batch-facts.ts'
 import { bestUntil } from '../../../core/jar/state/best-until.ts'
 import type { JarState } from '../../../core/jar/state/jar-state.ts'
-import { syrupToAdd } from '../../../core/jar/state/planned-syrup.ts'
 import type { JarView } from '../../../core/jar/tasks/jar-view.ts'
 import { forGuests } from '../../../core/label/for-guests.ts'
 import { asInvertSugarGPerL } from '../../../core/liquid/invert-sugar.ts'
@@ -10,7 +9,6 @@ import { type Keeping, keepingAt } from '../../../core/liquid/keeping.ts'
 import { isTooStrongNeat } from '../../../core/liquid/neat.ts'
 import { USUAL_MATERIAL } from '../../../core/quantity/materials.ts'
 import { exactly } from '../../../core/quantity/measured/measured.ts'
-import { worthAdding } from '../../../core/recipe/solve/worth-adding.ts'
 import { ChatError } from '../../chat/chat-error.ts'
 import { clean } from '../../text/clean.ts'
 import type { BottleLabelData } from '../../text/messages/pictures.ts'
@@ -31,16 +29,6 @@ const wentIn = (story: JarState) => ({
   sweeteners: sweeteningsIn(story).map(({ material }) => material),
 })
 
-/** Strained, with nothing planned that is still to go in: what is in the jar is the drink. */
-function isAllIn(story: JarState): boolean {
-  if (story.strained === null) return false
-  if (story.started.targets === null) return true
-  const syrup = syrupToAdd(story)
-  if (syrup === null) return false
-  const { sugarG, waterMl } = worthAdding(syrup)
-  return sugarG === 0 && waterMl === 0
-}
-
 /** What a bottle will hold: before the syrup is in, what was planned; throws where nothing was. */
 function becomes({ story, contents, dangers }: JarView): Pick<
   BottleLabelData,
@@ -51,7 +39,7 @@ function becomes({ story, contents, dangers }: JarView): Pick<
   const { abvPercent, sugarGPerL } = contents.outcome
   // What ferments is what it is, whatever was planned.
   const isWeak = dangers.some(({ kind }) => kind === 'ferments')
-  if (story.sweetened !== null || story.bottled !== null || isWeak || isAllIn(story)) {
+  if (story.sweetened !== null || story.bottled !== null || isWeak) {
     return { abvPercent, sugarGPerL: sugarGPerL.value, strength: contents.strength, ...wentIn(story) }
   }
   const { targets } = story.started
@@ -87,7 +75,7 @@ function kindOf(abvPercent: number, sugarGPerL: number): BottleLabelData['kind']
 export function bottleLabelData(view: JarView, volumeMl: number | null, maker: string | null = null): BottleLabelData {
   const { jar, story } = view
   const { sugarGPerL, ...made } = becomes(view)
-  const { plants, spirits } = ingredientsTold(story)
+  const { plants } = ingredientsTold(story)
   // A jar that may not keep while it steeps may become what does.
   const now = view.dangers.find(({ kind }) => kind !== 'undecided' || made.strength !== 'planned')
   const planned = plannedKeeping(made, story)
@@ -105,8 +93,7 @@ export function bottleLabelData(view: JarView, volumeMl: number | null, maker: s
     volumeMl,
     bottled: story.bottled?.day ?? null,
     bestBefore: danger === null ? bestUntil(story, drink) : null,
-    plants: plants.map(({ id, name, words }) => ({ id, name, words })),
-    drinks: [...new Set(spirits.map(({ drink }) => drink ?? null))],
+    plants: plants.map(({ id, name }) => ({ id, name })),
     ...forGuests(plants, made.sweeteners, finedWith(story)),
   }
 }

@@ -15,7 +15,6 @@ import { jarAt } from './jar-at.ts'
 import { monthMeant } from './month-meant.ts'
 import { countable, drinkAt, thingAt } from './things.ts'
 import { calledAt } from './unit-words.ts'
-import { isWeighed } from './weighed.ts'
 
 /** Colours, not fruit: `gone a sad orange`. */
 const COLOUR_AFTER =
@@ -45,8 +44,7 @@ function plantAt(around: Around, at: number): Bit | null {
   while (isDescriptor(wordAt(typed, from)) && wordAt(typed, from) !== 'dry' && from - at < 2) from++
   // `Un sacco di menta`: what there is too much of is no word of the sentence.
   const isTooMuch = around.spans.some(({ concept, to }) => concept === 'what_can_i_make' && to === from)
-  const isPlant = isTooMuch || isWeighed(typed, from)
-  const found = plantSaid(tokens, from, isPlant ? NONE : wordSet(lexicon.notPlants))
+  const found = plantSaid(tokens, from, isTooMuch ? NONE : wordSet(lexicon.notPlants))
   // `Smells of pear drops`.
   const isSweet = /^drops?$/.test(wordAt(typed, from + 1))
   // `A coffee filter` is what it runs through.

@@ -1,4 +1,3 @@
-import type { Token } from '../../../core/quantity/read/tokens.ts'
 import { saidText } from '../../../core/quantity/said/said-text.ts'
 import { type ConceptSpan, conceptsIn, wordSet } from '../lexicon/concepts.ts'
 import { lexiconFor } from '../lexicon/language-of.ts'
@@ -38,20 +37,9 @@ export function sentenceIn(text: string, { lexicons, jars, today }: Surroundings
   const told = [...spans.map(({ concept }) => concept), ...derivedFrom(bits, jars)]
   const said = new Set<Concept>([...told, ...derivedOfJars({ bits, jars, spans, typed })])
   weighTogether(said, bits, spans, typed)
-  if (isSteepedFor(bits, typed.tokens) && !said.has('asking')) said.add('steeped_for')
   if (said.has('asking') && !said.has('with_amounts')) said.add('asking_bare')
   return { typed, lexicon, bits, spans, jars, today, has: (...concepts) => concepts.some((each) => said.has(each)) }
 }
-
-/** `Basil for 6 hours`: plants, and how long they are to lie there. */
-const isSteepedFor = (bits: readonly Bit[], tokens: readonly Token[]): boolean =>
-  bits.some(({ kind, role }) => kind === 'plant' && role !== 'left_out') &&
-  bits.some(
-    ({ kind, text, from }) =>
-      /^(?:for|per)$/.test(tokens[from - 1]?.text ?? '') && (kind === 'span' || (kind === 'date' && LENGTH.test(text))),
-  )
-
-const LENGTH = /^\d+ (?:days?|weeks?|months?|giorn[oi]|settiman[ae]|mes[ei])$/
 
 /** Of `the two`, `start a jar` and `through two papers` the number is none by itself. */
 const COUNTS = new Set<Concept>(['both_of_them', 'all_of_them', 'log_start', 'thanks', 'greeting', 'filtered'])

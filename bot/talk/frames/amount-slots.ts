@@ -66,13 +66,10 @@ export const when: Fill = ({ bits }) => onlyBit(bits.find(({ kind, text }) => ki
 const SPAN = /^(?:\d+(?:[.,]\d+)?|\p{L}+) (?:days?|weeks?|months?|giorn[oi]|settiman[ae]|mes[ei])$/u
 
 /** How long a recipe lets it lie: the only span beside plants that have amounts. */
-export const recipeDays: Fill = ({ bits, has, typed }) => {
+export const recipeDays: Fill = ({ bits, has }) => {
   const spans = bits.filter(({ kind, text }) => kind === 'span' || (kind === 'date' && SPAN.test(text)))
   const [span] = spans
-  // `Basil in vodka for 6 hours`: how long it lies there, not when it is to be ready.
-  const isFor = span !== undefined && /^(?:for|per)$/.test(typed.tokens[span.from - 1]?.text ?? '')
-  const isOfPlants = has('plants_and_spirit') && (has('plant_amount') || isFor)
-  const isRecipe = (isOfPlants || (isFor && has('steeped_for'))) && !has('how_long')
+  const isRecipe = has('plants_and_spirit') && has('plant_amount') && !has('how_long')
   if (span === undefined || spans.length > 1 || !isRecipe) return null
   return { text: span.text, bits: [span] }
 }

@@ -67,7 +67,6 @@ export const computeFrames: readonly Frame[] = [
       'together',
       'as_needed',
       'planned_by_day',
-      'steeped_for',
       'things_alone',
     ],
     bars: ['remind', 'be_quiet', 'calendar', 'spent'],

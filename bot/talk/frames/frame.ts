@@ -71,7 +71,6 @@ export type SlotKind =
   | 'where'
   | 'vessel'
   | 'jar_note'
-  | 'export_format'
 
 export interface Slot {
   readonly option: string

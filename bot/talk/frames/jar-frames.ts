@@ -394,13 +394,7 @@ export const jarFrames: readonly Frame[] = [
     wants: ['better_of'],
     slots: [{ option: 'compare', takes: 'two_jars', needed: true }],
   },
-  {
-    command: 'notebook',
-    does: 'compute',
-    cues: { notebook: 4, as_file: 1 },
-    wants: ['notebook'],
-    slots: [{ option: 'export', takes: 'export_format' }],
-  },
+  { command: 'notebook', does: 'compute', cues: { notebook: 4 }, wants: ['notebook'], slots: [] },
   {
     command: 'jar rename',
     does: 'record',

@@ -142,9 +142,5 @@ export const reminderFills = {
   zone: named(parseZone),
   country: named(parseCountryCode),
   private_place: ({ has }: Sentence) => (has('privately') ? { text: 'private', bits: [] } : null),
-  export_format: ({ has, typed }: Sentence) =>
-    has('as_file')
-      ? { text: /\b(?:csv|excel|spreadsheet|foglio)\b/i.test(typed.text) ? 'csv' : 'json', bits: [] }
-      : null,
   here_place: ({ has }: Sentence) => (has('in_here') ? { text: 'here', bits: [] } : null),
 } as const satisfies Partial<Record<SlotKind, Fill>>

@@ -39,7 +39,6 @@ export const deedsInEnglish = {
   until: `until, till, til, untill, up to, through, back on, back in, til the, before`,
   this_week: `this week, all week, for a week, a week off, the week`,
   reminders_on: `start reminding me, remind me again, back home, home again, home now, were back, we are back, i am back, start reminding, remind me again, reminders back on, reminders on, turn reminders on, turn on reminders, turn the reminders on, resume, im back, back home now, start nagging, unpause, reminders again`,
-  as_file: `export, exporting, download, as a file, to a file, as csv, as json, csv, json, back up, backup, spreadsheet, excel`,
   put_off: `leave|let ~ alone|be|rest ~ until|till|til|for|a|another, leave|let ~ in peace, later, ask me again, ask again, ask me, snooze, postpone, put off, put it off, put that off, another day, some other time, leave ~ till, leave ~ until, leave it for now, come back to, do it later, not today, hold off on, tomorrow instead`,
   erase: `erase ~ data, wipe ~ data, scrub ~ data, forget all about me, forget about me, remove everything, get rid of my data, clear my data, clear all my, clear everything, delete, erase, wipe, forget everything, forget all, forget me, remove my data, delete everything, delete my data, delete my jars, start over, remove all, delete all, wipe everything, erase everything`,
   was_other_jar: `that was the, i meant the, meant the, it was the, not the, wrong one, wrong jar, other one, should have been the`,

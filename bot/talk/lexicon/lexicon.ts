@@ -22,7 +22,6 @@ export type Concept =
   | 'spent'
   | 'call_it'
   | 'put_off'
-  | 'as_file'
   | 'reminders_on'
   | 'never_mind'
   | Derived
@@ -296,7 +295,6 @@ export type Derived =
   | 'things_alone'
   | 'only_thinned'
   | 'planned_by_day'
-  | 'steeped_for'
   | 'how_much_of_it'
   | 'bottles_of_jar'
   | 'asked_of_jar'

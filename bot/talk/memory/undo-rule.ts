@@ -18,7 +18,7 @@ const MOST_JARS = 3
 export function undone(sentence: Sentence, { step, answersSince }: Remembered): TalkReading | null {
   const { has, bits, typed, jars } = sentence
   // `Put it back in the cellar` is where it stands.
-  if (!has('take_back') || has('housed', 'as_file')) return null
+  if (!has('take_back') || has('housed')) return null
   // `My mistake, 84`: what is put right is not undone.
   if (!UNDOES.test(typed.text) && bits.some(({ kind, value }) => kind !== 'date' && value > 0)) return null
   const running = jars.filter((each) => !isOver(each))

@@ -7,7 +7,6 @@ import type { ConceptSpan } from '../lexicon/concepts.ts'
 import type { Concept } from '../lexicon/lexicon.ts'
 import { givenAndAsked } from './given-and-asked.ts'
 import { isToldNow } from './is-told.ts'
-import { marksApart } from './marks-apart.ts'
 import { notTheOther } from './not-the-other.ts'
 
 /** Deeds that one step records: two of a group in one sentence are one deed told twice. */
@@ -154,8 +153,6 @@ export function deedsApart(text: string, surroundings: Surroundings): readonly s
   const sentence = sentenceIn(text, surroundings)
   const onlyOne = notTheOther(sentence) ?? givenAndAsked(sentence)
   if (onlyOne !== null) return [onlyOne]
-  const marks = marksApart(sentence)
-  if (marks !== null) return marks
   const [first] = deedsOf(sentence)
   if (first === undefined) return null
   const cuts = cutsIn(sentence)

@@ -13,10 +13,8 @@ export function isToldNow(sentence: Sentence, command: Path): boolean {
   const clause = clauseOf(sentence)
   const within = (concept: Concept): boolean =>
     sentence.spans.some((span) => span.concept === concept && span.from >= clause.from && span.to <= clause.to)
-  const isOrdered = ORDERED.has(command)
-  const isAskedFor = isOrdered && isPolitelyOrdered(sentence)
-  if (!isAskedFor && (sentence.typed.tokens[clause.to]?.text === '?' || within('asking'))) return false
-  if (isOrdered) return true
+  if (sentence.typed.tokens[clause.to]?.text === '?' || within('asking')) return false
+  if (ORDERED.has(command)) return true
   if (within('log_start')) return !sentence.has('wish', 'hypothesis')
   return (
     sentence.has(...DEEDS, 'renamed', 'rated', 'syrup_in') &&
@@ -26,30 +24,15 @@ export function isToldNow(sentence: Sentence, command: Path): boolean {
   )
 }
 
-/** `Could you call it sunshine`, `can you remind me on friday?`: asked for, as an order is asked for. */
-function isPolitelyOrdered({ typed: { tokens }, spans }: Sentence): boolean {
-  const first = tokens.findIndex(({ text }) => /^(?:can|could|will|would)$/.test(text))
-  if (first === -1 || tokens[first + 1]?.text !== 'you') return false
-  // Nothing else is asked: `can you tell me when to call it`.
-  return !spans.some(({ concept, from, to }) => concept === 'asking' && (from < first || to > first + 2))
-}
-
-const NOT = /^(?:not|no|dont|didnt|havent|hasnt|never|non|mai|without|senza|almost|nearly|quasi)$/
-
-/** `Not`, `havent`, `non` directly before what was done; of `the ginger, not the lemon, got its shake` the other jar is denied. */
-function isDenied({ typed: { tokens }, spans, bits }: Sentence): boolean {
-  const isOfJar = (at: number): boolean => {
-    if (!/^(?:not|non)$/.test(tokens[at]!.text)) return false
-    const name = /^(?:the|my|il|lo|la|l)$/.test(tokens[at + 1]?.text ?? '') ? at + 2 : at + 1
-    const isNamed = bits.some(({ kind, from }) => (kind === 'jar' || kind === 'plant') && from === name)
-    return isNamed && bits.some(({ kind, to }) => (kind === 'jar' || kind === 'plant') && to <= at)
-  }
-  return spans.some(
-    ({ concept, from }) =>
-      DEEDS.has(concept) &&
-      tokens.slice(Math.max(0, from - 3), from).some(({ text }, more) => {
-        return NOT.test(text) && !isOfJar(Math.max(0, from - 3) + more)
-      }),
+/** `not`, `havent`, `non` directly before what was done. */
+function isDenied({ typed, spans }: Sentence): boolean {
+  const deeds = spans.filter(({ concept }) => DEEDS.has(concept))
+  return deeds.some(({ from }) =>
+    typed.tokens
+      .slice(Math.max(0, from - 3), from)
+      .some(({ text }) =>
+        /^(?:not|no|dont|didnt|havent|hasnt|never|non|mai|without|senza|almost|nearly|quasi)$/.test(text),
+      ),
   )
 }
 

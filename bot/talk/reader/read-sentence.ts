@@ -129,10 +129,7 @@ function readOnce(sentence: Sentence, text: string, knows: Knows): TalkReading {
   // A deed that is told of an own jar is asked about; no entry and no symptom stands in for what it lacks.
   const isDeed = best !== undefined && score >= LEAST && isDeedTold(best, sentence)
   const found = isDeed || knows.command !== undefined ? null : knows.findEntry(text)
-  // `10 g of bay in a litre` asks for no entry.
-  const isDosed = sentence.has('plant_amount') && sentence.bits.some(({ kind }) => kind === 'volume')
-  const isOfEntries = !isDosed || isAsked(sentence)
-  const anyEntry = found !== null && isOfEntries && isOfHandbook(found.share, sentence) ? found : null
+  const anyEntry = found !== null && isOfHandbook(found.share, sentence) ? found : null
   const entry = score >= SURE ? null : anyEntry
   // What may happen is asked of the handbook, what has happened is trouble.
   const isAskedOf = symptom !== null && sentence.has('may_i', 'would_it') && !MAY_BURST.has(symptom.id)

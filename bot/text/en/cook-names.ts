@@ -1,6 +1,5 @@
 import type { PlantState } from '../../../core/botanical/botanical.ts'
 import { botanicalById } from '../../../core/botanical/catalogue/catalogue.ts'
-import { kindNamed } from '../../../core/botanical/names/kind-named.ts'
 import type { Format } from '../format.ts'
 import type { PlantSaid } from '../messages/ingredients.ts'
 import { inEighths } from './format.ts'
@@ -206,16 +205,14 @@ export const isMeasured = (unit: string | null | undefined): boolean => unit ===
 
 /** `10 lemons`, `10 unwaxed lemons` where they are to be bought, `1 Ceylon cinnamon stick`; null where it is weighed. */
 export function piecesText(
-  { id, count, unit, noun, ofZest }: Pick<PlantSaid, 'id' | 'count' | 'unit' | 'noun' | 'ofZest'>,
+  { id, count, unit, ofZest }: Pick<PlantSaid, 'id' | 'count' | 'unit' | 'ofZest'>,
   format: Format,
   quality = '',
 ): string | null {
   if (count === null) return null
   const number = isMeasured(unit) ? inEighths(count) : format.plain(count, 1)
   const fruit = ofZest ? FRUIT[id] : undefined
-  const kind = unit == null || unit === 'each' ? kindNamed(id, noun, count) : null
-  const said =
-    fruit === undefined ? (kind ?? pieceName(id, unit ?? null, count)) : `${quality}${fruit[count <= 1 ? 0 : 1]}`
+  const said = fruit === undefined ? pieceName(id, unit ?? null, count) : `${quality}${fruit[count <= 1 ? 0 : 1]}`
   return `${number}\u00a0${said}`
 }
 
@@ -227,5 +224,5 @@ export const areWord = (id: string): string =>
   /(?:[^s]s|leaves)$/.test(plantName(id)) ? 'are' : plural(1, 'is', 'are')
 
 /** `vanilla pod` of one of it, else the name by weight: what stands after `the`. */
-export const pieceOrName = ({ id, count, noun }: Pick<PlantSaid, 'id' | 'count' | 'noun'>): string =>
-  kindNamed(id, noun, count === null ? null : count) ?? (count === 1 ? COUNTED[id]?.[0] : undefined) ?? plantName(id)
+export const pieceOrName = ({ id, count }: Pick<PlantSaid, 'id' | 'count'>): string =>
+  (count === 1 ? COUNTED[id]?.[0] : undefined) ?? plantName(id)

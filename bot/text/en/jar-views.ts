@@ -58,9 +58,9 @@ export const bar = (day: number, ofDays: number): string => {
   const full = Math.min(BAR, Math.max(0, Math.floor((BAR * day) / ofDays)))
   return '█'.repeat(full) + '░'.repeat(BAR - full)
 }
-/** `day 12 of 30`; `day 34` of what is late, which its tasks say, and of what is ready, which is late for nothing. */
+/** `day 12 of 30`; what is ready has arrived, and is late for nothing. */
 export const dayOfText = ({ stage, day, ofDays }: JarProgress): string =>
-  ofDays === null || stage === 'ready' || day > ofDays ? `day ${day}` : `day ${day} of ${ofDays}`
+  ofDays === null || stage === 'ready' ? `day ${day}` : `day ${day} of ${ofDays}`
 /** From so many on the rest is counted. */
 const MOST_NAMES = 4
 
@@ -159,9 +159,8 @@ export const showSentences = {
       if (stage === 'emptied') return `${name} is empty.`
       if (stage === 'discarded') return `${name} was thrown away.`
       const now = became === null ? '' : `: ${drinkText(became, format)}`
-      const { day, ofDays } = values
-      const over = ofDays === null || stage === 'ready' ? 0 : day - ofDays
-      const days = over > 0 ? `day ${day}, ${counted(over, 'day')} over` : dayOfText(values)
+      const isLate = values.ofDays !== null && values.day > values.ofDays && stage !== 'ready'
+      const days = isLate ? `day ${values.day}, due by day ${values.ofDays}` : dayOfText(values)
       return `${name} is ${stage}, ${days}${now}.`
     },
   },

@@ -1,4 +1,3 @@
-import { kindNamed } from '../../../core/botanical/names/kind-named.ts'
 import type { IngredientsTold } from '../../../core/jar/state/batch-facts.ts'
 import type { Measured } from '../../../core/quantity/measured/measured.ts'
 import { dayFromIso, type IsoDay } from '../../../core/quantity/time/calendar-day.ts'
@@ -10,7 +9,7 @@ import { printedDangers } from './jar-danger.ts'
 import { adviceWords, allAllergenWords, allergenWords, keepAwayWords, strangerWords } from './label.ts'
 import { dayText, MONTHS, monthText, shortDayText } from './phrases.ts'
 import { sweetenerName } from './sweeteners.ts'
-import { altText, daysText, drinkWord, inJarText, unknownName, vesselText } from './words.ts'
+import { altText, daysText, inJarText, unknownName, vesselText } from './words.ts'
 
 /** Paper outlives the year. */
 const printedDay = (iso: IsoDay): string => {
@@ -102,21 +101,11 @@ const bestBefore = ({ bestBefore }: BottleLabelData): string =>
 const itemName = (id: string): string => plantName(id).replace(/, (.+)$/, ' ($1)')
 
 const plants = ({ plants }: BottleLabelData): readonly string[] => [
-  ...new Set(
-    plants.map(({ id, name, words }) =>
-      id === null ? unknownName(name) : (kindNamed(id, words?.noun) ?? itemName(id)),
-    ),
-  ),
+  ...new Set(plants.map(({ id, name }) => (id === null ? unknownName(name) : itemName(id)))),
 ]
 
-/** `Gin`, `Spirit`, `Gin, rum`. */
-const drinks = ({ drinks }: BottleLabelData): string => {
-  const named = drinks.length === 0 ? ['spirit'] : drinks.map((drink) => drinkWord({ drink }))
-  return named.join(', ').replace(/^./u, (letter) => letter.toUpperCase())
-}
-
 const inIt = (bottle: BottleLabelData): string =>
-  `${drinks(bottle)}${bottle.hasWater ? ', water' : ''}${bottle.sweeteners.map((material) => `, ${sweetenerName(material)}`).join('')}${plants(
+  `Spirit${bottle.hasWater ? ', water' : ''}${bottle.sweeteners.map((material) => `, ${sweetenerName(material)}`).join('')}${plants(
     bottle,
   )
     .map((name) => `, ${name}`)

@@ -1,5 +1,4 @@
 import { botanicalById } from '../../../core/botanical/catalogue/catalogue.ts'
-import { kindNamed } from '../../../core/botanical/names/kind-named.ts'
 import type { PlantIn } from '../../../core/jar/entry/entry.ts'
 import type { IngredientsTold } from '../../../core/jar/state/batch-facts.ts'
 import type { CountryId } from '../../../core/label/country.ts'
@@ -76,8 +75,8 @@ export const asTyped = (typed: string): string =>
     .replace(/^([\d.,]+) (?=\S+$)/, '$1\u00a0')
     .replace(/^(1\s[a-z]+)s$/, '$1')
 
-const saidAs = ({ id, state, noun }: PlantSaid): string => {
-  const name = kindNamed(id, noun) ?? plantName(id)
+const saidAs = ({ id, state }: PlantSaid): string => {
+  const name = plantName(id)
   return state === undefined || name.startsWith(state) ? name : `${state} ${name}`
 }
 
@@ -144,7 +143,7 @@ export const plantInText = ({ id, name, massG, count, words }: PlantIn, format: 
   const said =
     id === null
       ? { id, name, massG }
-      : { id, massG, count, unit: words?.unit, noun: words?.noun, ofZest: botanicalById(id).zestGPerFruit !== null }
+      : { id, massG, count, unit: words?.unit, ofZest: botanicalById(id).zestGPerFruit !== null }
   return plantText(said, format)
 }
 

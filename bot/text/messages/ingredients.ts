@@ -32,8 +32,6 @@ export interface PlantSaid {
   readonly count: number | null
   /** What was counted: `each`, a piece such as `stick`, `teaspoon`; left out or null where that is not known. */
   readonly unit?: string | null | undefined
-  /** As it was called: of an entry that stands for several kinds, which of them. */
-  readonly noun?: string | null | undefined
   /** Fresh or dried, where it was not said and has to be. */
   readonly state?: PlantState | undefined
   /** True where the zest of whole fruit is meant. */

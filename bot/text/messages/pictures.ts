@@ -119,10 +119,7 @@ export interface BottleLabelData extends ForGuests {
   readonly bottled: IsoDay | null
   /** Null below what keeps about a year. */
   readonly bestBefore: IsoDay | null
-  /** `words`: what they were called. */
-  readonly plants: readonly Pick<PlantIn, 'id' | 'name' | 'words'>[]
-  /** What its spirits were called, each once: `gin`; null: spirit. */
-  readonly drinks: readonly (string | null)[]
+  readonly plants: readonly Pick<PlantIn, 'id' | 'name'>[]
   readonly hasWater: boolean
   /** What sweetened it, or is to; empty for nothing. */
   readonly sweeteners: readonly MaterialId[]

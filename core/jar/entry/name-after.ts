@@ -1,5 +1,4 @@
 import { botanicalById } from '../../botanical/catalogue/catalogue.ts'
-import { kindNamed } from '../../botanical/names/kind-named.ts'
 import { unlessRefused } from '../../domain-error.ts'
 import type { Plan } from '../../recipe/plan/plan.ts'
 import { parseJarName } from './jar-name.ts'
@@ -8,11 +7,7 @@ import { parseJarName } from './jar-name.ts'
 export function nameAfter({ plants, unknown }: Pick<Plan, 'plants' | 'unknown'>): string | null {
   const [first] = plants
   const title =
-    first === undefined
-      ? (unknown[0]?.name ?? '')
-      : (
-          kindNamed(first.botanical.id, first.words?.noun) ?? botanicalById(first.botanical.id).names.title
-        ).toLowerCase()
+    first === undefined ? (unknown[0]?.name ?? '') : botanicalById(first.botanical.id).names.title.toLowerCase()
   const name = title
     .replace(/\s*\([^)]*\)/gu, '')
     .replace(/\s*[(,/].*$/u, '')

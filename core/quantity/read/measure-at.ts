@@ -3,7 +3,7 @@ import type { UnitKind } from '../problems.ts'
 import type { Assumption } from '../quantities.ts'
 import { type AcceptedRange, accepted, isWithin } from './accepted-ranges.ts'
 import { type NumberRead, type Reading, readNumber } from './read-number.ts'
-import { expectEnd, shown, type TypedText, textFrom } from './tokens.ts'
+import { expectEnd, shown, type TypedText, textFrom, wordAt } from './tokens.ts'
 import { anyUnitAt, expectUnit, unitAt } from './unit-at.ts'
 import { toCanonical, type Unit } from './units.ts'
 
@@ -144,15 +144,18 @@ export const measureOf = (typed: TypedText, head: Head): Measure => {
 export const measureAt = (typed: TypedText, at: number, kinds: readonly UnitKind[], bare: Unit | null = null) =>
   measureOf(typed, headAt(typed, at, kinds, bare))
 
-/** `1 lb 4 oz`, `1 cup 2 tbsp`: a smaller unit of the same kind after the first is added to it. */
+const JOINS: ReadonlySet<string> = new Set(['+', 'and', 'plus', 'e'])
+
+/** `1 lb 4 oz`, `1 cup + 2 tbsp`: a smaller unit of the same kind after the first is added to it. */
 export const compoundAt = (typed: TypedText, at: number, kinds: readonly UnitKind[]): Measure => {
   let sum = measureAt(typed, at, kinds)
   let factor = sum.unit.factor
   while (sum.stated === null) {
-    const number = readNumber(typed, sum.next)
+    const from = JOINS.has(wordAt(typed, sum.next)) ? sum.next + 1 : sum.next
+    const number = readNumber(typed, from)
     const unit = number && anyUnitAt(typed, number.next)?.unit
     if (!unit || unit.kind !== sum.unit.kind || unit.factor >= factor) break
-    const part = measureAt(typed, sum.next, [unit.kind])
+    const part = measureAt(typed, from, [unit.kind])
     sum = { ...part, unit: sum.unit, value: sum.value + part.value, assumed: unique([...sum.assumed, ...part.assumed]) }
     factor = unit.factor
   }

@@ -61,14 +61,23 @@ const unitsOf = (kind: UnitKind, key: string): readonly (readonly [phrase: strin
   return [...found.values()]
 }
 
-/** `1 lb 4 oz`: whole units, and the rest in a smaller one. */
+/** What the larger unit of two is told in: whole ones first, then what cups and jugs show. */
+const LARGER_STEPS = [1, 1 / 2, 1 / 4, 1 / 3, 1 / 8] as const
+
+/** A share of a step that is lost where a double was added up. */
+const ROUNDED_OFF = 1e-9
+
+/** `1 lb 4 oz`, `1/2 cup 1 1/2 tbsp`: some of the larger unit, and the rest in a smaller one. */
 function* compounds({ kind, value }: Amount, [phrase, { factor }]: readonly [string, Unit]): Iterable<string> {
-  const whole = Math.floor(value / factor)
-  if (whole === 0) return
-  for (const [smaller, unit] of unitsByKind[kind]) {
-    if (unit.factor >= factor) continue
-    for (const number of numberTexts((value - whole * factor) / unit.factor))
-      yield `${whole}${phrase} ${number} ${smaller}`
+  const larger = LARGER_STEPS.map((step) => Math.floor(value / factor / step + ROUNDED_OFF) * step)
+  for (const count of new Set(larger.filter((each) => each > 0))) {
+    const named = count <= 1 && isPlural(phrase) ? phrase.slice(0, -1) : phrase
+    const counts = numberTexts(count)
+    for (const [smaller, unit] of unitsByKind[kind]) {
+      if (unit.factor >= factor) continue
+      for (const number of numberTexts((value - count * factor) / unit.factor))
+        for (const text of counts.filter((each) => !each.includes('.'))) yield `${text}${named} ${number} ${smaller}`
+    }
   }
 }
 

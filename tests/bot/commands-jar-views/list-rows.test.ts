@@ -17,9 +17,9 @@ describe('a row of /jar list', () => {
     ['2026-11-09', 'day 2 of 33   shake today'],
     ['2026-11-16', 'day 9 of 33   taste and shake today'],
     ['2026-12-03', 'day 26 of 33  strain by 10 Dec, taste, shake'],
-    ['2026-12-11', 'day 34        strain, 1 day late, shake'],
-    ['2026-12-24', 'day 47        strain, 14 days late, shake'],
-    ['2027-01-02', 'day 56        strain, 23 days late, shake'],
+    ['2026-12-11', 'day 34 of 33  strain, 1 day late, shake'],
+    ['2026-12-24', 'day 47 of 33  strain, 14 days late, shake'],
+    ['2027-01-02', 'day 56 of 33  strain, 23 days late, shake'],
   ])('says on %s: %s', async (isoDay, says) => {
     expect(await rowOn(isoDay)).toContain(says)
   })

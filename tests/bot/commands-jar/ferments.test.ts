@@ -40,7 +40,7 @@ describe('a jar that ferments', () => {
     const before = await desk.person()
     const { code, message } = await desk.refused('/jar add d water:3 l')
     expect(code).toBe('ambiguous')
-    expect(message).toContain('9.7 %')
+    expect(message).toContain('about 10 %')
     expect(await desk.person()).toBe(before)
     const added = await desk.ask(lineIn(message))
     expectWarned(added)

@@ -47,14 +47,6 @@ describe('a yes to what may be a mistake', () => {
 })
 
 describe('a yes to several lines, or to one for later', () => {
-  it.each(['done', 'I did that', 'yes'])('records nothing of a syrup for a part of the jar: %s', async (text) => {
-    const one = await strained()
-    const worked = await one.say('/syrup jar:lemon at-most:1 l to-strength:30% to-sweetness:200 g/L')
-    expect(worked.data).toMatchObject({ waterMl: expect.any(Number) })
-    expect(await one.say(text)).toMatchObject({ recorded: 0 })
-    expect((await one.say('/jar show lemon')).data).toMatchObject({ stage: 'strained' })
-  })
-
   it('asks which', async () => {
     const one = await talkerFor({ after: null, shelf: 'lemon' })
     await one.say('/jar strain lemon measured:930 ml strength:87%')
