@@ -81,7 +81,7 @@ export const jarProblems = {
   two_batches: ({ jar, other }) =>
     `${jar} has ${other} poured in, and I can only share one batch. Next time, share them before you pour them together.`,
   second_steep_unshared: ({ jar, other }) =>
-    `${jar} is a second steep on the plants of ${other}, so there’s no recipe of its own to pass on. Share or plan ${other} instead.`,
+    `${jar} is a second steep on the plants of ${other}: it has no recipe of its own. Share or plan ${other} instead.`,
   second_not_strained: ({ jar }) => `${jar} is still steeping. Strain it first: /jar strain ${quoted(jar)}`,
   second_sugared: ({ jar }) =>
     `There’s still sugar on that fruit. Pour back what it drew first: ${lineTyped('jar sweeten', { jar, 'from-fruit': 'yes' })}`,

@@ -83,7 +83,7 @@ const unusualNotes = {
 /** How what was strained becomes clear. */
 const CLEARING: Readonly<Record<Clearing, string>> = {
   filter_before_syrup:
-    'If there are bits in it, pour it through a coffee filter before the syrup goes in, covered and away from flames. Tell me what’s left, and I’ll work out the syrup again.',
+    'Bits in it? Before the syrup goes in, pour it through a coffee filter, covered and away from flames. Tell me what’s left, and I’ll work out the syrup again.',
   stand_then_rack: 'Let it stand somewhere cold for a week, then pour the clear part off what has sunk.',
   rest_then_rack:
     'If it turns hazy, leave it somewhere cold for two weeks, then pour the clear part off. Only the rest needs a filter.',
@@ -251,7 +251,7 @@ const stepHeadlines = {
     return counted === '' ? 'I count the days from this layer now.' : `I count the days from this layer now. ${counted}`
   },
   fruit_gives: ({ volumeMl, abvPercent }, format) =>
-    `Shake the fruit every day. When the sugar has melted, in a week or two, pour about ${format.round.volume(volumeMl.value)} off it (about ${format.round.strength(abvPercent)}, very sweet) and back into the jar.`,
+    `Shake the fruit every day. The sugar melts in a week or two. Then pour about ${format.round.volume(volumeMl.value)} off it (about ${format.round.strength(abvPercent)}, very sweet) and back into the jar.`,
   jar_became: (made, format) => `It’s now ${drinkText(made, format)}.`,
   jar_split: ({ name, into, leftMl, outMl }, format) =>
     `Done: ${format.round.volume(outMl.value)} of ${name} is now “${into}”, and ${format.round.volume(leftMl.value)} stays in ${name}.`,
@@ -372,7 +372,7 @@ export const stepSentences = {
     ...correctNotes,
     jar_out_of_freezer: () => OUT_OF_FREEZER,
     enzyme_first: () =>
-      'Mash the fruit, stir the enzyme in as its packet says, and let it work as long as that says. Then the spirit goes in: it stops the enzyme.',
+      'Mash the fruit and stir the enzyme in. Let it work as long as its packet says. Then the spirit goes in: it stops the enzyme.',
     layer_overdone: ({ plants }) =>
       `Lift out the ${listed(plants.map(nameText))} before then. Any longer would spoil the drink.`,
     jar_fined: ({ fining, isAllergen }) =>

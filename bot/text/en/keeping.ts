@@ -77,7 +77,7 @@ export const keepingSentences = {
     keeping_red: () => 'In the fridge its red lasts five to seven times as long.',
     /** Sokół-Łętowska et al., Molecules 23(9):2156 (2018), abstract: half-lives of 5.9 and 6.6 weeks. */
     keeping_sugar: () =>
-      'Sugar hardly matters to it: at 30 °C half of a sour cherry’s red was gone in 6 weeks with sugar, in 7 without.',
+      'Sugar hardly matters to it. At 30 °C a sour cherry lost half its red in 6 weeks with sugar, in 7 without.',
     keeping_weak: () => `It’s weaker than ${KEEPS_ABV_PERCENT} %, so I give it no longer than that.`,
     keeping_cream: () =>
       'For cream, mix pasteurised or UHT cream in a jug, cold. Keep it in the fridge and use it within two days. I don’t plan egg: no amount of waiting makes raw egg safe.',

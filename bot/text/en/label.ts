@@ -266,11 +266,11 @@ export const labelSentences = {
     allergen_known: ({ typed }) =>
       `I don’t know how to steep “${typed}”, but I know what its label has to say. For the rest I went by the general rules.`,
     law_liquorice: ({ fromMgPerL, rootGPerL }, format) =>
-      `Liquorice: in a drink with more than 1.2 % vol the words on blood pressure are due from ${format.plain(fromMgPerL)} mg of glycyrrhizinic acid in a litre.` +
-      ` Root that is rich in it brings that with ${format.plain(rootGPerL, 1)} g a litre, so write them always (Regulation (EU) 1169/2011, Annex III, from memory).`,
+      `Liquorice: over 1.2 % vol the words on blood pressure are due from ${format.plain(fromMgPerL)} mg of glycyrrhizinic acid in a litre.` +
+      ` A rich root brings that with ${format.plain(rootGPerL, 1)} g a litre, so always write them (Regulation (EU) 1169/2011, Annex III, from memory).`,
     law_caffeine: ({ fromMgPerL }, format) =>
       `Caffeine: above ${format.plain(fromMgPerL)} mg in a litre a shop’s label says “High caffeine content. Not recommended for children or pregnant or breast-feeding women”.` +
-      ' A drink with coffee or tea in its name is let off, but tell your guests all the same (Regulation (EU) 1169/2011, Annex III, from memory).',
+      ' With coffee or tea in its name it’s let off. Tell your guests all the same (Regulation (EU) 1169/2011, Annex III, from memory).',
     law_sulphites: ({ fromMgPerL }, format) =>
       `Sulphites are named from ${format.plain(fromMgPerL)} mg in a litre, counted as sulphur dioxide (Regulation (EU) 1169/2011, Annex II, from memory). Fruit sold as unsulphured brings none: write “unsulphured” before it.`,
     lemon_name: () =>
@@ -284,7 +284,7 @@ export const labelSentences = {
       'A US label says: the class of drink, the strength, the volume, who made it, and the government’s health warning' +
       ' (from memory 27 CFR parts 5 and 16).',
     uk_label_says: () =>
-      'For Great Britain I only know the liqueur rule and how far the strength may be off, not the other labelling rules.',
+      'For Great Britain I only know the liqueur rule and how far off the strength may be. I don’t know its other rules.',
   },
 
   cautions: {

@@ -64,10 +64,10 @@ export const measureSentences = {
       'I brought the Brix to 20 °C. If your refractometer corrects itself (ATC), leave its temperature out.',
     measure_floats: () => 'Filter it first, spin the hydrometer to shake the bubbles off, and read it at 20 °C.',
     measure_boiled_so: () =>
-      'That’s for 100 ml boiled with 100 ml of water down to 80, cooled, and filled up with water to 100 ml at 20 °C.',
+      'That’s for 100 ml boiled with 100 ml of water down to 80 ml. Cooled, it’s filled up with water to 100 ml at 20 °C.',
     measure_simmer: () => 'Simmer it down to about 80 ml, lid off.',
     measure_fill_up: () =>
-      'Let it cool, pour it back, rinse the pan with a little water, and fill up to exactly 100 ml at 20 °C.',
+      'Let it cool and pour it back. Rinse the pan with a little water, and fill up to exactly 100 ml at 20 °C.',
     measure_if_weighed: (found, format) =>
       `Had you weighed it all instead of pouring, it’d be ${within(found, format).replace('Within ', '')}.`,
     measure_weighing_no_help: () => 'Weighing wouldn’t make it much better.',

@@ -165,7 +165,7 @@ export const servingSentences = {
       const { heavyG, dangerousG, adultKg, gPerL } = values
       return (
         `In one go ${format.plain(heavyG)} g of alcohol or more is heavy drinking (World Health Organization).` +
-        ` From about ${format.plain(dangerousG)} g an adult of ${format.plain(adultKg)} kg comes near ${format.plain(gPerL, 1)} g in a litre of blood, where life is in danger (both from memory).`
+        ` About ${format.plain(dangerousG)} g brings an adult of ${format.plain(adultKg)} kg near ${format.plain(gPerL, 1)} g in a litre of blood. There life is in danger (both from memory).`
       )
     },
     name_a_country: ({ line }, format) => `To count standard drinks, name a country: ${format.call(line)}`,
