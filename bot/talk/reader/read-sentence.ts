@@ -27,6 +27,7 @@ import { hiddenDanger, hiddenPlant } from './hidden-danger.ts'
 import { isAsked, mayBe } from './is-told.ts'
 import { leftOutOf } from './left-out.ts'
 import { oneReminder } from './one-reminder.ts'
+import { partTaken } from './part-taken.ts'
 import { placeUnknown } from './place-unknown.ts'
 import { dangerTopic, isElsewhere, isOfGarden, smallTalk } from './small-talk.ts'
 import { isStillGoodAsked, oddSmell } from './still-good.ts'
@@ -92,7 +93,7 @@ function readPlainly(text: string, knows: Knows): TalkReading {
     return { kind: 'refused', problem: danger.problem }
   const told = knows.command === undefined ? dangerTopic(sentence) : null
   if (told === null && knows.command === undefined && isElsewhere(sentence)) return { kind: 'lost', nearest: [] }
-  const reading = readOnce(sentence, text, knows)
+  const reading = partTaken(readOnce(sentence, text, knows), sentence)
   if (told !== null) {
     // A deed is not lost over it: it is done, or asked about, and the danger is said too.
     return isDeed(reading) ? hiddenDanger({ ...reading, beside: told }, sentence) : topic({ id: told, others: [] })

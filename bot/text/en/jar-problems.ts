@@ -95,6 +95,8 @@ export const jarProblems = {
     plants.length === 0
       ? `There’s nothing in ${jar} to lift out.`
       : `There’s no ${typed} in ${jar}. It has ${listed(plants.map(nameText))}.`,
+  part_lifted: ({ jar, typed, plant }) =>
+    `I can’t note part of the ${nameText(plant)} coming out of ${jar}, only all of it. Once it’s all out: ${lineTyped('jar take-out', { jar, of: typed })}`,
   no_fruit: ({ jar }) => `${jar} had no plants in it, so there’s no fruit to put sugar on.`,
   fruit_not_sugared: ({ jar }) =>
     `There’s no sugar on the fruit of ${jar} yet. If you’ve put some on: ${lineTyped('jar sweeten', { jar, sugar: '250 g', 'on-fruit': 'yes' })}`,

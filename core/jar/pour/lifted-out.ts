@@ -42,21 +42,73 @@ const idsOf = (typed: string): readonly string[] => {
 
 const NONE: ReadonlySet<string> = new Set()
 
-/** The plants of a jar that a text names. Throws `not_in_jar` with what is in it. */
+/** What says that some of it stays in. */
+const PART =
+  /^(?:(?:about|only|just|the|circa|solo)\s+)*(?:half|some|part|most|a few|few|a third|a quarter|one of|two of|meta|metà|alcun[ie]|qualche|parte|un po)(?:\s+(?:of|di|de[li]|della|delle|the|its|my))*\s+/i
+
+/** `Peel`: of the one that has it in its name. */
+const only = <Each>(all: readonly Each[]): Each | undefined => (all.length === 1 ? all[0] : undefined)
+
+const WEIGHED = /^(\d[\d.,]*)\s*(g|kg)\s/i
+const COUNTED = /^(\d+|one|two|three|four|un[oa]?|due|tre)\s/i
+const COUNTS: Readonly<Record<string, number>> = {
+  one: 1,
+  two: 2,
+  three: 3,
+  four: 4,
+  un: 1,
+  uno: 1,
+  una: 1,
+  due: 2,
+  tre: 3,
+}
+
+/** Of what went in, from this share on it is all: a scale and a handful of wet fruit tell no better. Estimated. */
+const ALL_SHARE = 0.9
+
+/** Whether a text names less of a plant than is in, by its words, its weight or its count. */
+function isPart(text: string, found: PlantOut, story: JarState): boolean {
+  if (PART.test(text)) return true
+  const weighed = WEIGHED.exec(text)
+  if (weighed !== null) {
+    const massG = Number(weighed[1]!.replace(',', '.')) * (weighed[2]!.toLowerCase() === 'kg' ? 1000 : 1)
+    return massG < ALL_SHARE * found.massG.value
+  }
+  const counted = COUNTED.exec(text)?.[1]?.toLowerCase()
+  if (counted === undefined) return false
+  const count = story.started.plants.find((plant) => plantKey(plant) === plantKey(found))?.count ?? null
+  return count !== null && (COUNTS[counted] ?? Number(counted)) < ALL_SHARE * count
+}
+
+/**
+ * The plants of a jar that a text names. Throws `not_in_jar` with what is in it, and `part_lifted` where some of it is to stay:
+ * how much of a plant that has given its juice is left tells no scale.
+ */
 export function liftedOut(story: JarState, text: string): readonly PlantOut[] {
   const inside = plantsInside(story)
   return text
     .split(BETWEEN)
-    .map((part) => part.replace(AMOUNT, '').trim())
-    .filter((part) => part !== '')
-    .map((part): PlantOut => {
+    .map((typed) => ({
+      typed: typed.trim(),
+      part: typed.trim().replace(PART, '').replace(AMOUNT, '').replace(COUNTED, '').trim(),
+    }))
+    .filter(({ part }) => part !== '')
+    .map(({ typed, part }): PlantOut => {
       const ids = idsOf(part)
       const key = nameKey(part)
       const meant = inside.filter(({ id }) => id !== null && ids.includes(id))
       const found =
         (meant.length === 1 ? meant[0] : undefined) ??
         inside.find((plant) => nameKey(plant.name) === key) ??
-        inside.find((plant) => nameKey(plant.name).startsWith(key))
+        inside.find((plant) => nameKey(plant.name).startsWith(key)) ??
+        only(inside.filter((plant) => nameKey(plant.name).includes(key)))
+      if (found !== undefined && isPart(typed, found, story)) {
+        throw new DomainError('bad_value', 'part_lifted', {
+          jar: story.name,
+          typed: shown(part),
+          plant: { id: found.id, name: found.name },
+        })
+      }
       if (found !== undefined) return found
       throw new DomainError('not_found', 'not_in_jar', {
         jar: story.name,

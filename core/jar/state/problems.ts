@@ -48,6 +48,13 @@ export interface JarProblems {
     readonly typed: string
     readonly plants: readonly { readonly id: string | null; readonly name: string }[]
   }
+  /** Only some of a plant is to be lifted out: what stays in is not known then. */
+  part_lifted: {
+    readonly jar: string
+    /** As it was typed. */
+    readonly typed: string
+    readonly plant: { readonly id: string | null; readonly name: string }
+  }
   /** Sugar is to go on strained plants of a jar that had none. */
   no_fruit: { readonly jar: string }
   /** What sugar drew out of strained plants is to go in, and no sugar lies on them. */
