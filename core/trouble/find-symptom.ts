@@ -75,7 +75,7 @@ const isName = (text: string): boolean => {
 }
 
 /** All symptoms that a text names, in its order, each once: `cloudy and fizzing` are two, `slimy and thick` is one. */
-function symptomsIn(text: string): readonly SymptomId[] {
+export function symptomsIn(text: string): readonly SymptomId[] {
   const whole = symptomIn(text)
   if (whole !== null && isName(text)) return [whole]
   const parts = partsOf(text).flatMap((part) => symptomIn(part) ?? [])

@@ -73,7 +73,7 @@ export async function jarChoices({ input, held, context }: Asking): Promise<read
     }))
 }
 
-/** What there is to put right; null where it steeps, has ended, or nothing is known of it. */
+/** What there is to put right; null where nothing is. */
 function mendable({ held, facts }: Asking): Mendable | null {
   if (held !== null) {
     const isOpen = held.story.strained !== null && !isFinished(held) && !held.contents.isEmpty
@@ -85,7 +85,6 @@ function mendable({ held, facts }: Asking): Mendable | null {
   return { liqueur, spiritPercent: 0, facts }
 }
 
-/** A number as it is typed. */
 const round = (value: number, step: number): number => Number((Math.round(value / step) * step).toFixed(3))
 
 /** The call that works out, and shows, what a remedy takes: of its jar, or of a litre. */
@@ -173,7 +172,7 @@ const alsoOf = (asking: Asking): readonly Action[] =>
 
 /** What can be typed next: the answer first, then what mends it. */
 export function troubleActions(
-  { verdict, question, causes }: Diagnosis,
+  { symptom, verdict, question, causes }: Diagnosis,
   asking: Asking,
   remedies: readonly Action[],
 ): readonly Action[] {
@@ -195,6 +194,7 @@ export function troubleActions(
   const [best, ...others] = mending
   const shown = best === undefined ? [] : [best, ...inMore(others)]
   const noted = verdict.kind === 'hold' ? noteOf(asking) : []
-  const mends = open.length > 0 ? inMore([...mending, ...noted]) : [...shown, ...noted]
+  const isFull = symptom === 'pressure'
+  const mends = open.length === 0 ? [...shown, ...noted] : [...(isFull ? inMore(noted) : noted), ...inMore(mending)]
   return [...open, ...mends, ...alsoOf(asking), ...inMore(more)]
 }

@@ -8,13 +8,15 @@ import {
   type StrengthAndSugar as Weak,
   weaknessOf,
 } from '../../../core/liquid/keeping.ts'
+import { symptoms } from '../../../core/trouble/symptoms.ts'
+import { lineTyped } from '../../calls/write-line.ts'
 import type { Format } from '../format.ts'
 import type { Feature } from '../language.ts'
 import type { DangerMessages } from '../messages/jar-danger.ts'
 import { plantName } from './cook-names.ts'
 import { weakText } from './jar-problems.ts'
 import { listed } from './phrases.ts'
-import { gramsAtMost } from './words.ts'
+import { gramsAtMost, noteText } from './words.ts'
 
 const weak = (of: Weak): string => weakText(weaknessOf(of))
 
@@ -67,6 +69,8 @@ export const dangerSentences = {
       ' If it fizzes or smells off, throw it away.',
     jar_undecided: ({ name, add, kitchen, ...of }, format) =>
       `${name} is at ${weak(of)}, and nobody can say if that keeps. Keep it in the fridge, for weeks and not months, with the fruit under the liquid.${added(add, 'would make it keep', format.in(kitchen))}`,
+    jar_noted_trouble: ({ name, note, symptom, day }, format) =>
+      `On ${format.day(day)} you noted ${noteText(note)}. Don’t bottle ${name} before that’s cleared up: ${lineTyped('trouble', { symptom: symptoms[symptom].en[0]!, jar: name })}`,
     can_ferment: (of) =>
       `At ${weak(of)} it can ferment, and a closed bottle of it can burst. Keep it in the fridge, lid loose, for days. Don’t bottle it or give it away.`,
     keeps_undecided: (of) =>

@@ -1,6 +1,8 @@
 import type { OverCeiling } from '../../../core/botanical/limits/ceilings.ts'
 import type { SpiritToAdd } from '../../../core/jar/limits/spirit-to-add.ts'
 import type { Keeping, StrengthAndSugar as Weak } from '../../../core/liquid/keeping.ts'
+import type { CalendarDay } from '../../../core/quantity/quantities.ts'
+import type { SymptomId } from '../../../core/trouble/symptoms.ts'
 import type { Kitchen } from './kitchen.ts'
 import type { Plain } from './plain.ts'
 
@@ -23,6 +25,13 @@ export interface DangerMessages {
     }
     jar_ferments: WeakJar
     jar_undecided: WeakJar
+    /** Written down, and not cleared up since. */
+    jar_noted_trouble: {
+      readonly name: string
+      readonly note: string
+      readonly symptom: SymptomId
+      readonly day: CalendarDay
+    }
     can_ferment: Weak
     keeps_undecided: Weak
     plan_jar_undecided: Weak

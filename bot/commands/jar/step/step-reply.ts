@@ -17,6 +17,7 @@ import { dangerActions, dangerCautions } from '../known/jar-dangers.ts'
 import { jarData } from '../known/jar-data.ts'
 import { kitchenOfJar } from '../known/jar-kitchen.ts'
 import { jarRef } from '../known/jar-ref.ts'
+import { notedCautions } from '../known/noted-cautions.ts'
 import { undoActions } from '../known/undo-actions.ts'
 import { viewOf } from '../known/view-of.ts'
 import { nextActions, nextRows, nextSaid } from './next-said.ts'
@@ -95,7 +96,8 @@ export function stepReply(context: Context, input: Input, recorded: Recorded, sa
   const { jar, story, unusual, isAlready, held } = recorded
   const view = viewOf(jar, context)!
   const dangers = dangerCautions([view.story])
-  const cautions = [...dangers, ...atTheirDepth(recorded.cautions)]
+  const noted = notedCautions(view.story)
+  const cautions = [...dangers, ...noted, ...atTheirDepth(recorded.cautions)]
   const rest = { sure: [], cautions, data: jarData(view), kitchen: kitchenOfJar(input, view.story) }
   const mending = dangerActions(view, context)
   const odd = unusualNotes(unusual, story)
@@ -127,7 +129,9 @@ export function stepReply(context: Context, input: Input, recorded: Recorded, sa
   const isCrowded = [...notes, ...cautions].some((each: object) => depthOf(each) === 'first')
   const isNextDeeper = said.isNextSaid === true || isCrowded
   const offered = said.actions ?? []
-  const meant = mending.length > 0 ? mending : offered.length > 0 ? offered : nextActions(view, context)
+  // Nothing goes on before what was seen is cleared up.
+  const usual = offered.length > 0 || noted.length > 0 ? offered : nextActions(view, context)
+  const meant = mending.length > 0 ? mending : usual
   const actions = odd.length === 0 || mending.length > 0 ? meant : [...meant, ...typedUndo(recorded, context)]
   return {
     ...rest,

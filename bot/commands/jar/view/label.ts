@@ -8,6 +8,7 @@ import { dangerActions, dangerCautions } from '../known/jar-dangers.ts'
 import { jarBrief } from '../known/jar-data.ts'
 import { kitchenOfJar } from '../known/jar-kitchen.ts'
 import { jarNamed } from '../known/jar-named.ts'
+import { notedCautions } from '../known/noted-cautions.ts'
 import { expectKeeping } from '../step/already.ts'
 
 /** Files of a reply. */
@@ -31,7 +32,7 @@ export const jarLabelCommand = defineCommand({
         ...(await unprintedNotes({ id: view.jar.id, name: view.story.name })),
         { group: 'notes', key: 'print_size', values: { count: labels.length } },
       ],
-      cautions: dangerCautions([view.story]),
+      cautions: [...dangerCautions([view.story]), ...notedCautions(view.story)],
       actions: dangerActions(view, context),
       data: { ...jarBrief(view), bottlesMl: sizes },
       kitchen: kitchenOfJar({}, view.story),

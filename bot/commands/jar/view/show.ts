@@ -19,6 +19,7 @@ import { dangerActions, dangerCautions } from '../known/jar-dangers.ts'
 import { jarData } from '../known/jar-data.ts'
 import { kitchenOfJar } from '../known/jar-kitchen.ts'
 import { jarNamed } from '../known/jar-named.ts'
+import { notedCautions } from '../known/noted-cautions.ts'
 import { todayOf } from '../known/view-of.ts'
 import { nextActions, nextSaid } from '../step/next-said.ts'
 import { storyRows } from './story-rows.ts'
@@ -75,9 +76,10 @@ function jarReply(view: JarView<Jar>, context: Context): Reply {
   const became = story.strained === null || contents.isEmpty ? null : { volumeMl, abvPercent, sugarGPerL }
   const [holds, ...numbers] = contentRows(view, context)
   const mending = dangerActions(view, context)
+  const noted = notedCautions(story)
   return {
     headline: { group: 'headlines', key: 'jar_shown', values: { name: story.name, stage, day, ofDays, became } },
-    under: nextSaid(view, context),
+    under: noted.length > 0 ? [] : nextSaid(view, context),
     table: [
       holds!,
       ...inMore([...numbers, ...ratingRow]),
@@ -88,8 +90,13 @@ function jarReply(view: JarView<Jar>, context: Context): Reply {
       ...fillNotes(story),
       { group: 'notes', key: 'jar_corrects', values: { name: quoted(story.name) } },
     ]),
-    cautions: [...dangerCautions([story]), ...neatCautions(story), ...honeyTold(story, jar.cautioned)],
-    actions: mending.length > 0 ? mending : nextActions(view, context),
+    cautions: [
+      ...dangerCautions([story]),
+      ...notedCautions(story),
+      ...neatCautions(story),
+      ...honeyTold(story, jar.cautioned),
+    ],
+    actions: mending.length > 0 || noted.length > 0 ? mending : nextActions(view, context),
     data: { ...jarData(view), fills: fillsData(story) },
     kitchen: kitchenOfJar({}, story),
   }
