@@ -61,6 +61,12 @@ describe('names of jars', () => {
     expect(await saidOf('/jar shake lemon now')).toContain('“lemon now”. Did you mean lemon?')
   })
 
+  it('stay in the line that is offered where plants and spirit stand behind them without names', async () => {
+    const desk = jarDesk()
+    const named = (await desk.refused('/jar start name:fair 10 lemons and 1 l 95%')).message
+    expect(named).toContain('/jar start fair of:10 lemons spirit:1 l 95%')
+  })
+
   it('stand in the examples of what is lacking', async () => {
     const desk = jarDesk()
     await desk.ask(LEMON.replace('lemon', '🍊'))
