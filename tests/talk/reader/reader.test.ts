@@ -9,9 +9,9 @@ const LEAST = {
   open: 0.91,
   'open-2': 0.96,
   'own-1': 0.89,
-  'own-2': 0.89,
-  'own-3': 0.88,
-  'own-4': 0.83,
+  'own-2': 0.92,
+  'own-3': 0.92,
+  'own-4': 0.9,
   'held-2': 0.92,
   held: 0.94,
 } as const
