@@ -89,7 +89,7 @@ test('says that a glass can kill, first of all, and what to do when it was drunk
   )
   expect(text.indexOf('it can kill')).toBeLessThan(text.indexOf('Not if you'))
   expect(text).toContain('60 g of alcohol or more is heavy drinking')
-  expect(text).toContain('From about 80 g an adult of 50 kg comes near 3.1 g in a litre of blood')
+  expect(text).toContain('About 80 g brings an adult of 50 kg near 3.1 g in a litre of blood')
   expect(await cautionKeys('/serving pour:500 ml strength:95%')).toEqual([
     'dangerous_glass',
     'neat_spirit',
