@@ -21,6 +21,10 @@ const isMark = (tokens: readonly Token[], { from, to }: ConceptSpan): boolean =>
   tokens[to]?.kind === 'number' ||
   MARKS.test(tokens[to]?.text ?? '')
 
+/** `Hot syrup`, `a hot scrub`: how warm it is, no taste. */
+const OF_HEAT = /^(?:syrup|water|sugar|scrub|tap|room|shed|day|days|weather|summer|wash|rinse|jar|bottle|stuff)$/
+const HOT: ReadonlySet<string> = new Set(['harsh', 'spicy'])
+
 const MARKS = /^(?:one|two|three|four|five|solid|strong|weak|good|full|low|high)$/
 
 const POLITE = /^(?:would|could|can|will) (?:you|u|ya)(?: (?:please|pls|plz|kindly))?$/
@@ -38,6 +42,7 @@ export const spansMeant = (spans: readonly ConceptSpan[], tokens: readonly Token
     const { concept, from, to } = span
     if (concept === 'gave_away') return !(isReceived(tokens, from) || isFor(tokens, from))
     if (concept === 'asking') return !isPoliteEnd(tokens, span)
+    if (HOT.has(concept) && tokens[from]!.text === 'hot') return !OF_HEAT.test(tokens[to]?.text ?? '')
     if (concept === 'how_strong') return !isTold(tokens, to)
     return concept !== 'tasted' || isMark(tokens, span)
   })

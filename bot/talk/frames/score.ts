@@ -44,6 +44,9 @@ export function tryFrame(frame: Frame, sentence: Sentence): FrameTried | null {
   if (frame.wants !== undefined && !sentence.has(...frame.wants)) return null
   if (frame.bars !== undefined && sentence.has(...frame.bars)) return null
   if (sentence.bits.some(({ kind }) => frame.barsThings?.includes(kind) === true)) return null
+  // `How long do plums last`, where no jar is of them, is asked of no jar.
+  if (frame.command === 'keeping' && !sentence.has('own_jar') && sentence.bits.some(({ kind }) => kind === 'plant'))
+    return null
   const options: Record<string, string> = {}
   const used = new Set<Bit>()
   const lacks: string[] = []

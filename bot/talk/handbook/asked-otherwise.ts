@@ -8,13 +8,13 @@ export const askedOtherwise: Readonly<Partial<Record<HandbookId, string>>> = {
   citrus_cloud:
     'why does limoncello go cloudy; is a cloudy lemon liqueur normal; should orange liqueur be clear; è normale che sia torbido; is cloudy limoncello ok; lemon liqueur never clear; supposed to be hazy; il limoncello torbido è normale; quello d’arancia deve essere limpido',
   clearing:
-    'how do i get it crystal clear; make it see-through; get rid of the haze; how do i clarify it; come lo rendo limpido; come si chiarifica; want it clear as glass; get it bright; lose the haze; farlo diventare limpido; togliere la velatura',
+    'what can i do to make it look bright; how do i get it crystal clear; make it see-through; get rid of the haze; how do i clarify it; come lo rendo limpido; come si chiarifica; want it clear as glass; get it bright; lose the haze; farlo diventare limpido; togliere la velatura',
   pectin_enzyme:
-    'do i need pectic enzyme; pectolase for plums; enzyme against haze; serve l’enzima; what does pectic enzyme do; stop plums setting; serve l’enzima; perché non faccia gelatina',
+    'when do i stir the enzyme in; is pectinase any use here; do i need pectic enzyme; pectolase for plums; enzyme against haze; serve l’enzima; what does pectic enzyme do; stop plums setting; serve l’enzima; perché non faccia gelatina',
   fining:
     'egg white to clear it; can i use bentonite; gelatine finings; chiarificare con l’albume; would egg white clear it; la bentonite funziona; gelatina per renderlo chiaro',
   colouring:
-    'food colouring ok; can i make it greener; add a bit of colour; posso usare un colorante; want it yellower; dye it green; a drop of food colour; farlo più giallo; dargli un po’ di colore',
+    'how do i make it a brighter red; natural ways to tint it; food colouring ok; can i make it greener; add a bit of colour; posso usare un colorante; want it yellower; dye it green; a drop of food colour; farlo più giallo; dargli un po’ di colore',
   cream:
     'how do i make the cream version; adding cream to it; crema di limoncello con panna; come faccio la crema; how do i make it creamy; when do i put the cream in; come faccio la crema; quando si mette la panna',
   condensed_milk:
@@ -25,30 +25,30 @@ export const askedOtherwise: Readonly<Partial<Record<HandbookId, string>>> = {
   keep_time:
     'shelf life; does it ever go off; will it last till next christmas; use by; scade; quanto dura chiuso; how long before it is past it; will it last years; quanto tempo si conserva; dura anni chiuso; quanto si mantiene',
   keep_opened:
-    'how long is it good once opened; opened a bottle months ago still good; half empty bottle; dopo aperto quanto dura; open bottle since easter; once opened how long; una volta aperto; bottiglia aperta da mesi',
+    'half a bottle left, does it spoil; how long is it good once opened; opened a bottle months ago still good; half empty bottle; dopo aperto quanto dura; open bottle since easter; once opened how long; una volta aperto; bottiglia aperta da mesi',
   fridge:
-    'does it need to live in the fridge; fridge or shelf; va tenuto in frigo; cupboard ok or fridge; keep it cold; si tiene fuori frigo; frigo o dispensa; va al fresco',
+    'do i have to refrigerate the finished stuff; does it need to live in the fridge; fridge or shelf; va tenuto in frigo; cupboard ok or fridge; keep it cold; si tiene fuori frigo; frigo o dispensa; va al fresco',
   keep_cream:
     'does cream liqueur go off; how long does the cream one last; quanto dura la crema di limoncello; homemade irish cream shelf life; how long is the cream one good; la crema di limoncello scade; con la panna quanti giorni dura',
-  rest: 'why wait a month; can i drink it straight away; does it get better with age; posso berlo subito; perché deve riposare; does it improve with age; drink it now or leave it; how long till it is nice; quanto aspetto prima di berlo; migliora col tempo; berlo subito',
+  rest: 'what does maturing do; why wait a month; can i drink it straight away; does it get better with age; posso berlo subito; perché deve riposare; does it improve with age; drink it now or leave it; how long till it is nice; quanto aspetto prima di berlo; migliora col tempo; berlo subito',
   headspace:
-    'does air in the bottle matter; top it right up or leave a gap; aria nella bottiglia; half a bottle left, goes off; gap at the top bad; air spoils it; l’aria lo rovina; bottiglia mezza vuota',
+    'is a half empty bottle bad for it; does air in the bottle matter; top it right up or leave a gap; aria nella bottiglia; half a bottle left, goes off; gap at the top bad; air spoils it; l’aria lo rovina; bottiglia mezza vuota',
   store_bottles:
-    'where do i keep the bottles; garage or cellar for the bottles; lying down or standing up; dove tengo le bottiglie; where do the bottles live; shed or garage for the bottles; flat or upright; dove conservo le bottiglie; in garage vanno bene le bottiglie; sdraiate o in piedi',
+    'can they live on a sunny shelf; do i lay them flat like wine; where do i keep the bottles; garage or cellar for the bottles; lying down or standing up; dove tengo le bottiglie; where do the bottles live; shed or garage for the bottles; flat or upright; dove conservo le bottiglie; in garage vanno bene le bottiglie; sdraiate o in piedi',
   keep_strained:
-    'can i leave the strained spirit and sweeten next week; no time to sweeten today; posso addolcire tra una settimana; strained it, can the sugar wait; leave it unsweetened for a bit; not got time to finish it; filtrato ma non ancora zuccherato; lo finisco tra due settimane; senza sciroppo un mese',
+    'how long can the strained stuff sit; can i leave the strained spirit and sweeten next week; no time to sweeten today; posso addolcire tra una settimana; strained it, can the sugar wait; leave it unsweetened for a bit; not got time to finish it; filtrato ma non ancora zuccherato; lo finisco tra due settimane; senza sciroppo un mese',
   keep_fresh_plants:
     'picked today, starting at the weekend; can the berries wait; hold the fruit till saturday; got fruit now but no vodka till friday; can damsons wait a week; hold on to the berries; ho la frutta ma non l’alcol; aspettano fino a sabato; come tengo la frutta fino a domenica',
   no_scales:
-    'ive no kitchen scales; without weighing; measure by eye; non ho la bilancia; no scales in the house; measure sugar with a mug; zucchero a tazze; senza pesare',
+    'can i do it by cups if i don’t own a scale; sugar by volume instead of weight; ive no kitchen scales; without weighing; measure by eye; non ho la bilancia; no scales in the house; measure sugar with a mug; zucchero a tazze; senza pesare',
   weigh_or_jug:
-    'scales or measuring jug; by weight or by volume; meglio pesare; is a jug accurate enough; peso o misuro; la brocca graduata basta',
+    'should i weigh the spirit; scales or measuring jug; by weight or by volume; meglio pesare; is a jug accurate enough; peso o misuro; la brocca graduata basta',
   liqueur_words:
-    'whats the difference between a liqueur and a cordial; is it a ratafia or a liqueur; difference between schnapps and liqueur; what’s a ratafia; liqueur versus cordial; cos’è un amaro; cosa vuol dire infuso',
+    'what makes it a liqueur and not a flavoured vodka; whats the difference between a liqueur and a cordial; is it a ratafia or a liqueur; difference between schnapps and liqueur; what’s a ratafia; liqueur versus cordial; cos’è un amaro; cosa vuol dire infuso',
   when_to_start:
-    'when must i start for christmas; last day to start for a december present; quando comincio per natale; when should we start for december; last day to begin; entro quando devo partire; quanto prima della fiera',
+    'is it too late to start for the fair; when do people start their sloe gin; when must i start for christmas; last day to start for a december present; quando comincio per natale; when should we start for december; last day to begin; entro quando devo partire; quanto prima della fiera',
   first_batch:
-    'never done this before; easiest one for a beginner; where do i begin; sono alle prime armi; da dove comincio; i’m new, what’s easy; what should i try first; è la prima volta, cosa faccio; il più facile per cominciare',
+    'i’m completely new, where to start; which recipe can’t go wrong; never done this before; easiest one for a beginner; where do i begin; sono alle prime armi; da dove comincio; i’m new, what’s easy; what should i try first; è la prima volta, cosa faccio; il più facile per cominciare',
   scale_recipe:
     'can i just double everything; twice as much; make half; raddoppiare le dosi; can i just double it all; a big batch; raddoppiare le dosi; farne metà',
   mix_plants:
@@ -57,7 +57,7 @@ export const askedOtherwise: Readonly<Partial<Record<HandbookId, string>>> = {
     'a version for people who dont drink; alcohol free; non alcoholic one; senza alcol; one for people who don’t drink; with no booze; per chi non beve; analcolico',
   peel_how:
     'zester, peeler or knife; how thin do i pare the lemons; how to get the peel off; con cosa pelo i limoni; how thick should the strips be; what tool for the peel; can i grate it; le scorze devono essere sottili; con che attrezzo pelo i limoni; posso grattugiarla',
-  pith: 'got some white on the peel; does the white part matter; scrape the pith off; è rimasto un po’ di bianco; bit of white came off with the zest; is the white stuff under the skin bad; how careful with the white; c’è rimasto del bianco attaccato; il bianco sotto la buccia fa amaro; togliere tutta la parte bianca',
+  pith: 'bits of white on my lemon skins; got some white on the peel; does the white part matter; scrape the pith off; è rimasto un po’ di bianco; bit of white came off with the zest; is the white stuff under the skin bad; how careful with the white; c’è rimasto del bianco attaccato; il bianco sotto la buccia fa amaro; togliere tutta la parte bianca',
   unwaxed:
     'i limoni devono essere non trattati; servono per forza limoni biologici; must lemons be untreated; only waxed lemons in the shop; do they have to be organic; scrub the wax off; supermarket lemons any good; limoni del supermercato; only got shiny lemons; how do i wash the wax off; waxy oranges; come tolgo la cera; limoni lucidi del supermercato; arance trattate vanno bene',
   peeled_fruit:
@@ -67,25 +67,25 @@ export const askedOtherwise: Readonly<Partial<Record<HandbookId, string>>> = {
   frozen_fruit:
     'berries from the freezer any good; frozen sloes work; do i thaw them first; frutti di bosco surgelati; bags of frozen fruit from the shop; do i defrost it; la frutta congelata la scongelo',
   dried_for_fresh:
-    'dried instead of fresh; how much dried herb replaces fresh; erbe secche al posto delle fresche; only got dried, how much less; can the dried stuff stand in for fresh; powder instead of root; quanta ne metto se è secca; lo zenzero in polvere',
+    'dry or fresh, how do i convert; dried instead of fresh; how much dried herb replaces fresh; erbe secche al posto delle fresche; only got dried, how much less; can the dried stuff stand in for fresh; powder instead of root; quanta ne metto se è secca; lo zenzero in polvere',
   prick_fruit:
-    'do i have to prick every sloe; stab each one with a fork; is pricking needed; bucarle tutte; must i stab every single one; do damsons want pricking; bucare le susine una per una; bucarli con l’ago',
+    'skip the pricking?; do i have to prick every sloe; stab each one with a fork; is pricking needed; bucarle tutte; must i stab every single one; do damsons want pricking; bucare le susine una per una; bucarli con l’ago',
   stones_whole:
-    'leave the stones in the cherries; do i stone the plums; are apricot kernels dangerous; tolgo i noccioli; plums go in with the stones; do i pit them; stones in or out; take out the pips; con o senza nocciolo; tolgo i noccioli alle ciliegie; snocciolarle prima',
+    'pitted or unpitted; leave the stones in the cherries; do i stone the plums; are apricot kernels dangerous; tolgo i noccioli; plums go in with the stones; do i pit them; stones in or out; take out the pips; con o senza nocciolo; tolgo i noccioli alle ciliegie; snocciolarle prima',
   crush_fruit:
-    'mash the berries or leave them whole; cut the fruit up; blend it first; schiaccio la frutta; do i squash them; should they be cut up; cut in half or leave whole; taglio la frutta o la lascio intera; vanno schiacciate; frullarla prima',
+    'how small do i cut it; mash the berries or leave them whole; cut the fruit up; blend it first; schiaccio la frutta; do i squash them; should they be cut up; cut in half or leave whole; taglio la frutta o la lascio intera; vanno schiacciate; frullarla prima',
   wash_fruit:
-    'do i need to wash the berries; rinse the mint; wet fruit ok; devo lavare la frutta; should they be washed and dried; they are dusty, give them a wash; do you rinse them before they go in; si sciacquano; vanno lavate prima; va lavata; asciugarla dopo averla lavata',
+    'should i clean the damsons; do i need to wash the berries; rinse the mint; wet fruit ok; devo lavare la frutta; should they be washed and dried; they are dusty, give them a wash; do you rinse them before they go in; si sciacquano; vanno lavate prima; va lavata; asciugarla dopo averla lavata',
   ripe_fruit:
     'bruised fruit ok; overripe plums; underripe fruit; windfalls; frutta ammaccata va bene; my fruit is a bit squishy; can i use bruised ones; is unripe fruit any use; sono molto mature, vanno bene; si può usare un po’ ammaccata; acerbe vanno bene lo stesso',
   vanilla_split:
-    'split the vanilla or leave it whole; slit the pod; vanilla cut lengthways; taglio la bacca di vaniglia; do i cut the pod open; la vaniglia va incisa; apro il baccello o lo metto intero',
+    'how do you prepare a vanilla bean; split the vanilla or leave it whole; slit the pod; vanilla cut lengthways; taglio la bacca di vaniglia; do i cut the pod open; la vaniglia va incisa; apro il baccello o lo metto intero',
   coffee_grind:
     'whole beans or ground coffee; use instant coffee; do i crush the beans; caffè macinato o in grani; would espresso do; crack the beans or not; la moka; caffè già macinato',
   ginger_peel:
     'peel the ginger first; skin on the ginger; sbuccio lo zenzero; leave its skin on; does it need skinning; va pelato; lascio la buccia allo zenzero; a fette o grattugiato',
   chilli_seeds:
-    'seeds in or out of the chilli; how do i keep chilli mild; tolgo i semi del peperoncino; how do i stop it being lethal; not too hot please; one chilli seeds and all; farlo non troppo piccante; peperoncino intero o senza semi',
+    'do i deseed them; seeds in or out of the chilli; how do i keep chilli mild; tolgo i semi del peperoncino; how do i stop it being lethal; not too hot please; one chilli seeds and all; farlo non troppo piccante; peperoncino intero o senza semi',
   nuts_prepare:
     'toast the hazelnuts first; skin on almonds; tosto le nocciole; salted nuts ok; blanched or with skins; do they want toasting; con la pelle o senza; vanno tostate',
   flame:
@@ -123,15 +123,15 @@ export const askedOtherwise: Readonly<Partial<Record<HandbookId, string>>> = {
   serve_temperature:
     'do you serve it cold; ice cold or room temperature; va servito freddo; chilled or room temperature; how cold do you drink it; si serve freddo; a che temperatura si beve; ghiacciato o no',
   serving_size:
-    'how big is a normal glass of it; how much do i pour each; quanto se ne serve; how much in a glass for a guest; what is a proper measure; how big are liqueur glasses; quanto se ne versa; quanto è un bicchierino; quanto per ospite',
+    'what’s a normal serving; how big is a normal glass of it; how much do i pour each; quanto se ne serve; how much in a glass for a guest; what is a proper measure; how big are liqueur glasses; quanto se ne versa; quanto è un bicchierino; quanto per ospite',
   serve_mixed:
-    'what do you mix it with; cocktail with it; with prosecco or tonic; con cosa si beve; uno spritz con questo; does it go with tonic; what do you drink it with; a cocktail for it; si allunga con la tonica; con che cosa lo bevo',
+    'can i put it in prosecco; what do you mix it with; cocktail with it; with prosecco or tonic; con cosa si beve; uno spritz con questo; does it go with tonic; what do you drink it with; a cocktail for it; si allunga con la tonica; con che cosa lo bevo',
   cook_with:
     'can i bake with it; over ice cream; in a cake; nel tiramisù; in cucina; splash in the trifle; does it cook off; in a pudding; lo uso nei dolci; l’alcol evapora in cottura; nella torta',
   thick_cold:
     'why is it thick from the freezer; pours like oil when cold; denso dal freezer; like oil out of the freezer; gloopy when cold but not solid; diventa sciropposo col freddo; esce denso dal congelatore',
   selling:
-    'is it legal to sell; flogging bottles at the market; legal to flog a few at the fair; e legale venderlo al mercato; can i sell it on the stall; sell a few bottles; do i need a licence; posso venderlo; can i flog it at the car boot; want to sell a few; charge money for it; vendere alla sagra; farmi pagare; posso venderlo',
+    'raffle it off, allowed; is it legal to sell; flogging bottles at the market; legal to flog a few at the fair; e legale venderlo al mercato; can i sell it on the stall; sell a few bottles; do i need a licence; posso venderlo; can i flog it at the car boot; want to sell a few; charge money for it; vendere alla sagra; farmi pagare; posso venderlo',
   giving_away:
     'can i give it to friends; raffle prize; give it at the fair; posso regalarlo; legal to give it away; as a raffle prize; free samples; regalarlo alla festa; assaggi gratis',
   home_made_allowed:
@@ -149,9 +149,9 @@ export const askedOtherwise: Readonly<Partial<Record<HandbookId, string>>> = {
   presents:
     'nice bottles for christmas presents; how much to give; idee regalo; nice way to give bottles; wedding favours; idee per regalarlo; bottigliette regalo',
   which_spirit:
-    'which spirit suits fruit best; best alcohol for fruit; what spirit for berries; miglior alcol per la frutta; vodka or grappa; which alcohol do i buy; what spirit works best; che alcol compro; what booze should i buy; vodka or the strong stuff; what’s best to steep in; che alcol serve; meglio vodka o alcol puro',
+    'what alcohol is best; which spirit suits fruit best; best alcohol for fruit; what spirit for berries; miglior alcol per la frutta; vodka or grappa; which alcohol do i buy; what spirit works best; che alcol compro; what booze should i buy; vodka or the strong stuff; what’s best to steep in; che alcol serve; meglio vodka o alcol puro',
   cheap_vodka:
-    'is cheap vodka fine; does dear vodka taste better; supermarket own brand vodka; vodka economica; will the cheapest do; worth splashing out on a good one; dear gin or cheap gin; ne basta una economica; vale la pena prenderne uno buono; quello del discount',
+    'does it matter which vodka i get; do i need fancy vodka; is cheap vodka fine; does dear vodka taste better; supermarket own brand vodka; vodka economica; will the cheapest do; worth splashing out on a good one; dear gin or cheap gin; ne basta una economica; vale la pena prenderne uno buono; quello del discount',
   low_strength_peel:
     'is 40 enough for lemon peel; limoncello with vodka; basta la vodka per il limoncello; can’t get anything over 40, will peel work; is 37.5 enough for zest; con alcol a 40 le scorze rendono; si può fare con la vodka normale; basta a 40 gradi per la buccia',
   brown_spirit:
@@ -171,9 +171,9 @@ export const askedOtherwise: Readonly<Partial<Record<HandbookId, string>>> = {
   steep_temperature:
     'does it go faster if i keep it somewhere warm; is the airing cupboard ok for the jar; how warm should it stand; next to the boiler; cold garage ok; al caldo fa più in fretta; in una stanza fredda; is my kitchen too cold for the jar; is the house too hot for it; does the jar mind the cold in winter; attic in summer too warm; fa troppo caldo in casa per l’infuso; meglio in cantina o in cucina mentre macera; il caldo rovina la macerazione; d’estate sopra il frigo',
   steep_light:
-    'does it need darkness; must it sit in the dark; keep the jar in the dark while it steeps; deve stare al buio; can it stand on the kitchen window; does sunlight hurt it; clear glass on the shelf ok; on the sunny sill; sulla finestra della cucina; alla luce del giorno; wrap the jar in foil; cover it from the light; does it matter if the sun gets on it; leave it out on the worktop in daylight; devo coprirlo dalla luce; batte il sole sul vaso; avvolgere il vaso nella stagnola',
+    'is the windowsill bad; does it need darkness; must it sit in the dark; keep the jar in the dark while it steeps; deve stare al buio; can it stand on the kitchen window; does sunlight hurt it; clear glass on the shelf ok; on the sunny sill; sulla finestra della cucina; alla luce del giorno; wrap the jar in foil; cover it from the light; does it matter if the sun gets on it; leave it out on the worktop in daylight; devo coprirlo dalla luce; batte il sole sul vaso; avvolgere il vaso nella stagnola',
   steep_shaking:
-    'do i have to shake it; what if i forget to shake; is shaking really needed; se non lo scuoto; what’s the point of shaking; is stirring necessary; turn the jar upside down; do i give it a shake daily; succede qualcosa se non lo scuoto; va rigirato ogni giorno; quante volte lo agito',
+    'stirring or shaking; do i have to shake it; what if i forget to shake; is shaking really needed; se non lo scuoto; what’s the point of shaking; is stirring necessary; turn the jar upside down; do i give it a shake daily; succede qualcosa se non lo scuoto; va rigirato ogni giorno; quante volte lo agito',
   keep_under:
     'fruit pokes out of the liquid; berries float above; weigh the fruit down; la frutta resta fuori; the peel won’t stay down; something to hold the berries down; the top layer of fruit is dry; come le tengo giù; la frutta esce dall’alcol; tenere sommersi i lamponi; un peso per tenere giù le bucce',
   jar_fill:
@@ -185,7 +185,7 @@ export const askedOtherwise: Readonly<Partial<Record<HandbookId, string>>> = {
   steep_too_long:
     'can it steep too long; is a year too long; harm if i leave it another month; troppo in infusione; had it on the fruit eight months, is it ruined; is longer always better; can you overdo it; does it go bitter if left on the peel; l’ho tenuto un anno in infusione; se lo lascio di più è meglio; troppi mesi fanno male; dimenticato nel vaso',
   second_steep:
-    'can i use the peels twice; a second batch from the same fruit; riuso le scorze; any life left in the fruit for another go; pour fresh gin on the same sloes; more vodka on the old fruit; is the peel finished after one go; si può rifare con le stesse bucce; usare di nuovo la stessa frutta; rimettere alcol sulle bucce usate',
+    'another go with the same sloes; can i use the peels twice; a second batch from the same fruit; riuso le scorze; any life left in the fruit for another go; pour fresh gin on the same sloes; more vodka on the old fruit; is the peel finished after one go; si può rifare con le stesse bucce; usare di nuovo la stessa frutta; rimettere alcol sulle bucce usate',
   add_later:
     'can i put more fruit in later; add another lemon now; aggiungo altri limoni; found more raspberries, can they join the jar; throw in extra fruit a week on; too late to put more in; aggiungere altre fragole tra una settimana; metterne ancora a metà; ne ho trovate altre, le aggiungo',
   top_up:
@@ -201,7 +201,7 @@ export const askedOtherwise: Readonly<Partial<Record<HandbookId, string>>> = {
   quick_ones:
     'what is quickest; ready by next week; need a present fast; qualcosa di veloce; what is ready fastest; i’ve only got ten days till the party; no time, what can still be done; cosa riesco a fare in dieci giorni; quale si fa in fretta; ho poco tempo',
   strain_cloth:
-    'strain through tights; coffee filter or muslin; what do i sieve it with; con cosa filtro; i’ve no muslin; kitchen paper to strain; a sieve enough; old t shirt to filter; va bene un canovaccio; non ho la garza; un colino basta',
+    'can i use tights; strain through tights; coffee filter or muslin; what do i sieve it with; con cosa filtro; i’ve no muslin; kitchen paper to strain; a sieve enough; old t shirt to filter; va bene un canovaccio; non ho la garza; un colino basta',
   squeeze:
     'squeeze the fruit out or let it drip; press the bag; strizzo la frutta; wring out the bag; squeeze the bag at the end; press the last drops out; strizzo alla fine; schiaccio bene o lascio gocciolare; spremere il sacchetto',
   filter_order:
@@ -211,17 +211,17 @@ export const askedOtherwise: Readonly<Partial<Record<HandbookId, string>>> = {
   slow_filter:
     'coffee filters are so slow any trick; speed up filtering; how do i filter faster; come filtro più in fretta; been filtering for hours; the paper keeps clogging, a trick; how to make it run through quicker; è lentissimo a filtrare; si intasa sempre la carta',
   kept_back:
-    'why did i get less out than i put in; some of the spirit is gone; ne è uscito meno; put a litre in, got 850 out; where did my vodka go; how much do the berries drink; ne escono 800 da un litro; quanto alcol assorbe la frutta; ne manca un po’ dopo filtrato',
+    'fruit drank half my gin; why is there less than i started with; why did i get less out than i put in; some of the spirit is gone; ne è uscito meno; put a litre in, got 850 out; where did my vodka go; how much do the berries drink; ne escono 800 da un litro; quanto alcol assorbe la frutta; ne manca un po’ dopo filtrato',
   rinse_plants:
     'rinse the peels with water to get the rest out; wash the fruit out with syrup; sciacquo le scorze con acqua; slosh water over the peel to get the last of it out; is it worth rinsing after straining; recuperare l’alcol rimasto nelle scorze; lavo la frutta con lo sciroppo per recuperare',
   spent_fruit:
-    'what do i do with the boozy fruit; eat the leftover cherries; jam from the fruit; cosa faccio con la frutta; recipes for the sloes after; the fruit thats left in a pudding; jam from the boozy cherries; ciliegie ubriache; la frutta rimasta si mangia; ci faccio un dolce con le bucce avanzate',
+    'is the fruit still any good after; what do i do with the boozy fruit; eat the leftover cherries; jam from the fruit; cosa faccio con la frutta; recipes for the sloes after; the fruit thats left in a pudding; jam from the boozy cherries; ciliegie ubriache; la frutta rimasta si mangia; ci faccio un dolce con le bucce avanzate',
   spent_away:
     'compost the peels; can the fruit go in the bin; feed it to the chickens; butto le scorze; can the old fruit go down the drain; where do i chuck the used peel; on the compost heap; dove butto la frutta usata; le bucce usate nell’umido',
   fat_off:
     'butter or bacon fat in it; skim the fat; tolgo il grasso; greasy film, get rid of it; lift the fat off; levare l’unto dalla superficie; c’è olio sopra; come tolgo il grasso',
   volumes_shrink:
-    '1 litre plus 1 litre did not make 2; two halves didnt make a litre; mixed a litre and a litre, less than two litres; perche un litro e un litro non fanno due; one and one litre isnt two; why dont volumes add up; un litro più un litro non fa due; mixed two and got less; why doesn’t it add up; some of it vanished when i mixed; il volume cala mescolando; ne manca un po’ dopo aver mescolato',
+    'alcohol and water shrink; 1 litre plus 1 litre did not make 2; two halves didnt make a litre; mixed a litre and a litre, less than two litres; perche un litro e un litro non fanno due; one and one litre isnt two; why dont volumes add up; un litro più un litro non fa due; mixed two and got less; why doesn’t it add up; some of it vanished when i mixed; il volume cala mescolando; ne manca un po’ dopo aver mescolato',
   usual_strength:
     'how strong should it be; what percent are liqueurs; quanti gradi deve avere; how strong should it end up; is 30 about right; what percent is a liqueur normally; che gradazione ha di solito un liquore; quanti gradi deve avere il limoncello; 30 gradi è giusto',
   weak_keeps:
@@ -239,21 +239,21 @@ export const askedOtherwise: Readonly<Partial<Record<HandbookId, string>>> = {
   dry_sugar:
     'straight sugar without making a syrup; just tip the sugar in; zucchero direttamente; tip the sugar in as is; do i really have to make syrup; granulated straight in the jar; serve per forza lo sciroppo; zucchero nel vaso senza scioglierlo prima',
   boil_syrup:
-    'do i have to boil the syrup; does the syrup need cooking; devo bollire lo sciroppo; stir it cold or heat it; how do you cook the syrup; sugar water on the stove; come si fa lo sciroppo; basta sciogliere a freddo; quanto cuoce lo sciroppo',
+    'do i bring it to the boil; do i have to boil the syrup; does the syrup need cooking; devo bollire lo sciroppo; stir it cold or heat it; how do you cook the syrup; sugar water on the stove; come si fa lo sciroppo; basta sciogliere a freddo; quanto cuoce lo sciroppo',
   cool_syrup:
-    'can i add the syrup hot; pour it in warm; sciroppo ancora caldo; how cold should the syrup be; can the syrup go in hot; poured it in warm, did i mess up; va aggiunto freddo; versarlo ancora caldo; aspettare che si raffreddi lo sciroppo',
+    'how cold should the syrup be; can i add the syrup hot; pour it in warm; sciroppo ancora caldo; how cold should the syrup be; can the syrup go in hot; poured it in warm, did i mess up; va aggiunto freddo; versarlo ancora caldo; aspettare che si raffreddi lo sciroppo',
   which_water:
     'tap water ok; distilled or bottled water; hard water; acqua del rubinetto; our water is very hard; bottled or from the tap; l’acqua dura è un problema; che acqua per lo sciroppo',
   sugar_when:
     'sugar at the start or at the end; add the sugar with the fruit; zucchero subito o dopo; sugar in with the fruit or after; when do you sweeten it; at what point does the sugar go in; quando metto lo zucchero; zucchero all’inizio o alla fine; si zucchera subito o dopo',
   honey:
-    'can i use honey; honey instead of sugar how much; posso usare il miele; miele al posto dello zucchero; does honey do the same job; how much honey for 500 g of sugar; quanto miele al posto di mezzo chilo di zucchero',
+    'can i sweeten with honey; can i use honey; honey instead of sugar how much; posso usare il miele; miele al posto dello zucchero; does honey do the same job; how much honey for 500 g of sugar; quanto miele al posto di mezzo chilo di zucchero',
   brown_sugar:
     'brown sugar any good; demerara; dark sugar; zucchero di canna; does brown sugar change it; dark sugar for the rum one; cambia il sapore lo zucchero grezzo; quello scuro al posto del bianco',
   other_syrups:
     'maple syrup instead; agave; golden syrup; sciroppo d’acero; can agave go in; a tin of golden syrup; dolcificare con l’agave; sciroppo d’acero per addolcire',
   sweeteners:
-    'sugar free; stevia; erythritol; sweetener instead of sugar; senza zucchero; dolcificante; a sugar free one for my aunt; is stevia any good; usare la stevia; si può fare senza zucchero',
+    'xylitol any good; sugar free; stevia; erythritol; sweetener instead of sugar; senza zucchero; dolcificante; a sugar free one for my aunt; is stevia any good; usare la stevia; si può fare senza zucchero',
   icing_sugar:
     'icing sugar ok; powdered sugar; zucchero a velo; is caster ok; icing sugar dissolve quicker; zucchero fine si scioglie prima; a velo o semolato',
   glycerine:
@@ -264,7 +264,7 @@ export const askedOtherwise: Readonly<Partial<Record<HandbookId, string>>> = {
     'more sugar later or is it too late; can i add sugar after bottling; sweeten it a second time; posso aggiungere zucchero dopo; bottled it and it needs more sugar; is it too late to add syrup; can it be sweetened later on; è venuto poco dolce, si rimedia; aggiungo altro sciroppo adesso; zuccherare dopo imbottigliato',
   syrup_ratio:
     'one to one or two to one syrup; how thick a syrup; rapporto zucchero acqua; equal sugar and water; what is simple syrup then; proporzione acqua e zucchero; quanta acqua per lo sciroppo',
-  acid: 'squeeze of lemon juice to balance it; citric acid; make it less flat with lemon; acido citrico; would acid help, it tastes flabby; a squeeze of lemon to lift it; un po’ di succo di limone alla fine; ci vuole acidità; è piatto',
+  acid: 'how do i make it sharper; squeeze of lemon juice to balance it; citric acid; make it less flat with lemon; acido citrico; would acid help, it tastes flabby; a squeeze of lemon to lift it; un po’ di succo di limone alla fine; ci vuole acidità; è piatto',
   syrup_keeps:
     'make the syrup the day before; syrup made yesterday; lo sciroppo si conserva; make the syrup tonight for saturday; how long is syrup good for; is last week’s syrup ok; farlo il giorno prima lo sciroppo; lo sciroppo avanzato dura',
   which_jar:
@@ -281,14 +281,14 @@ export const askedOtherwise: Readonly<Partial<Record<HandbookId, string>>> = {
     'safe to store liqueur in a crystal decanter; does lead leach from crystal; can i keep it in a crystal decanter; granny’s decanter; caraffa di cristallo della nonna; put it in gran’s decanter; is old crystal lead; nel decanter si può; il cristallo ha il piombo',
   pans: 'aluminium pan for the syrup; metal spoon ok; pentola di alluminio; is a steel spoon fine; copper pan ok; il rame va bene; che pentola',
   clean_bottles:
-    'how do i sterilise the bottles; dishwasher enough; sterilizzare le bottiglie; sterilise them first; how clean do they have to be; boil the jars like for jam; come pulisco i vasi; basta la lavastoviglie; sterilizzarle',
+    'can i use milton; how do i sterilise the bottles; dishwasher enough; sterilizzare le bottiglie; sterilise them first; how clean do they have to be; boil the jars like for jam; come pulisco i vasi; basta la lavastoviglie; sterilizzarle',
   bottle_fill:
     'how full do i fill the bottle; leave a gap at the top; fino a dove riempio; how far up do i fill; right to the cork; lascio spazio sotto il tappo',
   reuse_bottles:
     'can i use old whisky bottles; reuse wine bottles; bottles from other spirits; riusare bottiglie di whisky; getting labels off bottles; old wine bottles; stacco le etichette; bottiglie vecchie',
   wood: 'oak chips in it; little barrel; legno o botte; age it in oak; a bit of wood for flavour; oak chips in the jar; invecchiarlo in botte; legno nel vaso',
   juice_or_zest:
-    'does the juice go in too or just the skin; why only the peel and not the flesh; can i put whole slices in; posso mettere le fette intere; ci va anche il succo; perché si usa solo la scorza',
+    'is it peel only; does the juice go in too or just the skin; why only the peel and not the flesh; can i put whole slices in; posso mettere le fette intere; ci va anche il succo; perché si usa solo la scorza',
   green_walnut_when:
     'too late for green walnuts; what date do people pick them; fino a quando si raccolgono le noci verdi; a luglio le noci sono ancora buone; quando si prendono le noci per il nocino',
   flowers_prepare:
@@ -313,6 +313,6 @@ export const askedOtherwise: Readonly<Partial<Record<HandbookId, string>>> = {
   spills:
     'spilt it on the table; knocked over the strong stuff; stains on my hands; macchiato il piano; rovesciato sul tavolo',
   tasting_table: 'how do we do a tasting stall; cups for tasting; banco assaggi; bicchierini per assaggi',
-  cups: 'how big is a cup; pint in litres; una pinta quanti ml; quanto è una cup',
+  cups: 'what’s an ounce in grams; a tablespoon of sugar weighs what; how big is a cup; pint in litres; una pinta quanti ml; quanto è una cup',
   mark_jar: 'can’t remember what is in this one; labelling jars; non so più cosa c’è nel barattolo; segnare il vaso',
 }

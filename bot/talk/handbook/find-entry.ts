@@ -43,6 +43,10 @@ const EVEN = 0.01
 /** `What if I only have vodka?` asks for another plan. */
 const SPIRITS: ReadonlySet<string> = new Set(termsOf('vodka alcohol spirit gin rum grappa whisky wine'))
 
+/** An entry that explains every word of a question stands before one that only ranks a little above it, and is none. */
+const WHOLE = 0.985
+const NEAR = 0.15
+
 const MOST_OTHERS = 3
 
 /** The entries of an index by how well they explain a sentence, the best first; of the handbook any plant may be fruit, and one word may do. */
@@ -86,7 +90,9 @@ export const judged = <Id extends string>(index: AskedIndex<Id>, text: string, i
 export function findEntry(text: string, handbook: Handbook): FoundEntry | null {
   const entries = judged(indexOf(handbook), text, true)
   const [first] = entries
-  const best = entries.find(({ isOverBar, rank }) => isOverBar && rank >= first!.rank - EVEN)
+  const best =
+    entries.find(({ isOverBar, rank }) => isOverBar && rank >= first!.rank - EVEN) ??
+    entries.find(({ isOverBar, rank, share }) => isOverBar && share >= WHOLE && rank >= first!.rank - NEAR)
   if (best === undefined) return null
   const others = entries.filter((each) => each.isOverBar && each !== best)
   return { id: best.id, share: best.share, others: others.slice(0, MOST_OTHERS).map(({ id }) => id) }

@@ -4,23 +4,23 @@ import { stemOf } from './stem.ts'
 /** Words that mean the same in a question of this kind: both spellings of English, and Italian beside it. From memory. */
 const SAME =
   'child children kid kids toddler teenager bambino bambini bimbo bimbi figlio figlia ragazzi; ' +
-  'fridge refrigerator refrigerated frigo frigorifero; ' +
+  'fridge refrigerator refrigerate refrigerating refrigerated frigo frigorifero; ' +
   'freezer freeze freezing frozen froze congelatore congelare congela congelo congelata surgelare surgelata surgelati; ' +
   'ice icy ghiaccio ghiacciato; thaw defrost scongelare scongelo; jar kilner mason vaso vasi barattolo barattoli; ' +
   'colour color colore colorare yellower; litre liter litri; flavour flavor sapore gusto; ' +
-  'sterilise sterilize sanitise sanitize sterilizzare; licence license permit licenza permesso; ' +
+  'sterilise sterilize milton sanitise sanitize sterilizzare; licence license permit licenza permesso; ' +
   'gift present regalo regali regalare regalarlo; peel zest rind skin skins peels buccia bucce scorza scorze scorzette; ' +
   'pan pot saucepan pans pentola pentolino; cloth muslin cheesecloth garza panno canovaccio telo; tights stocking collant calza calze; ' +
   'leftover spent avanzata avanzate avanzato rimasta rimaste esausta; ' +
   'hob stove cooker gas fornelli fornello; squeeze press wring strizzare strizzo spremere spremo torchiare; ' +
   'cupboard pantry larder dispensa; medicine medication tablets tablet pills pill antibiotics farmaci farmaco pastiglie medicine; ' +
   'windowsill window sill ledge finestra davanzale; grey gray; mould mold; fibre fiber; odour odor; ' +
-  'aluminium aluminum alluminio; copper rame; colouring coloring colorante dye; chilli chili chile chillies chilies peperoncino peperoncini; ' +
+  'aluminium aluminum alluminio; copper rame; colouring coloring colorante dye tint tinted; chilli chili chile chillies chilies peperoncino peperoncini; ' +
   'caster castor; boozy drunken ubriaca ubriache; whisky whiskey; cloudy cloud hazy haze milky opaque torbido torbida opaco velato velatura intorbidisce intorbida; ' +
   'clear clearing crystal-clear limpido limpida trasparente; clarify chiarificare; ' +
   'stall market boot mercatino mercato bancarella; fair fete sagra fiera; ' +
   'wash rinse lavare lavo lava lavano lavata lavate lavati lavarle lavarli sciacquare sciacquo risciacquare; fruit frutta frutti frutto berry berries bacca bacche; ' +
-  'stone stones pit pits kernel kernels pips nocciolo noccioli snocciolare; lid lids coperchio coperchi; ' +
+  'stone stones pit pits pitted unpitted kernel kernels pips nocciolo noccioli snocciolare; lid lids coperchio coperchi; ' +
   'cork corks stopper stoppers tappo tappi sughero; rust rusty arrugginisce arrugginito ruggine; metal tin metallo latta; ' +
   'plastic plastica; rubber gomma; seal gasket guarnizione; bottle bottles bottiglia bottiglie bottigliette; ' +
   'sugar sugars zucchero zuccheri; sweeten sweetening sweetened addolcire dolcificare dolcifico zuccherare zuccherato; ' +
@@ -69,6 +69,7 @@ const SAME =
   'wait waiting aspettare aspetto aspetta; boil boiling bollire; dissolve dissolves scioglie sciogliere; ' +
   'store storing conservare conservo conserva conservano; ratafia rosolio; raffle tombola lotteria; ' +
   'soft morbide squidgy; weak weaker debole leggero; tap rubinetto; mix mixing mixed mescolare mescolando mescolo; ' +
+  'enzyme enzymes pectinase pectolase pectolitico enzima; grater microplane zester; ' +
   'jam marmellata confettura; split slit incisa incidere; mark marking segnare; bomboniera bomboniere favour favours'
 
 const groups: readonly (readonly string[])[] = SAME.split('; ').map((group) => group.split(' '))

@@ -91,7 +91,12 @@ function saysMore({ typed, lexicon, bits }: Sentence): boolean {
 
 /** What is told of one's own jar is no question of the handbook, unless it explains most of it. */
 export function isOfHandbook(share: number, sentence: Sentence): boolean {
-  if (sentence.has('be_quiet', 'shaking_reminders', 'remind', 'calendar') && !isAsked(sentence)) return false
+  if (
+    sentence.has('be_quiet', 'shaking_reminders', 'remind', 'calendar') &&
+    !isAsked(sentence) &&
+    !beginsAsking(sentence)
+  )
+    return false
   if (!sentence.has('own_jar')) return true
   if (sentence.bits.some(isNumber) || (sentence.has(...DEEDS) && !isAsked(sentence))) return false
   return share >= (isAsked(sentence) ? TELLING : MOST)

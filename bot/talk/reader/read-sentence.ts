@@ -139,6 +139,8 @@ function readOnce(sentence: Sentence, text: string, knows: Knows): TalkReading {
   if (smell !== null) return smell
   if (symptom !== null && isStillGoodAsked(text) && !isFullCall(best)) return symptomReading(sentence, symptom.id)
   if (entry !== null && isAskedOf && !isFullCall(best)) return topic(entry)
+  // `Is gran’s decanter safe?`: of the same matter what is asked is answered.
+  if (anyEntry !== null && symptom?.id === anyEntry.id && isAsked(sentence)) return topic(anyEntry)
   if (anyEntry !== null && !isFullCall(best)) {
     if (symptom !== null && isBeforeSymptom(anyEntry.share, symptom.id, sentence)) return topic(anyEntry)
     if (symptom === null && best !== undefined && isBeforeFrame(anyEntry.share, best, sentence)) return topic(anyEntry)

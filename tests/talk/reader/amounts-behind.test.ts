@@ -107,6 +107,10 @@ describe.each([
   ['damsons, stones in or out', 'stones_whole'],
   ['what the heck is pectic enzyme good for', 'pectin_enzyme'],
   ['the fruit is bobbing up out of the vodka, is that bad', 'keep_under'],
+  ['how big is one glass of it', 'serving_size'],
+  ['is mum’s crystal decanter any danger', 'lead_crystal'],
+  ['only waxed oranges here, will a hot scrub do', 'unwaxed'],
+  ['does stirring it matter', 'steep_shaking'],
   ['do bottles burst if they stand in the freezer', 'freezer_glass'],
 ])('“%s”', (text, entry) => {
   it(`is answered by ${entry}`, async () => {
