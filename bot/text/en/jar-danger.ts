@@ -65,7 +65,7 @@ export const dangerSentences = {
       return `${what}${then} If anyone has drunk it and feels ill, ring your poison centre.`
     },
     jar_ferments: ({ name, add, kitchen, ...of }, format) =>
-      `${name} can ferment: it’s at ${weak(of)}, and a closed jar or bottle of it can burst. ${STAND_IT_COLD}${added(add, 'would make it keep', format.in(kitchen))}` +
+      `${name} can ferment, and a closed jar or bottle of it can burst. It’s at ${weak(of)}. ${STAND_IT_COLD}${added(add, 'would make it keep', format.in(kitchen))}` +
       ' If it fizzes or smells off, throw it away.',
     jar_undecided: ({ name, add, kitchen, ...of }, format) =>
       `${name} is at ${weak(of)}, and nobody can say if that keeps. Keep it in the fridge, for weeks and not months, with the fruit under the liquid.${added(add, 'would make it keep', format.in(kitchen))}`,
