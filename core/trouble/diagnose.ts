@@ -2,7 +2,7 @@ import type { TroubleFacts } from './facts.ts'
 import type { Ask, FactCondition, Finding } from './finding.ts'
 import type { Cause, KeepId, RemedyKind, StopId, Stops, SymptomRow } from './row.ts'
 import { troubleRows } from './rows.ts'
-import type { Sign } from './signs.ts'
+import { isBadSign, type Sign } from './signs.ts'
 import { firstStops, STOP_ORDER } from './stops.ts'
 import type { SymptomId } from './symptoms.ts'
 
@@ -33,6 +33,8 @@ export interface Diagnosis {
   readonly verdict: TroubleVerdict
   /** What has to be told next; null where nothing has. */
   readonly question: Ask | null
+  /** What the question decides: by which answer it has to go. Null where no answer to it alone has it thrown away. */
+  readonly stake: Stake | null
   /** Dangers first, then what its own figures speak for, then the likeliest. */
   readonly causes: readonly OpenCause[]
   /** Why it would have to go, as far as nobody has said that it is not so. */
@@ -40,6 +42,9 @@ export interface Diagnosis {
   /** What its maker may want whatever the cause. */
   readonly anyway: readonly RemedyKind[]
 }
+
+/** By a sign that is there, or that is not, or by what is weaker than so many % vol. */
+export type Stake = { readonly if: 'so' | 'not' } | { readonly if: 'weaker'; readonly percent: number }
 
 /** A jar's record does not settle what its maker doubts; the symptom itself says what it assumes. */
 function factsFor({ assumes = {}, doubts = [] }: SymptomRow, facts: TroubleFacts, said: TroubleFacts['signs']) {
@@ -117,16 +122,40 @@ export function diagnose(symptom: SymptomId, known: TroubleFacts, said: TroubleF
     causes.find(({ cause, finding }) => cause.isDangerous && finding.asks.length > 0)?.finding.asks[0] ??
     null
   const because = thrown?.id
+  const goesWith = (more: Partial<TroubleFacts>): boolean =>
+    judged(withStops(firstStops, own), { ...facts, ...more }).some(({ finding }) => finding.is === 'yes') ||
+    Object.values(ownStops(row, openCauses(row, { ...facts, ...more }))).some(
+      (stop) => stop({ ...facts, ...more }).is === 'yes',
+    )
   const verdict = because === undefined ? verdictOf(row, facts, causes, question) : throwAway(facts, because)
   return {
     symptom,
     facts,
     verdict,
     question: verdict.kind === 'throw_away' || verdict.kind === 'emergency' ? null : question,
+    stake: question === null ? null : stakeOf(question, goesWith, facts),
     causes,
     unless: open.map(({ id }) => id).filter((id) => !UNTOLD.includes(id)),
     anyway: row.anyway ?? [],
   }
+}
+
+/** Below these there are stop lines. */
+const WEAK_PERCENT = [20, 15] as const
+
+function stakeOf(
+  question: Ask,
+  goesWith: (more: Partial<TroubleFacts>) => boolean,
+  { signs }: TroubleFacts,
+): Stake | null {
+  if (question === 'plants') return null
+  if (question === 'strength') {
+    const percent = WEAK_PERCENT.find((each) => goesWith({ weakestPercent: each - 0.1 }))
+    return percent === undefined ? null : { if: 'weaker', percent }
+  }
+  const isBad = isBadSign(question)
+  if (!goesWith({ signs: { ...signs, [question]: isBad } })) return null
+  return { if: isBad ? 'so' : 'not' }
 }
 
 const GRAVITY: readonly TroubleVerdict['kind'][] = ['emergency', 'throw_away', 'hold', 'ask', 'cannot_tell', 'keep']

@@ -47,6 +47,14 @@ export const likely =
     return found.is === 'maybe' ? { ...found, asks: [] } : found
   }
 
+/** It is known to be so. */
+export const surely =
+  (condition: FactCondition): FactCondition =>
+  (facts) => {
+    const found = condition(facts)
+    return found.is === 'maybe' ? NO : found
+  }
+
 /** The maker says so. */
 export const said =
   (sign: Sign): FactCondition =>

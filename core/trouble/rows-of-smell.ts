@@ -1,9 +1,12 @@
 import { everUnder, mayFerment, olderThan, stronger, sweeter } from './conditions.ts'
 import { plants } from './conditions-of-plants.ts'
-import { all, any, likely, maybe, not, notBought, said } from './logic.ts'
+import { all, any, likely, maybe, not, notBought, said, surely } from './logic.ts'
 import { cause, danger, type SymptomRow } from './row.ts'
 
 const strong = likely(not(everUnder(20)))
+
+/** What smells of nail varnish is neither fuel nor old oil; unasked where nobody says so. */
+const noVarnish = likely(not(said('varnish')))
 
 /** What it smells of. */
 export const smellRows = {
@@ -19,14 +22,16 @@ export const smellRows = {
     asks: ['not_for_drinking', 'fuel', 'varnish'],
     causes: {
       wrong_spirit: danger(1, notBought, 'p', ['fake_spirit', 'hazards'], { leadsTo: 'wrong_spirit' }),
-      fuel: danger(2, said('fuel'), 'm', ['memory']),
+      fuel: danger(2, all(said('fuel'), noVarnish), 'm', ['memory']),
       spoiling: danger(3, all(everUnder(20), said('varnish')), 'p', ['aab_wine']),
-      old_oil: cause(4, all(likely(plants('citrus')), strong, likely(olderThan(60))), 'p', [
+      old_oil: cause(4, all(likely(plants('citrus')), strong, likely(olderThan(60)), noVarnish), 'p', [
         'lemonoil',
         'lemonshu',
         'dugo',
       ]),
-      only_alcohol: cause(5, all(likely(stronger(60)), strong), 'm', ['memory']),
+      only_alcohol: cause(5, all(any(surely(stronger(60)), all(likely(stronger(60)), noVarnish)), strong), 'm', [
+        'memory',
+      ]),
     },
   },
   rotten_egg: {

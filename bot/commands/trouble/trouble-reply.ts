@@ -17,7 +17,7 @@ type Said = Message<'notes'> & Deep
 
 const MOST_IN_MORE = 6
 
-function headlineOf({ symptom, verdict, question, causes }: Diagnosis, isTaste: boolean): Reply['headline'] {
+function headlineOf({ symptom, verdict, question, stake, causes }: Diagnosis, isTaste: boolean): Reply['headline'] {
   switch (verdict.kind) {
     case 'emergency':
     case 'cannot_tell':
@@ -34,7 +34,7 @@ function headlineOf({ symptom, verdict, question, causes }: Diagnosis, isTaste: 
       return { group: 'headlines', key: 'trouble_hold_for', values }
     }
     case 'ask':
-      return { group: 'headlines', key: 'trouble_ask', values: { question: question! } }
+      return { group: 'headlines', key: 'trouble_ask', values: { question: question!, stake } }
     case 'keep':
       return { group: 'headlines', key: 'trouble_keep', values: { because: verdict.because } }
   }

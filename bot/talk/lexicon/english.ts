@@ -136,7 +136,7 @@ export const english: Lexicon = {
     curdled: `curdl*, lump*, clot*, cottage cheese, split, gone lumpy, gone grainy, broken, clag*, like scrambled egg, scrambled`,
     creamy: `cream*, milk, dairy, custard, egg, eggs, eggnog, advocaat, condensed, chocolate one`,
     vinegar: `vinegar*, vinegary, like vinegar, acetic, gone to vinegar, pickle, pickled, salad dressing, chip shop`,
-    solvent: `nail polish, nail varnish, polish remover, varnish remover, acetone, glue, paint thinner, thinners, turps, turpentine, solvent, petrol, paint, pear drops, marker pen, felt tips, superglue, uhu, lighter fluid, chemical smell, chemically, chemical`,
+    solvent: `nail polish, nail varnish, polish remover, varnish remover, acetone, glue, paint thinner, thinners, turps, turpentine, solvent, petrol, paint, pear drops, marker pen, felt tips, superglue, uhu, lighter fluid, gas station, gas pump, gasoline, kerosene, diesel, model cement, airplane cement, nail salon, nail bar, nail lacquer, lacquer, thinner, white spirit, mineral spirits, magic marker, sharpie, marker, chemical smell, chemically, chemical`,
     stones: `marzipan, almonds, tastes of almond, almondy, almond taste, stones cracked, cracked stones, broke the stones, kernels, crushed stones, stones got crushed, smashed the stones, blended the stones, with the stones, pips crushed, blitzed`,
     broken: `crack*, chip*, broke, broken, shatter*, splinter*, shard*, smashed, snapped`,
     glassware: `glass, jar, bottle, kilner, decanter, neck, rim`,

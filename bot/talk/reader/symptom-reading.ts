@@ -1,3 +1,4 @@
+import type { Sign } from '../../../core/trouble/signs.ts'
 import { type SymptomId, symptoms } from '../../../core/trouble/symptoms.ts'
 import type { Sentence } from '../bits/bit.ts'
 import { jarsMeant } from '../frames/jars-meant.ts'
@@ -18,8 +19,27 @@ const MOULD_ON =
 const IN_DOUBT =
   /\b(?:like|maybe|perhaps|could|might|may be|think|guess|or|if|not|no|without|(?:is|are) (?:it|this|that|these|they|there)|forse|sembra\p{L}*|pare|potrebbe|puo|può|credo|se|non|senza|o)\b/iu
 
+/** It is said of what does not smell so, or asked of both. */
+const NOT_SO = /\b(?:not|no|or|maybe|perhaps|forse|non|o|oppure|isn.?t|doesn.?t)\b/iu
+
 const isMouldSeen = (text: string, isOnFruit: boolean): boolean =>
   FURRY.test(text) || (isOnFruit && MOULD_ON.test(text) && !IN_DOUBT.test(text))
+
+/** Fuel and thinner; turpentine is also what old citrus oil smells of, and what burns the tongue is said to be petrol. */
+const FUEL =
+  /\b(?:gasoline|gas(?=$|[.!?]| (?:can|station|pump|tank))|petrol|diesel|kerosene|paraffin|lighter fluid|(?:paint )?thinners?|white spirit|mineral spirits|benzina|gasolio|cherosene|petrolio|diluente)(?!\p{L})/iu
+
+/** What a spoiled ferment or a fake spirit smells of. */
+const VARNISH =
+  /\b(?:(?:nail|polish|varnish) (?:polish|varnish|remover|salon|lacquer)|acetone|(?:super)?glue|uhu|airplane cement|pear drops?|smalto|colla|vinilica)(?!\p{L})/iu
+
+/** What the words themselves say of it, so that it is not asked. */
+function signTold({ typed: { text }, has }: Sentence, id: SymptomId, isOnFruit: boolean): Sign | null {
+  if (id === 'mould') return isMouldSeen(text, isOnFruit) ? 'growth' : null
+  if (id !== 'solvent' || NOT_SO.test(text)) return null
+  if (VARNISH.test(text)) return 'varnish'
+  return FUEL.test(text) && has('smell') && !has('taste_word') ? 'fuel' : null
+}
 
 /** The jar that it is about, where one is named, and what the sentence tells of it. */
 export function symptomReading(sentence: Sentence, id: SymptomId): TalkReading {
@@ -27,10 +47,11 @@ export function symptomReading(sentence: Sentence, id: SymptomId): TalkReading {
   const { text } = has('own_jar') ? jarsMeant(sentence, 'jar show') : { text: null }
   const strength = bits.find(({ kind, role }) => kind === 'strength' && role === 'have')
   const sweetness = bits.find(({ kind, role }) => kind === 'sweetness' && role === 'have')
+  const sign = signTold(sentence, id, text === null || has('fruit_part'))
   const options = {
     symptom: [id, ...symptomsBeside(sentence, id)].map((each) => symptoms[each].en[0]!).join(' + '),
     ...(text !== null && { jar: text }),
-    ...(id === 'mould' && isMouldSeen(sentence.typed.text, text === null || has('fruit_part')) && { yes: 'growth' }),
+    ...(sign !== null && { yes: sign }),
     ...(text === null && strength !== undefined && { strength: strength.text }),
     ...(text === null && sweetness !== undefined && { sweetness: sweetness.text }),
   }

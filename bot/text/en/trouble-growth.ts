@@ -206,7 +206,7 @@ export const growthTexts = {
     ),
     fur: told('white fur', 'It’s on fruit above the liquid, and furry under a lamp.', 'Throw it all away.'),
     shrivelled: told(
-      'strong spirit, which draws the water out',
+      'strong spirit, drawing water out',
       'The fruit is tough and shrivelled.',
       'Normal. The fruit isn’t worth eating, and none of it is for children or pets.',
     ),

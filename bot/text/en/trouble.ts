@@ -1,3 +1,4 @@
+import type { Stake } from '../../../core/trouble/diagnose.ts'
 import type { Why } from '../../../core/trouble/finding.ts'
 import type { TroubleProblems } from '../../../core/trouble/problems.ts'
 import type { RemedyKind } from '../../../core/trouble/row.ts'
@@ -85,6 +86,12 @@ const whysText = (whys: readonly Why[], format: Format): string =>
 
 const LIKELIEST = { nothing: 'Likeliest', yes: 'If so, likeliest', no: 'If not, likeliest' } as const
 
+/** On which answer it goes. */
+const stakeText = (stake: Stake): string => {
+  if (stake.if === 'weaker') return `Under ${stake.percent} %`
+  return stake.if === 'so' ? 'If so' : 'If not'
+}
+
 const HOLD: Readonly<Record<'over_ceiling' | 'fizz' | 'weak', string>> = {
   over_ceiling: 'there’s more of a plant in it than is safe',
   fizz: 'it’s still fermenting',
@@ -139,8 +146,10 @@ export const troubleSentences = {
     trouble_hold: ({ because }) => `Don’t drink or bottle it yet: ${HOLD[because]}.`,
     trouble_hold_for: ({ whys, ...said }, format) =>
       `Don’t drink or bottle it yet: ${textOf(said).cause}.${whysText(whys.slice(0, 1), format)}`,
-    trouble_ask: ({ question }) =>
-      `First: ${questions[question].charAt(0).toLowerCase()}${questions[question].slice(1)}`,
+    trouble_ask: ({ question, stake }) => {
+      const asked = `${questions[question].charAt(0).toLowerCase()}${questions[question].slice(1)}`
+      return stake === null ? `First: ${asked}` : `Don’t taste it yet: ${asked} ${stakeText(stake)}, throw it away.`
+    },
     trouble_keep: ({ because }) =>
       because === null ? 'Keep it: nothing here says throw it away.' : `Keep it: ${keepReasons[because]}.`,
     trouble_cannot_tell: ({ isTaste }) =>

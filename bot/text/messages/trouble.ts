@@ -1,5 +1,6 @@
 import type { Trust } from '../../../core/botanical/evidence/trust.ts'
 import type { Measured } from '../../../core/quantity/measured/measured.ts'
+import type { Stake } from '../../../core/trouble/diagnose.ts'
 import type { Ask, Why } from '../../../core/trouble/finding.ts'
 import type { KeepId, RemedyKind, StopId } from '../../../core/trouble/row.ts'
 import type { PerCause } from '../../../core/trouble/rows.ts'
@@ -37,7 +38,7 @@ export interface TroubleMessages {
     trouble_throw_away: { readonly because: StopId }
     trouble_hold: { readonly because: 'over_ceiling' | 'fizz' | 'weak' }
     trouble_hold_for: CauseSaid & { readonly whys: readonly Why[] }
-    trouble_ask: { readonly question: Ask }
+    trouble_ask: { readonly question: Ask; readonly stake: Stake | null }
     trouble_keep: { readonly because: KeepId | null }
   }
   notes: Plain<'trouble_how_to_throw_away' | 'trouble_more_known'> & {

@@ -1,0 +1,52 @@
+import { expect, it } from 'vitest'
+import { testDesk } from '../test-desk.ts'
+
+const firstLineOf = async (line: string): Promise<string> => {
+  const text = await testDesk({ width: 400 }).firstOf(line)
+  return text.split('\n').find((each) => each !== '' && !each.startsWith('read as'))!
+}
+
+// Ethyl acetate, fake spirit and fuel are not to be tasted to find out: published guidance named in `core/trouble/sources.ts`.
+it.each([
+  'the quince reeks of nail varnish',
+  'it smells of acetone',
+  'smells like superglue',
+  'my plum brandy smells of pear drops',
+  'tastes like paint thinner',
+  'it has a chemical smell',
+  'smells like turpentine',
+  'smells like a nail salon',
+  'smells like magic marker',
+  'odora di smalto',
+  'puzza di acquaragia',
+  'sa di colla',
+])('says in its first line not to taste what smells of solvent: %s', async (line) => {
+  expect(await firstLineOf(line)).toMatch(/^Don’t taste it yet: .*\? If not, throw it away\.$/)
+})
+
+it.each(['smells like gasoline', 'the peach smells of paint thinner', 'puzza di benzina', 'smells like a gas station'])(
+  'has fuel thrown away at once: %s',
+  async (line) => {
+    expect(await firstLineOf(line)).toBe('Throw it away: it smells of fuel or thinner.')
+  },
+)
+
+it('asks of what only burns like fuel', async () => {
+  expect(await firstLineOf('it tastes like gasoline')).toMatch(/^Don’t taste it yet/)
+})
+
+it.each([
+  ['/trouble smells of vinegar', /Under 20 %, throw it away\.$/],
+  ['/trouble smells of rotten eggs', /If so, throw it away\.$/],
+  ['/trouble musty', /If so, throw it away\.$/],
+  ['/trouble skin on top', /If so, throw it away\.$/],
+])('says by which answer it goes: %s', async (line, ending) => {
+  const first = await firstLineOf(line)
+  expect(first).toMatch(/^Don’t taste it yet: /)
+  expect(first).toMatch(ending)
+})
+
+it('takes what smells of nail varnish for no harmless thing unless its strength says so', async () => {
+  expect(await testDesk().firstOf('it smells of nail varnish')).not.toMatch(/Nothing’s wrong|not dangerous/)
+  expect(await testDesk().firstOf('/trouble smells of acetone strength:70% yes:varnish')).toContain('strong alcohol')
+})
