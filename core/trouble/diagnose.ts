@@ -2,7 +2,8 @@ import type { TroubleFacts } from './facts.ts'
 import type { Ask, FactCondition, Finding } from './finding.ts'
 import type { Cause, KeepId, RemedyKind, StopId, Stops, SymptomRow } from './row.ts'
 import { troubleRows } from './rows.ts'
-import { isBadSign, type Sign } from './signs.ts'
+import type { Sign } from './signs.ts'
+import { type Stake, stakeOf } from './stake.ts'
 import { firstStops, STOP_ORDER } from './stops.ts'
 import type { SymptomId } from './symptoms.ts'
 
@@ -42,9 +43,6 @@ export interface Diagnosis {
   /** What its maker may want whatever the cause. */
   readonly anyway: readonly RemedyKind[]
 }
-
-/** By a sign that is there, or that is not, or by what is weaker than so many % vol. */
-export type Stake = { readonly if: 'so' | 'not' } | { readonly if: 'weaker'; readonly percent: number }
 
 /** A jar's record does not settle what its maker doubts; the symptom itself says what it assumes. */
 function factsFor({ assumes = {}, doubts = [] }: SymptomRow, facts: TroubleFacts, said: TroubleFacts['signs']) {
@@ -138,24 +136,6 @@ export function diagnose(symptom: SymptomId, known: TroubleFacts, said: TroubleF
     unless: open.map(({ id }) => id).filter((id) => !UNTOLD.includes(id)),
     anyway: row.anyway ?? [],
   }
-}
-
-/** Below these there are stop lines. */
-const WEAK_PERCENT = [20, 15] as const
-
-function stakeOf(
-  question: Ask,
-  goesWith: (more: Partial<TroubleFacts>) => boolean,
-  { signs }: TroubleFacts,
-): Stake | null {
-  if (question === 'plants') return null
-  if (question === 'strength') {
-    const percent = WEAK_PERCENT.find((each) => goesWith({ weakestPercent: each - 0.1 }))
-    return percent === undefined ? null : { if: 'weaker', percent }
-  }
-  const isBad = isBadSign(question)
-  if (!goesWith({ signs: { ...signs, [question]: isBad } })) return null
-  return { if: isBad ? 'so' : 'not' }
 }
 
 const GRAVITY: readonly TroubleVerdict['kind'][] = ['emergency', 'throw_away', 'hold', 'ask', 'cannot_tell', 'keep']

@@ -1,10 +1,10 @@
 import type { Trust } from '../../../core/botanical/evidence/trust.ts'
 import type { Measured } from '../../../core/quantity/measured/measured.ts'
-import type { Stake } from '../../../core/trouble/diagnose.ts'
 import type { Ask, Why } from '../../../core/trouble/finding.ts'
 import type { KeepId, RemedyKind, StopId } from '../../../core/trouble/row.ts'
 import type { PerCause } from '../../../core/trouble/rows.ts'
 import type { TroubleSource } from '../../../core/trouble/sources.ts'
+import type { Stake } from '../../../core/trouble/stake.ts'
 import type { SymptomId } from '../../../core/trouble/symptoms.ts'
 import type { Plain } from './plain.ts'
 
