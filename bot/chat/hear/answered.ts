@@ -33,8 +33,12 @@ const said = (key: 'talk_greeting' | 'talk_thanks' | 'talk_let_be'): Reply => ({
 const TOLD: Readonly<Record<string, string>> = { fining: 'egg white' }
 
 /** The line of a call that lacks something, with an example for it; null where none runs. */
-async function exampleFor(call: CallRead, option: string, dispatch: Dispatch): Promise<string | null> {
-  const told = TOLD[option]
+async function exampleFor(
+  call: CallRead,
+  { option, sample }: { readonly option: string; readonly sample?: string },
+  dispatch: Dispatch,
+): Promise<string | null> {
+  const told = sample ?? TOLD[option]
   if (told !== undefined) return written({ ...call, options: { ...call.options, [option]: told } })
   const tried = await execute(invocation(call), onTrial(dispatch))
   if (tried.ok) return written(call)
@@ -66,7 +70,7 @@ async function questionHeard(reading: Extract<TalkReading, { kind: 'question' }>
   const question = { code: 'question' } as const
   switch (about.kind) {
     case 'lacks': {
-      const line = await exampleFor(call, about.option, dispatch)
+      const line = await exampleFor(call, about, dispatch)
       const values = { command: call.command, option: about.option, line }
       return asked(
         call.command,

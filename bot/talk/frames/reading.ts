@@ -52,7 +52,8 @@ export interface PouredFor {
 }
 
 export type QuestionAbout =
-  | { readonly kind: 'lacks'; readonly option: string }
+  /** The sample fills it, where an example of the command would not fit what was said. */
+  | { readonly kind: 'lacks'; readonly option: string; readonly sample?: string }
   | { readonly kind: 'which_jar' }
   | { readonly kind: 'number'; readonly typed: string }
   | { readonly kind: 'which_reading' }

@@ -6,6 +6,7 @@ import type { Bit, Sentence } from '../bits/bit.ts'
 import { jarsOf } from '../bits/jars-of.ts'
 import { frames } from '../frames/frames.ts'
 import type { CallRead, TalkReading } from '../frames/reading.ts'
+import { reminderFills } from '../frames/reminder-slots.ts'
 import { tryFrame } from '../frames/score.ts'
 import { DEEDS } from '../lexicon/lexicon.ts'
 import { withOption } from './change-call.ts'
@@ -79,8 +80,14 @@ function formOf(of: string, said: string): readonly string[] {
 }
 
 /** The text for what was lacking, as its option takes it. */
-function lackedText({ bits, typed }: Sentence, option: string, { command, options: { of } }: CallRead): string | null {
+function lackedText(sentence: Sentence, option: string, { command, options: { of } }: CallRead): string | null {
+  const { bits, typed } = sentence
   const [bit, another, ...others] = bits.filter(({ kind }) => kind !== 'date')
+  // `Until 6 January`, `for three weeks`.
+  if (/until$/.test(option)) {
+    const until = reminderFills.until(sentence, command)?.text
+    return until !== undefined && isRead(command, option, until) ? until : null
+  }
   const isAlone = bits.length <= 2 && typed.tokens.length <= 8
   if (!isAlone) return null
   // `five half litres`: how many, and how large.

@@ -1,4 +1,5 @@
 import type { Sentence } from '../bits/bit.ts'
+import { isOver } from '../bits/jars-of.ts'
 import { jarsMeant } from '../frames/jars-meant.ts'
 import type { CallRead, TalkReading } from '../frames/reading.ts'
 import { reminderFills } from '../frames/reminder-slots.ts'
@@ -71,9 +72,11 @@ export function oneReminder(sentence: Sentence): TalkReading | null {
   const isDuty = isOwn || spans.some(({ concept }) => DUTIES.includes(concept))
   const isNamed = deedAt(sentence, from) !== null || isOfNoJar(sentence, from)
   const isOfOther = isNamed && !isDuty
+  // Where no jar runs, a day says nothing of one, and all reminders are not held back over it.
+  const isOfNothing = until !== null && !sentence.jars.some((each) => !isOver(each))
   const isOfHour = time !== null && (isOwn || until !== null)
-  if (!isOfOther && !isOfHour) return null
-  const jar = isOfOther || until === null ? null : jarsMeant(sentence, 'jar later').text
+  if (!isOfOther && !isOfHour && !isOfNothing) return null
+  const jar = isOfOther || isOfNothing || until === null ? null : jarsMeant(sentence, 'jar later').text
   const isDay = until?.bits.some(({ kind }) => kind === 'date' || kind === 'span') === true
   const choices: readonly CallRead[] = [
     ...(jar !== null && isDay ? [{ command: 'jar later' as const, options: { jar, until: until.text } }] : []),

@@ -1,0 +1,76 @@
+import { describe, expect, it } from 'vitest'
+import { talkerFor } from './told.ts'
+
+describe('reminders turned off', () => {
+  it.each([
+    ['please switch my reminders off', 'in 2 weeks'],
+    ['turn off all notifications', 'in 2 weeks'],
+    ['can you stop messaging me', 'in 2 weeks'],
+    ['cancel the nudges', 'in 2 weeks'],
+    ['basta promemoria', 'in 2 weeks'],
+    ['disattiva gli avvisi', 'in 2 weeks'],
+    ['no nudges over the holidays', '2 January'],
+    ['stop the reminders during Christmas', '2 January'],
+    ['niente avvisi per Natale', '2 January'],
+    ['suspend reminders for Thanksgiving', 'in 2 weeks'],
+  ])('asks until which day, as none was said: %s', async (text, sample) => {
+    const one = await talkerFor({ after: null, shelf: 'fair' })
+    const told = await one.say(text)
+    expect(told).toMatchObject({ code: 'question', choices: [`/reminders pause-until:${sample}`], recorded: 0 })
+    expect((await one.store.read('local')).settings.pausedUntil).toBeNull()
+    expect((await one.say(told.choices[0]!)).code).toBeNull()
+  })
+
+  it.each([
+    ['until january 9', '2027-01-09'],
+    ['for ten days', '2026-12-09'],
+    ['fino al 9 gennaio', '2027-01-09'],
+  ])('takes the day as the answer: %s', async (text, day) => {
+    const one = await talkerFor({ after: null, shelf: 'fair' })
+    await one.say('turn the reminders off')
+    await one.say(text)
+    expect((await one.store.read('local')).settings.pausedUntil).toBe(day)
+  })
+
+  it('takes a day that was said at once', async () => {
+    const one = await talkerFor({ after: null, shelf: 'fair' })
+    expect((await one.say('mute notifications till january 9')).read).toBe('/reminders pause-until:january 9')
+  })
+
+  it('keeps the others awake where one jar is named', async () => {
+    const one = await talkerFor({ after: null, shelf: 'fair' })
+    expect((await one.say('no more nudges about the orange until friday')).read).toBe('/jar later orange until:friday')
+    expect((await one.store.read('local')).settings.pausedUntil).toBeNull()
+  })
+})
+
+it.each([
+  'switch my reminders back on',
+  'enable notifications',
+  'resume the nudges please',
+  'turn on reminders again',
+  'riattiva gli avvisi',
+  'riaccendi i promemoria',
+])('turns reminders on: %s', async (text) => {
+  const one = await talkerFor({ after: null, shelf: 'fair' })
+  await one.say('/reminders pause-until:in 3 weeks')
+  expect(await one.say(text)).toMatchObject({ read: '/reminders pause-until:none', code: null })
+  // From today on, as what was before it is past.
+  expect((await one.store.read('local')).settings.pausedUntil).toBe('2026-11-29')
+})
+
+it('turns nothing on where it is only asked', async () => {
+  const one = await talkerFor({ after: null, shelf: 'fair' })
+  await one.say('/reminders pause-until:in 3 weeks')
+  await one.say('are my reminders on?')
+  expect((await one.store.read('local')).settings.pausedUntil).toBe('2026-12-20')
+})
+
+it.each(['remind me on tuesday', 'nudge me in two weeks', 'ricordami giovedì'])(
+  'holds nothing back for one day where no jar runs: %s',
+  async (text) => {
+    const one = await talkerFor({ after: null })
+    expect(await one.say(text)).toMatchObject({ code: 'question', choices: ['/reminders'] })
+    expect((await one.store.read('local')).settings.pausedUntil).toBeNull()
+  },
+)
