@@ -1,3 +1,4 @@
+import { lastStanding } from '../../../core/jar/entry/standing-entries.ts'
 import { plantsInside } from '../../../core/jar/pour/lifted-out.ts'
 import { abvPercentIn } from '../../../core/jar/state/contents.ts'
 import { jarStateOf, stageOf } from '../../../core/jar/state/jar-state.ts'
@@ -23,6 +24,7 @@ export function jarsTold({ jars }: Pick<Person, 'jars'>, zone: string, nowMs: nu
         stage: stageOf(state, today),
         month: Number(day.slice(5, 7)),
         startedOn: day,
+        lastKind: lastStanding(entries)?.kind ?? null,
         strengthPercent: () => abvPercentIn(state),
       },
     ]

@@ -1,3 +1,4 @@
+import type { JarEntry } from '../../../core/jar/entry/entry.ts'
 import type { CalendarDay } from '../../../core/quantity/quantities.ts'
 import type { TypedText } from '../../../core/quantity/read/tokens.ts'
 import type { ConceptSpan } from '../lexicon/concepts.ts'
@@ -78,6 +79,8 @@ export interface TalkJar {
   /** 1 to 12: the month it was begun in. */
   readonly month: number
   readonly startedOn: string
+  /** The last entry that stands, which is the one to be taken back. */
+  readonly lastKind: JarEntry['kind'] | null
   /** How strong it is now, % vol; null where there is no liquid. Worked out when it is asked for. */
   readonly strengthPercent: () => number | null
 }

@@ -135,10 +135,17 @@ const named =
     return text === null ? null : { text, bits: [] }
   }
 
+/** `Are reminders on?` turns none on. */
+const IS_ASKED = /^(?:are|is|do|did|does|sono|quando|when|what)$/
+
 /** What is set of reminders and of where a person lives. */
 export const reminderFills = {
   clock,
   until,
+  pause_over: ({ has, typed }: Sentence) =>
+    has('reminders_on') && !has('until', 'denial') && !IS_ASKED.test(typed.tokens[0]?.text ?? '')
+      ? { text: 'none', bits: [] }
+      : null,
   zone: named(parseZone),
   country: named(parseCountryCode),
   private_place: ({ has }: Sentence) => (has('privately') ? { text: 'private', bits: [] } : null),

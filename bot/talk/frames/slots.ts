@@ -175,10 +175,6 @@ export const fills: Readonly<Record<SlotKind, Fill>> = {
   units,
   freezer,
   freezer_asked: freezerAsked,
-  pause_over: ({ has, typed }) =>
-    has('reminders_on') && !has('until', 'denial') && !IS_ASKED.test(typed.tokens[0]?.text ?? '')
-      ? { text: 'none', bits: [] }
-      : null,
   shake_off: ({ has }) =>
     has('shaking_reminders') && has('be_quiet', 'denial', 'no') ? { text: 'off', bits: [] } : null,
   new_name: newName,
@@ -189,9 +185,6 @@ export const fills: Readonly<Record<SlotKind, Fill>> = {
 
 const wishedSweetnessNumber: Fill = ({ bits }) =>
   onlyBit(bits.find(({ kind, role }) => kind === 'sweetness' && role === 'want'))
-
-/** `Are reminders on?` turns none on. */
-const IS_ASKED = /^(?:are|is|do|did|does|sono|quando|when|what)$/
 
 function jarFilled(sentence: Sentence, command: string, isAllTaken: boolean): SlotFilled | null {
   const steeping = sentence.jars.filter(({ stage }) => stage === 'steeping')

@@ -4,6 +4,7 @@ import { jarsMeant } from '../frames/jars-meant.ts'
 import type { CallRead, TalkReading } from '../frames/reading.ts'
 import { reminderFills } from '../frames/reminder-slots.ts'
 import type { Concept } from '../lexicon/lexicon.ts'
+import { remindersSwitched } from './reminders-switched.ts'
 
 /** Asks to be reminded; `let me know when to strain it` asks for something else. */
 const ASKS = /^(?:remind\p{L}*|nudge|ping|poke|prod|alert|notify|chase|ricord\p{L}*|avvis\p{L}*|svegliami)$/u
@@ -60,7 +61,7 @@ function isOfNoJar({ typed: { tokens }, bits, spans }: Sentence, from: number): 
  * A reminder of one thing, or for one hour of one day, which there is none of: what there is, as lines, and nothing is changed. Null
  * for what is a reminder of a jar for a day, and for those of every day.
  */
-export function oneReminder(sentence: Sentence): TalkReading | null {
+function oneReminder(sentence: Sentence): TalkReading | null {
   const { typed, spans, has } = sentence
   const first = typed.tokens.findIndex(({ text }) => ASKS.test(text))
   if (first === -1 || !has('remind') || has(...OTHERWISE) || ASKED.test(typed.tokens[0]!.text)) return null
@@ -84,3 +85,7 @@ export function oneReminder(sentence: Sentence): TalkReading | null {
   ]
   return { kind: 'question', call: choices[0]!, about: { kind: 'one_reminder' }, choices, leftOut: [] }
 }
+
+/** What is said of reminders as such: turned on or off, or one that there is none of. */
+export const ofReminders = (sentence: Sentence): TalkReading | null =>
+  remindersSwitched(sentence) ?? oneReminder(sentence)

@@ -26,10 +26,9 @@ import { callOf, isDeedTold, readingOf } from './frame-reading.ts'
 import { hiddenDanger, hiddenPlant } from './hidden-danger.ts'
 import { isAsked, mayBe } from './is-told.ts'
 import { leftOutOf } from './left-out.ts'
-import { oneReminder } from './one-reminder.ts'
+import { ofReminders } from './one-reminder.ts'
 import { partTaken } from './part-taken.ts'
 import { placeUnknown } from './place-unknown.ts'
-import { remindersSwitched } from './reminders-switched.ts'
 import { dangerTopic, isElsewhere, isOfGarden, smallTalk } from './small-talk.ts'
 import { isStillGoodAsked, oddSmell } from './still-good.ts'
 import { type FindSymptom, symptomReading, symptomTold } from './symptom-reading.ts'
@@ -113,8 +112,7 @@ function readPlainly(text: string, knows: Knows): TalkReading {
 }
 
 function readOnce(sentence: Sentence, text: string, knows: Knows): TalkReading {
-  const whole =
-    knows.command === undefined ? (remindersSwitched(sentence) ?? oneReminder(sentence) ?? forPeople(sentence)) : null
+  const whole = knows.command === undefined ? (ofReminders(sentence) ?? forPeople(sentence)) : null
   if (whole !== null) return whole
   if (knows.command === undefined && isFreezingAsked(sentence)) return topic({ id: 'freezes', others: [] })
   const { said } = knows
