@@ -13,6 +13,7 @@ import { parseSweetness } from '../../core/quantity/read/parse-sweetness.ts'
 import { parseVolume } from '../../core/quantity/read/parse-volume.ts'
 import { parseFiller, parseWaters } from '../../core/quantity/read/parse-water.ts'
 import { shown } from '../../core/quantity/read/tokens.ts'
+import { inFigures } from '../../core/quantity/said/in-figures.ts'
 import { parseMonth } from '../../core/quantity/time/parse-month.ts'
 import {
   writeAmount,
@@ -57,21 +58,21 @@ const distilled =
   }
 
 const drinks = (blends: boolean) =>
-  option({ read: (text): readonly DrinkPart[] => drinksIn(text, { blends }), write: joined })
+  option({ read: inFigures((text): readonly DrinkPart[] => drinksIn(text, { blends })), write: joined })
 
 const MONTH_NAMES = 'January February March April May June July August September October November December'.split(' ')
 
 /** The quantities that commands take. */
 export const quantityOptions = {
-  amount: option({ read: parseAmount, write: writeAmount }),
-  volume: option({ read: parseVolume, write: writeAmount }),
-  wishedVolume: option({ read: atTwenty(parseVolume, 'volume'), write: writeAmount }),
+  amount: option({ read: inFigures(parseAmount), write: writeAmount }),
+  volume: option({ read: inFigures(parseVolume), write: writeAmount }),
+  wishedVolume: option({ read: inFigures(atTwenty(parseVolume, 'volume')), write: writeAmount }),
   /** What goes in of what sweetens. */
-  sugar: option({ read: parseSugars, write: writeSugars }),
+  sugar: option({ read: inFigures(parseSugars), write: writeSugars }),
   /** The same, or what it is that an amount is worked out of. */
-  sugarOrKind: option({ read: parseSugarOrKind, write: writeSugarOrKind }),
+  sugarOrKind: option({ read: inFigures(parseSugarOrKind), write: writeSugarOrKind }),
   /** Water, and what stands for it. */
-  waters: option({ read: parseWaters, write: writeWaters }),
+  waters: option({ read: inFigures(parseWaters), write: writeWaters }),
   /** What stands for the water where that is worked out. */
   filler: option({ read: parseFiller, write: writeSweetener }),
   /** What an amount is worked out of. */

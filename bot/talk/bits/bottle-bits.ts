@@ -4,6 +4,7 @@ import { numberSaid } from '../../../core/quantity/said/number-said.ts'
 import { wordSet } from '../lexicon/concepts.ts'
 import { type Around, OF } from './amount-bits.ts'
 import { type Bit, bit } from './bit.ts'
+import { areJarsOfDrink, fluidSizeAt } from './fluid-size.ts'
 import { countable, thingAt } from './things.ts'
 
 /** A bottle where nothing is said of its size, ml: of spirit as it is sold, and as a liqueur is filled. Common practice. */
@@ -15,8 +16,8 @@ const MOST_BOTTLE_ML = 1500
 
 /** A size of bottles that are counted before it, of nothing else: `, 200 ml each`. */
 function isSize(typed: TypedText, at: number, words: ReadonlySet<string>): boolean {
-  const size = measureSaid(typed, at, new Set())
-  if (size === null || size.kind !== 'volume' || size.value > MOST_BOTTLE_ML) return false
+  const size = fluidSizeAt(typed, at, new Set())
+  if (size === null || size.ml > MOST_BOTTLE_ML) return false
   const behind = wordAt(typed, size.next)
   return EACH.test(behind) || words.has(behind) || /^(?:[,.;)]|of|di|)$/.test(behind)
 }
@@ -40,11 +41,10 @@ export function bottlesAt(around: Around, at: number): Bit | null {
   // `Twelve bottles, 200 ml each`, `40 minis, 50 ml`.
   const isSeveral = !isTimes && count.value > 1 && wordAt(typed, next) === ','
   const from = OF.has(wordAt(typed, next)) || (isSeveral && isSize(typed, next + 1, words)) ? next + 1 : next
-  const size = measureSaid(typed, from, things)
-  if (size !== null && size.kind === 'volume') {
+  const size = fluidSizeAt(typed, from, things)
+  if (size !== null) {
     next = words.has(wordAt(typed, size.next)) || EACH.test(wordAt(typed, size.next)) ? size.next + 1 : size.next
-    const text = `${count.text} x ${size.numberText} ${size.unitText}`
-    return bit('bottles', at, next, count.value * size.value, text, { count: count.value })
+    return bit('bottles', at, next, count.value * size.ml, `${count.text} x ${size.text}`, { count: count.value })
   }
   const bare = from > next || isTimes ? numberSaid(typed, from, things) : null
   if (bare !== null && !bare.isWord && bare.value >= 50)
@@ -99,10 +99,22 @@ export function sizeFirst({ typed, lexicon }: Around, at: number): Bit | null {
         : at
       : count.next
   const several = count !== null && (count.isWord || isCounted) ? count : null
-  const size = measureSaid(typed, from, things)
-  if (size === null || size.kind !== 'volume' || !words.has(wordAt(typed, size.next))) return null
-  const number = several?.value ?? 1
-  return bit('bottles', at, size.next + 1, number * size.value, `${number} x ${size.numberText} ${size.unitText}`, {
+  const size = fluidSizeAt(typed, from, things)
+  if (size === null) return null
+  const isBottle = words.has(wordAt(typed, size.next))
+  if (!isBottle && !(several !== null && areJarsOfDrink(typed, lexicon, size.next))) return null
+  // `12 oz bottles, four of them`.
+  const behind = several === null ? countBehind(typed, size.next + 1) : null
+  const number = several?.value ?? behind?.value ?? 1
+  return bit('bottles', at, behind?.next ?? size.next + 1, number * size.ml, `${number} x ${size.text}`, {
     count: number,
   })
+}
+
+/** `, four of them`: how many there are, said behind. */
+function countBehind(typed: TypedText, at: number): { readonly value: number; readonly next: number } | null {
+  const count = numberSaid(typed, wordAt(typed, at) === ',' ? at + 1 : at, new Set())
+  if (count === null || !Number.isInteger(count.value)) return null
+  const isOfThem = wordAt(typed, count.next) === 'of' && /^(?:them|those|these|em)$/.test(wordAt(typed, count.next + 1))
+  return isOfThem ? { value: count.value, next: count.next + 2 } : null
 }

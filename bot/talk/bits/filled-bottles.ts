@@ -4,6 +4,7 @@ import { numberSaid } from '../../../core/quantity/said/number-said.ts'
 import { wordSet } from '../lexicon/concepts.ts'
 import { type Around, OF } from './amount-bits.ts'
 import { type Bit, bit } from './bit.ts'
+import { type FluidSize, fluidSizeAt } from './fluid-size.ts'
 import { countable } from './things.ts'
 
 const ARTICLE = /^(?:a|an|one|another|un|una|uno)$/
@@ -20,23 +21,16 @@ const SIZE = { least: 20, most: 5000 } as const
 /** Joins one size to the next: `three 50s and a 20`. */
 const JOINS = /^(?:and|plus|,|&|\+|e|ed|piu|with|con)$/
 
-interface Size {
-  readonly text: string
-  readonly ml: number
-  readonly next: number
-}
-
 /** The unit of the sizes before, where one without a unit follows: `six of 35cl and one of 20`. */
 function unitBefore({ tokens }: TypedText, at: number): string | null {
   const before = tokens.slice(0, at).findLast(({ text }) => /^(?:cl|ml|dl)$/.test(text))
   return before?.text ?? null
 }
 
-function sizeAt({ typed, lexicon }: Around, at: number, mayBeBare: boolean): Size | null {
-  const size = measureSaid(typed, at, countable(lexicon))
-  if (size !== null && size.kind === 'volume')
-    return { text: `${size.numberText} ${size.unitText}`, ml: size.value, next: size.next }
-  const bare = size === null ? numberSaid(typed, at, new Set()) : null
+function sizeAt({ typed, lexicon }: Around, at: number, mayBeBare: boolean): FluidSize | null {
+  const size = fluidSizeAt(typed, at, countable(lexicon))
+  if (size !== null) return size
+  const bare = measureSaid(typed, at, countable(lexicon)) === null ? numberSaid(typed, at, new Set()) : null
   const isPlural = bare !== null && wordAt(typed, bare.next) === 's'
   if (bare === null || bare.isWord || !(isPlural || mayBeBare)) return null
   const unit = bare.value < 100 ? (unitBefore(typed, at) ?? (isPlural ? 'cl' : null)) : 'ml'

@@ -1,5 +1,6 @@
 import { type ConceptSpan, wordSet } from '../lexicon/concepts.ts'
 import { attach, isStrengthLike, type Open, type RolesAround, wordsOf } from './attach.ts'
+import { bareProof } from './bare-proof.ts'
 import type { Bit } from './bit.ts'
 import { withoutDenied } from './denied-spirits.ts'
 import { eachOf } from './each-of.ts'
@@ -154,6 +155,7 @@ export function withRoles(around: RolesAround, read: readonly Bit[]): readonly B
   madeOf(around, bits)
   ofThem(around, bits)
   respectively(around, bits, 2)
+  bareProof(around, bits)
   attach(around, bits)
   countedBehind(around, bits)
   articles(around, bits)

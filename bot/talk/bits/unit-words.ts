@@ -1,25 +1,28 @@
 import { type TypedText, wordAt } from '../../../core/quantity/read/tokens.ts'
 import { measureSaid } from '../../../core/quantity/said/measure-said.ts'
-import { halfMoreAt, numberSaid } from '../../../core/quantity/said/number-said.ts'
+import { moreAt, numberSaid } from '../../../core/quantity/said/number-said.ts'
 import type { Lexicon } from '../lexicon/lexicon.ts'
 import { type Bit, bit } from './bit.ts'
 import { thingAt } from './things.ts'
 
 const NONE: ReadonlySet<string> = new Set()
 
-const UNIT_ALONE = /^(?:litre|liter|litro|kilo|chilo|pint|pound)$/
+const UNIT_ALONE = /^(?:litre|liter|litro|kilo|chilo|pint|quart|gallon|pound)$/
+/** Of what is poured, ml: the units of 'NIST Handbook 44', Appendix C. */
+const ALONE_ML: Readonly<Record<string, number>> = { pint: 473.176, quart: 946.353, gallon: 3785.41 }
 const PER = /^(?:per|al|the|each|every|a|an|un|una|one|this|that|this|to|half|mezzo|\d.*)$/
 
 /** `litre of 95`: one is meant, where no number and no article stands before it. */
 export function unitAlone(typed: TypedText, at: number): Bit | null {
   const unit = wordAt(typed, at)
   if (!UNIT_ALONE.test(unit) || PER.test(wordAt(typed, at - 1))) return null
-  const half = halfMoreAt(typed, at + 1)
-  const next = half ?? at + 1
-  if (half === null && !/^(?:of|di)$/.test(wordAt(typed, next))) return null
-  const count = half === null ? 1 : 1.5
-  const isMass = unit !== 'pint' && !/^l/.test(unit)
-  const each = unit === 'pint' ? 473.176 : unit === 'pound' ? 453.592 : 1000
+  const more = moreAt(typed, at + 1)
+  const next = more?.next ?? at + 1
+  if (more === null && !/^(?:of|di)$/.test(wordAt(typed, next))) return null
+  const count = 1 + (more?.share ?? 0)
+  const ml = ALONE_ML[unit]
+  const isMass = ml === undefined && !/^l/.test(unit)
+  const each = ml ?? (unit === 'pound' ? 453.592 : 1000)
   return bit(isMass ? 'mass' : 'volume', at, next, count * each, `${count} ${unit}`)
 }
 
@@ -38,7 +41,13 @@ export function calledAt(typed: TypedText, lexicon: Lexicon, at: number): Bit | 
   const from = wordAt(typed, next) === 'of' ? next + 1 : next
   const isOfSpirit = [0, 1, 2].some((more) => thingAt(typed.tokens, from + more, lexicon)?.kind === 'spirit')
   const ml = count.value * each
-  return isOfSpirit || measureSaid(typed, from, NONE)?.kind === 'strength'
+  // `Brandy, a fifth`, `a fifth of 151`.
+  const isBehind =
+    next === from &&
+    /^(?:[,.;)]|and|plus|)$/.test(wordAt(typed, next)) &&
+    typed.tokens.some((_, place) => place < at && thingAt(typed.tokens, place, lexicon)?.kind === 'spirit')
+  const isProof = /^(?:1\d\d|80|90)$/.test(wordAt(typed, from)) && next < from
+  return isOfSpirit || isBehind || isProof || measureSaid(typed, from, NONE)?.kind === 'strength'
     ? bit('volume', at, next, ml, `${ml} ml`)
     : null
 }

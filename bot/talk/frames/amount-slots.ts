@@ -10,22 +10,36 @@ export const find =
   ({ bits }) =>
     onlyBit(bits.find(fits))
 
-/** An amount of something that has no word of a spirit or a plant. */
+/** One amount with what it is of, where an option has to be told. */
+function amountText(bits: readonly Bit[], amount: Bit, kind: Bit['kind']): SlotFilled {
+  const thing = amount.with === undefined ? undefined : bits[amount.with]
+  const named =
+    kind === 'sugar' &&
+    thing !== undefined &&
+    !/^(?:white |caster |granulated )?(?:sugar|zucchero)$/.test(thing.text.toLowerCase())
+      ? ` ${thing.text.toLowerCase()}`
+      : ''
+  const unit = amount.kind === 'bare' ? (kind === 'sugar' ? ' g' : ' ml') : ''
+  return { text: `${amount.text}${unit}${named}`, bits: thing === undefined ? [amount] : [amount, thing] }
+}
+
+/** An amount of something that has no word of a spirit or a plant; of what sweetens there may be several. */
 export const amountOf =
   (role: Bit['role'], kind: Bit['kind']): Fill =>
   ({ bits }) => {
-    const amount = bits.find((bit) => bit.role === role && bit.kind !== kind)
-    if (amount === undefined) return null
-    const thing = amount.with === undefined ? undefined : bits[amount.with]
-    const named =
-      kind === 'sugar' &&
-      thing !== undefined &&
-      !/^(?:white |caster |granulated )?(?:sugar|zucchero)$/.test(thing.text.toLowerCase())
-        ? ` ${thing.text.toLowerCase()}`
-        : ''
-    const unit = amount.kind === 'bare' ? (kind === 'sugar' ? ' g' : ' ml') : ''
-    return { text: `${amount.text}${unit}${named}`, bits: thing === undefined ? [amount] : [amount, thing] }
+    const amounts = bits.filter((bit) => bit.role === role && bit.kind !== kind)
+    const [first] = amounts
+    if (first === undefined) return null
+    if (kind !== 'sugar' || !isOfSeveral(bits, amounts)) return amountText(bits, first, kind)
+    const parts = amounts.map((amount) => amountText(bits, amount, kind))
+    return { text: parts.map(({ text }) => text).join(' + '), bits: parts.flatMap((part) => part.bits) }
   }
+
+/** `6 oz of sugar and 3 oz of honey`: each of another thing; the same thing twice is said again. */
+const isOfSeveral = (bits: readonly Bit[], amounts: readonly Bit[]): boolean => {
+  const things = amounts.map((amount) => (amount.with === undefined ? null : bits[amount.with]?.text.toLowerCase()))
+  return things.every((thing) => thing) && new Set(things).size === things.length
+}
 
 export const pour: Fill = (sentence) => {
   const { bits } = sentence

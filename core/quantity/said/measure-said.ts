@@ -2,7 +2,7 @@ import type { UnitKind } from '../problems.ts'
 import { mendedFrom, type TypedText, textFrom, wordAt } from '../read/tokens.ts'
 import { anyUnitAt, unitAt } from '../read/unit-at.ts'
 import { toCanonical, type Unit } from '../read/units.ts'
-import { halfMoreAt, type NumberSaid, numberSaid } from './number-said.ts'
+import { moreAt, type NumberSaid, numberSaid, roundly } from './number-said.ts'
 
 /** An amount in a sentence: where it ends, what it is, and the text that an option takes for it. */
 export interface MeasureSaid {
@@ -30,9 +30,16 @@ function isPartOf(typed: TypedText, { value, next }: NumberSaid): boolean {
   return value < 1 && ((of === 'of' && article === 'a') || (of === 'di' && article === 'un'))
 }
 
+/** `12-oz`, `twelve-ounce`: written as one word. */
+function isHyphened({ tokens }: TypedText, next: number): boolean {
+  const [before, sign, behind] = [tokens[next - 1], tokens[next], tokens[next + 1]]
+  return sign?.text === '-' && behind?.kind === 'word' && before?.to === sign.from && sign.to === behind.from
+}
+
 /** The unit behind a number; of two that begin there the longer one. */
 function unitBehind(typed: TypedText, said: NumberSaid) {
-  const number = isPartOf(typed, said) ? { ...said, next: said.next + 2 } : said
+  const more = isPartOf(typed, said) ? 2 : isHyphened(typed, said.next) ? 1 : 0
+  const number = { ...said, next: said.next + more }
   const found = KINDS.map((kind) => unitAt(typed, number.next, [kind]))
     .filter((each) => each !== null)
     .reduce<ReturnType<typeof unitAt>>((best, each) => (best === null || each.next > best.next ? each : best), null)
@@ -59,18 +66,43 @@ export function measureSaid(typed: TypedText, at: number, things: ReadonlySet<st
   const found = unitBehind(typed, number)
   if (found === null) return null
   const { unit } = found
-  const half = halfMoreAt(typed, found.next)
-  const isHalfMore = half !== null && (unit.kind === 'volume' || unit.kind === 'mass' || unit.kind === 'span')
-  const count = isHalfMore ? number.value + 0.5 : number.value
+  const more = moreAt(typed, found.next)
+  const isMore = more !== null && (unit.kind === 'volume' || unit.kind === 'mass' || unit.kind === 'span')
+  const count = isMore ? roundly(number.value + more.share) : number.value
   const whole: MeasureSaid = {
     kind: unit.kind,
     value: toCanonical(unit, count),
     unit,
-    numberText: isHalfMore ? String(count) : number.text,
+    numberText: isMore ? String(count) : number.text,
     unitText: mendedFrom(typed, found.from, found.next),
-    next: isHalfMore ? half : found.next,
+    next: isMore ? more.next : found.next,
   }
-  return unit.kind === 'volume' || unit.kind === 'mass' ? withSmaller(typed, whole, things) : whole
+  if (unit.kind !== 'volume' && unit.kind !== 'mass') return whole
+  const sum = withSmaller(typed, whole, things)
+  return shortOf(typed, sum, things) ?? lessBehind(typed, sum, things) ?? sum
+}
+
+/** Taken from the greater, in the unit of the smaller: `3.5 cup`. */
+function lessened(greater: MeasureSaid, smaller: MeasureSaid, next: number): MeasureSaid | null {
+  if (greater.kind !== smaller.kind || smaller.value >= greater.value) return null
+  const value = greater.value - smaller.value
+  const { unit, unitText } = smaller
+  return { ...smaller, value, numberText: String(roundly(value / unit.factor)), unitText, next }
+}
+
+/** `a quart less half a cup`, `un litro meno 50 ml`. */
+function lessBehind(typed: TypedText, whole: MeasureSaid, things: ReadonlySet<string>): MeasureSaid | null {
+  if (!/^(?:less|minus|meno)$/.test(wordAt(typed, whole.next))) return null
+  const less = measureSaid(typed, whole.next + 1, things)
+  return less === null ? null : lessened(whole, less, less.next)
+}
+
+/** `half a cup short of a quart`. */
+function shortOf(typed: TypedText, less: MeasureSaid, things: ReadonlySet<string>): MeasureSaid | null {
+  if (!/^(?:short|shy|under)$/.test(wordAt(typed, less.next))) return null
+  const from = wordAt(typed, less.next + 1) === 'of' ? less.next + 2 : less.next + 1
+  const whole = measureSaid(typed, from, things)
+  return whole === null ? null : lessened(whole, less, whole.next)
 }
 
 /** `1 kilo 200`: grams of the next. */

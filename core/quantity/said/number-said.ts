@@ -57,6 +57,9 @@ function figuresAt(typed: TypedText, at: number): NumberSaid | null {
   })
 }
 
+/** As many digits as a measure of a kitchen can carry; three decimals would be read as thousands. */
+export const roundly = (value: number): number => Number(value < 1 ? value.toPrecision(3) : value.toFixed(2))
+
 const said = (value: number, next: number): NumberSaid => ({ value, text: String(value), next, isWord: true })
 
 /** `Six fifty ml bottles` are six; `nine hundred` has its own word. */
@@ -98,11 +101,39 @@ function wordsAt(typed: TypedText, at: number): NumberSaid | null {
   return said(sum, next)
 }
 
-/** `and a half`, `e mezzo`: where it ends; null where it does not stand there. */
-export function halfMoreAt(typed: TypedText, at: number): number | null {
+/** How much more than a whole number there is, and where that ends. */
+export interface MoreSaid {
+  readonly share: number
+  readonly next: number
+}
+
+const SHARES: ReadonlyMap<string, number> = new Map([
+  ['quarter', 1 / 4],
+  ['quarto', 1 / 4],
+  ['third', 1 / 3],
+  ['terzo', 1 / 3],
+])
+const SEVERAL_SHARES = /^(?:quarters?|quarti|thirds?|terzi)$/
+
+/** `quarter` and `three quarters` behind an `and`; of `a quarter of a pint` the pint is meant. */
+function shareAt(typed: TypedText, at: number, hasArticle: boolean): MoreSaid | null {
+  const share = hasArticle ? SHARES.get(wordAt(typed, at)) : undefined
+  const isOther = OF.has(wordAt(typed, at + 1)) && ARTICLES.has(wordAt(typed, at + 2))
+  if (share !== undefined) return isOther ? null : { share, next: at + 1 }
+  const count = UNITS.get(wordAt(typed, at)) ?? Number(wordAt(typed, at))
+  const dash = wordAt(typed, at + 1) === '-' ? 2 : 1
+  const word = wordAt(typed, at + dash)
+  if (hasArticle || (count !== 2 && count !== 3) || !SEVERAL_SHARES.test(word)) return null
+  const parts = /^(?:t)/.test(word) ? 3 : 4
+  return count < parts ? { share: count / parts, next: at + dash + 1 } : null
+}
+
+/** `and a half`, `e mezzo`, `and three quarters`: null where nothing more stands there. */
+export function moreAt(typed: TypedText, at: number): MoreSaid | null {
   if (!['and', 'e', 'n'].includes(wordAt(typed, at))) return null
-  const after = ARTICLES.has(wordAt(typed, at + 1)) ? at + 2 : at + 1
-  return HALVES.has(wordAt(typed, after)) ? after + 1 : null
+  const hasArticle = ARTICLES.has(wordAt(typed, at + 1))
+  const after = hasArticle ? at + 2 : at + 1
+  return HALVES.has(wordAt(typed, after)) ? { share: 0.5, next: after + 1 } : shareAt(typed, after, hasArticle)
 }
 
 /** `a dozen`, `half a dozen`, `two dozen`, `a couple of`; null where none begins. */
@@ -128,8 +159,19 @@ function behindPart(typed: TypedText, at: number): number {
 const QUARTERS = new Set(['quarter', 'quarto'])
 const THREE_QUARTERS = /^(?:three|tre|3)$/
 
+/** `a third of a cup`, `two thirds cup`, `un terzo di litro`; null where none begin. */
+function thirdsAt(typed: TypedText, at: number): NumberSaid | null {
+  const word = wordAt(typed, at)
+  const count = ARTICLES.has(word) || /^(?:one|1)$/.test(word) ? 1 : /^(?:two|due|2)$/.test(word) ? 2 : null
+  const dash = wordAt(typed, at + 1) === '-' ? 2 : 1
+  if (count === null || !/^(?:thirds?|terz[oi])$/.test(wordAt(typed, at + dash))) return null
+  return said(roundly(count / 3), behindPart(typed, at + dash + 1))
+}
+
 /** `half a litre`, `mezzo chilo`, `a quarter of a pint`: only before a unit or one of `things`, for `half of it` is no number. */
 function partAt(typed: TypedText, at: number, things: ReadonlySet<string>): NumberSaid | null {
+  const thirds = thirdsAt(typed, at)
+  if (thirds !== null) return anyUnitAt(typed, thirds.next) === null ? null : thirds
   const isMany = THREE_QUARTERS.test(wordAt(typed, at)) && /^(?:quarters|quarti)$/.test(wordAt(typed, at + 1))
   const from = isMany || (ARTICLES.has(wordAt(typed, at)) && QUARTERS.has(wordAt(typed, at + 1))) ? at + 1 : at
   const word = wordAt(typed, from)
@@ -165,10 +207,13 @@ export function numberSaid(typed: TypedText, at: number, things: ReadonlySet<str
   if (group !== null) return group
   const number = figuresAt(typed, at) ?? wordsAt(typed, at)
   if (number !== null) {
-    const half = halfMoreAt(typed, number.next)
+    const more = moreAt(typed, number.next)
     // `a 40 e mezzo litro a 20`: half a litre is another amount.
-    const isOther = half !== null && number.value >= 10 && anyUnitAt(typed, half) !== null
-    return half === null || isOther ? number : said(number.value + 0.5, half)
+    const isOther = more !== null && number.value >= 10 && anyUnitAt(typed, more.next) !== null
+    if (more === null || isOther || !Number.isInteger(number.value)) return number
+    // `6 and a quarter litre of gin`: only of what is measured.
+    const isMeasured = more.share === 0.5 || anyUnitAt(typed, more.next) !== null
+    return isMeasured ? said(roundly(number.value + more.share), more.next) : number
   }
   if (!ARTICLES.has(wordAt(typed, at))) return null
   return anyUnitAt(typed, at + 1) !== null || things.has(wordAt(typed, at + 1)) ? said(1, at + 1) : null
