@@ -1,6 +1,7 @@
 import { type TypedText, wordAt } from '../../../core/quantity/read/tokens.ts'
 import { measureSaid } from '../../../core/quantity/said/measure-said.ts'
-import { moreAt, numberSaid } from '../../../core/quantity/said/number-said.ts'
+import { moreAt } from '../../../core/quantity/said/more-said.ts'
+import { numberSaid } from '../../../core/quantity/said/number-said.ts'
 import type { Lexicon } from '../lexicon/lexicon.ts'
 import { type Bit, bit } from './bit.ts'
 import { thingAt } from './things.ts'

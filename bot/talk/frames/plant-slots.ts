@@ -36,6 +36,26 @@ export const PIECES =
 
 export const isSame = (one: Bit, other: Bit): boolean => one.ids?.[0] !== undefined && one.ids[0] === other.ids?.[0]
 
+const TITLE =
+  /^(?:liqueurs?|cordials?|ratafia|bounce|brandy|vodka|gin|rum|whiske?y|bourbon|grappa|shrub|recipe|ricetta|rosolio|:)$/
+
+const stemOf = (word: string): string =>
+  word
+    .toLowerCase()
+    .replace(/(?:ies|y)$/, 'i')
+    .replace(/(?:es|s)$/, '')
+
+/** `Cherry cordial: 2 lb sour cherries`: the name of what is made, of which a kind is told with its amount. */
+const isTitle = (plant: Bit, all: readonly Bit[], { tokens }: Sentence['typed']): boolean =>
+  plant.with === undefined &&
+  TITLE.test(tokens[plant.to]?.text ?? '') &&
+  all.some(
+    (other) =>
+      other.from > plant.to &&
+      other.with !== undefined &&
+      stemOf(other.text.split(/\s+/).at(-1) ?? '') === stemOf(plant.text),
+  )
+
 export const plants: Fill = ({ bits, typed }) => {
   const all = bits.filter(isPlant)
   // `limoncello with 8 lemons`: named twice, it is the one that has an amount.
@@ -48,9 +68,10 @@ export const plants: Fill = ({ bits, typed }) => {
           (other.with !== undefined || (place < at && each.with === undefined)),
       ),
   )
-  if (found.length === 0) return null
-  const amounts = found.flatMap(({ with: place }) => (place === undefined ? [] : [bits[place]!]))
-  return { text: found.map((each) => plantText(bits, each, typed)).join(' + '), bits: [...all, ...amounts] }
+  const held = found.filter((each) => !isTitle(each, found, typed))
+  if (held.length === 0) return null
+  const amounts = held.flatMap(({ with: place }) => (place === undefined ? [] : [bits[place]!]))
+  return { text: held.map((each) => plantText(bits, each, typed)).join(' + '), bits: [...all, ...amounts] }
 }
 
 export const PEEL = 'lemon peel'

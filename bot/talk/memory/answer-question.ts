@@ -1,6 +1,4 @@
-import { isDescriptor, plantSaid } from '../../../core/botanical/find/plant-said.ts'
 import { unlessRefused } from '../../../core/domain-error.ts'
-import { saidText } from '../../../core/quantity/said/said-text.ts'
 import { type Path, signatures } from '../../calls/signatures.ts'
 import type { Bit, Sentence } from '../bits/bit.ts'
 import { jarsOf } from '../bits/jars-of.ts'
@@ -10,6 +8,7 @@ import { reminderFills } from '../frames/reminder-slots.ts'
 import { tryFrame } from '../frames/score.ts'
 import { DEEDS } from '../lexicon/lexicon.ts'
 import { withOption } from './change-call.ts'
+import { plantAnswered } from './plant-answered.ts'
 
 type Question = Extract<TalkReading, { kind: 'question' }>
 
@@ -56,29 +55,6 @@ function chosen({ typed, bits, jars }: Sentence, { choices, about }: Question): 
   return place === undefined ? null : (choices[place] ?? null)
 }
 
-const AMOUNT = /^[\d.,½¼¾]+\s*(?:(?:g|kg|oz|lb|ml|l)\b)?/i
-
-const LEAD = /^(?:it['’]?s|it is|they['’]?re|they are|the|è|e'|sono)\s+/i
-
-const NONE: ReadonlySet<string> = new Set()
-
-function isPlantName(text: string): boolean {
-  const { tokens } = saidText(text)
-  return plantSaid(tokens, 0, NONE)?.next === tokens.length
-}
-
-/** `Dried`, `fresh chilli`: the form of the one plant that was asked about, as much of it as there was. */
-function formOf(of: string, said: string): readonly string[] {
-  const amount = AMOUNT.exec(of)?.[0].trim() ?? ''
-  const name = of.replace(AMOUNT, '').trim()
-  if (of.includes('+') || /\d/.test(said)) return []
-  const form = said.replace(LEAD, '').replace(/[.!]+$/, '')
-  const words = form.toLowerCase().split(/\s+/)
-  const isForm = words.length <= 2 && (words.every((word) => isDescriptor(word)) || isPlantName(`${form} ${name}`))
-  const plants = isForm ? [`${form} ${name}`] : [form]
-  return plants.map((plant) => `${amount} ${plant}`.trim().toLowerCase())
-}
-
 /** The text for what was lacking, as its option takes it. */
 function lackedText(sentence: Sentence, option: string, { command, options: { of } }: CallRead): string | null {
   const { bits, typed } = sentence
@@ -93,10 +69,15 @@ function lackedText(sentence: Sentence, option: string, { command, options: { of
   // `five half litres`: how many, and how large.
   const isSized = bit?.kind === 'bare' && another?.kind === 'volume' && /^(?:bottles|given|opened)$/.test(option)
   if (isSized && others.length === 0) return `${bit.text} x ${another.text}`
+  // `2 g cassia`: how much of it, too.
+  const isAmount = option === 'of' && another?.kind === 'plant' && another.with === 0 && others.length === 0
+  if (isAmount && of !== undefined)
+    return plantAnswered(of, [`${bit!.text} ${another.text}`], (text) => isRead(command, option, text))
   if (another !== undefined) return null
   const said = bit === undefined ? [typed.text.trim()] : textsFor(bit, option)
-  const texts = option === 'of' && of !== undefined ? [...formOf(of, said[0]!), ...said] : said
-  return texts.find((text) => isRead(command, option, text)) ?? null
+  const isPlant = (text: string): boolean => isRead(command, option, text)
+  if (option === 'of' && of !== undefined) return plantAnswered(of, [...said, typed.text.trim()], isPlant)
+  return said.find((text) => isRead(command, option, text)) ?? null
 }
 
 /** What the words of an answer fill of what the call did not have: `a litre of 95`, `vodka`; null where it is no such answer. */

@@ -2,7 +2,8 @@ import type { UnitKind } from '../problems.ts'
 import { mendedFrom, type TypedText, textFrom, wordAt } from '../read/tokens.ts'
 import { anyUnitAt, unitAt } from '../read/unit-at.ts'
 import { toCanonical, type Unit } from '../read/units.ts'
-import { moreAt, type NumberSaid, numberSaid, roundly } from './number-said.ts'
+import { moreAt, roundly } from './more-said.ts'
+import { type NumberSaid, numberSaid } from './number-said.ts'
 
 /** An amount in a sentence: where it ends, what it is, and the text that an option takes for it. */
 export interface MeasureSaid {

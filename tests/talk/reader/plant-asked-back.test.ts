@@ -1,0 +1,51 @@
+import { describe, expect, it } from 'vitest'
+import { talkerFor } from './told.ts'
+
+describe('what is answered of one plant keeps the others', () => {
+  it.each([
+    ['3 lb damsons, 1 cinnamon stick, a fifth of rum', 'cassia', '3 lb damsons + 1 cassia stick spirit:750 ml rum 40%'],
+    [
+      '1 cinnamon stick, 2 kg pears, a litre of gin',
+      'Ceylon',
+      '1 ceylon cinnamon stick + 2 kg pears spirit:1 litre gin 40%',
+    ],
+    ['9 figs, cinnamon and a pint of brandy', '1 g cassia', '9 figs + 1 g cassia spirit:1 pint brandy 40%'],
+    ['900 g prugne, 1 stecca di cannella e un litro di grappa', 'ceylon', null],
+    [
+      '1 kg pears, 2 chillies, a litre of rum',
+      'they are dried',
+      '1 kg pears + 2 dried chillies spirit:1 litre rum 40%',
+    ],
+    ['2 chillies and 8 limes in a fifth of tequila', 'fresh', '2 fresh chillies + 8 limes spirit:750 ml tequila 40%'],
+    [
+      '9 limes, 1 cinnamon stick, a pint of gin',
+      'the ceylon one',
+      '9 limes + 1 ceylon cinnamon stick spirit:1 pint gin 40%',
+    ],
+  ])('%s, %s', async (said, answer, of) => {
+    const one = await talkerFor({ after: null })
+    expect((await one.say(said)).code).toBe('ambiguous')
+    const { read } = await one.say(answer)
+    if (of === null) expect(read).toMatch(/of:900 g prugne \+ 1 .*cannella|ceylon/)
+    else expect(read).toBe(`/plan of:${of}`)
+  })
+
+  it('takes no other plant for it', async () => {
+    const one = await talkerFor({ after: null })
+    await one.say('9 limes, 1 cinnamon stick, a pint of gin')
+    const { read } = await one.say('plums')
+    expect(read ?? '').not.toMatch(/limes \+ .*plums/)
+  })
+})
+
+describe('the title of a recipe is no plant of it', () => {
+  it.each([
+    ['Gran’s cherry cordial, 2 lb sour cherries, a fifth of brandy', '2 lb sour cherries spirit:750 ml brandy 40%'],
+    ['orange liqueur, 6 blood oranges, a litre of 95%', '6 blood oranges spirit:1 litre 95%'],
+    ['plum cordial: 2 kg plums and a litre of gin', '2 kg plums spirit:1 litre gin 40%'],
+    ['lemon cordial with 5 limes and a litre of gin', 'lemon + 5 limes spirit:1 litre gin 40%'],
+  ])('%s', async (said, of) => {
+    const one = await talkerFor({ after: null })
+    expect((await one.say(said)).read).toBe(`/plan of:${of}`)
+  })
+})
