@@ -101,6 +101,11 @@ async function questionHeard(reading: Extract<TalkReading, { kind: 'question' }>
       const values = { jar: call.options.jar ?? '', step: about.step, line: read }
       return asked(call.command, { ...question, problem: 'talk_undo_step', values }, read, lines)
     }
+    case 'undo_first': {
+      const { last, wanted } = about
+      const values = { jar: call.options.jar ?? '', last, wanted, line: read }
+      return asked(call.command, { ...question, problem: 'talk_undo_first', values }, read, lines)
+    }
     case 'undo_jar': {
       const names = choices.flatMap(({ options }) => options.jar ?? [])
       return asked(call.command, { ...question, problem: 'talk_undo_jar', values: { names, line: read } }, read, lines)

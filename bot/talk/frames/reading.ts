@@ -1,4 +1,5 @@
 import type { DomainError } from '../../../core/domain-error.ts'
+import type { JarEntry } from '../../../core/jar/entry/entry.ts'
 import type { SymptomId } from '../../../core/trouble/symptoms.ts'
 import type { Path } from '../../calls/signatures.ts'
 
@@ -62,6 +63,8 @@ export type QuestionAbout =
   /** What was written down last, some answers ago; or which jar's last entry. */
   | { readonly kind: 'undo_step'; readonly step: Path }
   | { readonly kind: 'undo_jar' }
+  /** A step that another came after: `last` is the entry that goes first. */
+  | { readonly kind: 'undo_first'; readonly last: JarEntry['kind'] | null; readonly wanted: Path }
   /** A place that no time zone is named for. */
   | { readonly kind: 'zone_of'; readonly place: string }
   /** A reminder that there is none of; the choices are what there is instead. */

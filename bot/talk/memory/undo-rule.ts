@@ -1,4 +1,4 @@
-import type { Sentence } from '../bits/bit.ts'
+import type { Sentence, TalkJar } from '../bits/bit.ts'
 import { isOver, jarsOf } from '../bits/jars-of.ts'
 import type { CallRead, TalkReading } from '../frames/reading.ts'
 import type { Remembered } from './remembered.ts'
@@ -6,6 +6,53 @@ import { callReading } from './rule.ts'
 
 /** Said of what was written down and of nothing else. */
 const UNDOES = /\b(?:undo|revert|roll back|take (?:that|it) back|annull\p{L}*)\b/iu
+
+type Kind = NonNullable<TalkJar['lastKind']>
+
+/** A step by its name, as the entry that it made and the command that made it. */
+const NAMED: readonly (readonly [RegExp, readonly Kind[], CallRead['command']])[] = [
+  [/\b(?:re-?filter\p{L}*|filter\p{L}*|racking)\b/iu, ['filtered'], 'jar filter'],
+  [/\b(?:strain(?:ing|ed)?|filtrazione|filtrata|filtrato|colatura)\b/iu, ['strained'], 'jar strain'],
+  [/\b(?:sweeten\p{L}*|syrup|zuccher\p{L}*|sciroppo|dolcifica\p{L}*)\b/iu, ['sweetened'], 'jar sweeten'],
+  [/\b(?:bottling|bottled|imbottiglia\p{L}*)\b/iu, ['bottled'], 'jar bottle'],
+  [/\b(?:shake|shaking|shook|scuotimento|scossa|agitazione)\b/iu, ['shaken'], 'jar shake'],
+  [/\b(?:tast(?:e|ing)|rating|stars|assaggio|voto)\b/iu, ['tasted'], 'jar taste'],
+  [/\b(?:rename|renaming|new name|nuovo nome)\b/iu, ['renamed'], 'jar rename'],
+  [/\b(?:reminders?|put(?:ting)?[ -]off|postpon\p{L}*|snooze|promemoria|rinvio)\b/iu, ['put_off'], 'jar later'],
+  [/\b(?:note|nota)\b/iu, ['noted'], 'jar note'],
+]
+
+const stepNamed = (text: string) => NAMED.find(([pattern]) => pattern.test(text)) ?? null
+
+/**
+ * A step that is named, of a jar where it is the last: taken back. Where another came after it, that one is named and asked about, as the
+ * last goes first.
+ */
+function undoneStep(
+  [, kinds, command]: (typeof NAMED)[number],
+  named: readonly TalkJar[],
+  spokenOf: TalkJar | undefined,
+  running: readonly TalkJar[],
+): TalkReading {
+  const isLast = ({ lastKind }: TalkJar): boolean => lastKind !== null && kinds.includes(lastKind)
+  const meant = named.length > 0 ? named : spokenOf !== undefined ? [spokenOf] : running
+  const able = meant.filter(isLast)
+  const [only] = able
+  if (only !== undefined && able.length === 1) return callReading(undoOf(only.name), 'record')
+  // Spoken of another jar: the one whose last step it is is asked about.
+  const others = named.length === 0 ? running.filter(isLast) : []
+  const [jar] = others.length > 0 ? [] : meant
+  if (jar !== undefined && meant.length === 1) {
+    const call = undoOf(jar.name)
+    const about = { kind: 'undo_first', last: jar.lastKind, wanted: command } as const
+    return { kind: 'question', call, about, choices: [call], leftOut: [] }
+  }
+  const choices = (able.length > 0 ? able : others.length > 0 ? others : meant)
+    .slice(0, MOST_JARS)
+    .map(({ name }) => undoOf(name))
+  const call = choices[0] ?? { command: 'jar undo', options: {} }
+  return { kind: 'question', call, about: { kind: 'undo_jar' }, choices, leftOut: [] }
+}
 
 const MOST_WORDS = 6
 
@@ -26,6 +73,10 @@ export function undone(sentence: Sentence, { step, answersSince }: Remembered): 
   const named = bits.flatMap((bit) => jarsOf(bit, running))
   const jar = step?.options.jar
   const last = jar === undefined ? undefined : jars.find(({ id }) => `#${id}` === jar)
+  const isPlain = UNDOES.test(typed.text) && !bits.some(({ kind, value }) => kind !== 'date' && value > 0)
+  const wanted = isPlain ? stepNamed(typed.text) : null
+  if (wanted !== null && typed.tokens.length <= 2 * MOST_WORDS)
+    return undoneStep(wanted, isNamed ? [...new Set(named)] : [], last, running)
   if (step !== null && jar !== undefined && (!isNamed || (last !== undefined && named.includes(last)))) {
     if (answersSince === 0 && !isNamed) return callReading(undoOf(jar), 'record')
     return undoAsked(step, last?.name ?? jar)

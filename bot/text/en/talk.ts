@@ -43,6 +43,26 @@ const STEPS: Readonly<Record<string, string>> = {
   'jar taste': 'a taste',
 }
 
+/** The command that makes an entry. */
+const STEP_OF: Readonly<Record<string, string>> = {
+  started: 'jar start',
+  added: 'jar add',
+  layered: 'jar add',
+  strained: 'jar strain',
+  sweetened: 'jar sweeten',
+  filtered: 'jar filter',
+  bottled: 'jar bottle',
+  bottles_out: 'bottles',
+  shaken: 'jar shake',
+  tasted: 'jar taste',
+  taken_out: 'jar take-out',
+  opened: 'jar open',
+  renamed: 'jar rename',
+  put_off: 'jar later',
+  noted: 'jar note',
+  corrected: 'jar correct',
+}
+
 const quotedWords = (words: readonly string[]): string => listed(words.map((word) => `“${word}”`))
 
 /** What is said around sentences. */
@@ -92,6 +112,10 @@ export const talkProblems: Written<TalkProblems> = {
   },
   talk_undo_step: ({ jar, step, line }) =>
     `The last thing I wrote down here was ${STEPS[step] ?? 'a step'}, for ${jar}. To undo that: ${line}`,
+  talk_undo_first: ({ jar, last, wanted, line }) => {
+    const before = last === null ? 'something else' : (STEPS[STEP_OF[last] ?? ''] ?? 'something else')
+    return `I can only undo the last step of ${jar}, which was ${before}, not ${STEPS[wanted] ?? 'that'}. To undo the last one: ${line}`
+  },
   talk_undo_jar: ({ names, line }) =>
     `${names.length === 1 ? `Undo the last step of ${names[0]}?` : `Which jar’s last step is to go: ${names.join(' or ')}?`} You can type: ${line}`,
   talk_zone_of: ({ place, line }) =>

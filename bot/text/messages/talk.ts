@@ -1,3 +1,4 @@
+import type { JarEntry } from '../../../core/jar/entry/entry.ts'
 import type { HandbookId } from './handbook.ts'
 import type { Plain } from './plain.ts'
 
@@ -44,6 +45,13 @@ export interface TalkProblems {
   }
   /** `step`: the command that recorded it. */
   talk_undo_step: { readonly jar: string; readonly step: string; readonly line: string }
+  /** `last` came after the step of the command `wanted`, or that was never done. */
+  talk_undo_first: {
+    readonly jar: string
+    readonly last: JarEntry['kind'] | null
+    readonly wanted: string
+    readonly line: string
+  }
   talk_undo_jar: { readonly names: readonly string[]; readonly line: string }
   talk_zone_of: { readonly place: string; readonly line: string }
   talk_only_typed: { readonly command: string; readonly line: string }

@@ -65,3 +65,47 @@ describe('undo', () => {
     expect(await one.say('undo the ginger')).toMatchObject({ choices: ['/jar undo ginger'], recorded: 0 })
   })
 })
+
+describe('undo of a step that is named', () => {
+  it.each([
+    ['undo the filtering', 'jar filter'],
+    ['undo the bottling', 'jar bottle'],
+    ['annulla lo scuotimento', 'jar shake'],
+    ['undo the tasting', 'jar taste'],
+    ['please undo the sweetening', 'jar sweeten'],
+  ])('names what came after it and takes back nothing: %s', async (text) => {
+    const one = await talkerFor({ after: null, shelf: 'fair' })
+    await one.say('remind me about the orange on friday')
+    const told = await one.say(text)
+    expect(told).toMatchObject({ code: 'question', recorded: 0 })
+  })
+
+  it('says why not, with the line for what goes first', async () => {
+    const one = await talkerFor({ after: null, shelf: 'lemon_sweetened' })
+    await one.say('put off the lemon until friday')
+    expect(await one.say('undo the sweetening')).toMatchObject({ choices: ['/jar undo lemon'], recorded: 0 })
+    await one.say('/jar undo lemon')
+    expect(await one.say('undo the sweetening')).toMatchObject({ read: '/jar undo lemon', recorded: 1 })
+    expect((await one.say('/jar show lemon')).data).toMatchObject({ stage: 'strained' })
+  })
+
+  it.each([
+    ['undo the bottling of the raspberry', '/jar undo raspberry'],
+    ['undo the sweetening of the orange', '/jar undo orange'],
+    ['annulla la filtrazione del limone', '/jar undo lemon'],
+  ])('takes it back where it is the last of its jar: %s', async (text, read) => {
+    const one = await talkerFor({ after: null, shelf: 'fair' })
+    await one.say('/jar shake sloe')
+    expect(await one.say(text)).toMatchObject({ read, code: null, recorded: 1 })
+  })
+
+  it('asks about the jar whose last step it is, where another was spoken of', async () => {
+    const one = await talkerFor({ after: null, shelf: 'fair' })
+    await one.say('/jar shake sloe')
+    expect(await one.say('undo the bottling')).toMatchObject({
+      code: 'question',
+      choices: ['/jar undo raspberry'],
+      recorded: 0,
+    })
+  })
+})
