@@ -9,7 +9,7 @@ import type { CallOutcome, Dispatch } from '../run/call-outcome.ts'
 import { execute } from '../run/execute.ts'
 import { help } from '../run/help.ts'
 import { moreOf } from '../run/more.ts'
-import { onTrial } from '../run/on-trial.ts'
+import { exampleFor, runningOf } from './examples-tried.ts'
 import { handbookReply } from './handbook-reply.ts'
 import { asked, type Heard, heard } from './heard.ts'
 import { leavingOut, pouredFor, takingSpirit } from './noted.ts'
@@ -28,30 +28,6 @@ const said = (key: 'talk_greeting' | 'talk_thanks' | 'talk_let_be'): Reply => ({
   data: { said: key },
   kitchen: 'metric',
 })
-
-/** What a call runs without, though it was told. */
-const TOLD: Readonly<Record<string, string>> = { fining: 'egg white' }
-
-/** The line of a call that lacks something, with an example for it; null where none runs. */
-async function exampleFor(
-  call: CallRead,
-  { option, sample }: { readonly option: string; readonly sample?: string },
-  dispatch: Dispatch,
-): Promise<string | null> {
-  const told = sample ?? TOLD[option]
-  if (told !== undefined) return written({ ...call, options: { ...call.options, [option]: told } })
-  const tried = await execute(invocation(call), onTrial(dispatch))
-  if (tried.ok) return written(call)
-  const { example } = tried.error.values as { example?: string | null }
-  return typeof example === 'string' && example.startsWith('/') ? example : null
-}
-
-/** Those that run as they are. */
-async function runningOf(calls: readonly CallRead[], dispatch: Dispatch): Promise<readonly CallRead[]> {
-  const run: CallRead[] = []
-  for (const call of calls) if ((await execute(invocation(call), onTrial(dispatch))).ok) run.push(call)
-  return run
-}
 
 const topicOutcome = (entry: string, more: readonly string[], { language }: Dispatch): CallOutcome => ({
   ok: true,
