@@ -1,10 +1,11 @@
-import { DomainError, unlessRefused } from '../domain-error.ts'
+import { DomainError, type Problems, unlessRefused } from '../domain-error.ts'
 import { nameKey } from '../jar/entry/jar-name.ts'
 import { isDriedForm } from '../jar/entry/start-from-plan.ts'
 import { isJuice, materialOf } from '../quantity/materials.ts'
 import { materialNamed } from '../quantity/read/material-named.ts'
 import { parseAmount } from '../quantity/read/parse-amount.ts'
 import { readText, shown } from '../quantity/read/tokens.ts'
+import { calledBottleMl } from '../quantity/us-bottles.ts'
 import { drinksIn } from '../recipe/drinks-in.ts'
 import { readPlants } from '../recipe/plan/find-plants.ts'
 import { parseBottles } from '../recipe/plan/parse-bottles.ts'
@@ -64,6 +65,8 @@ const SOLD_BY: {
 function perIn(text: string): Per | null {
   if (EACH.test(text) || PIECE.test(text)) return { unit: 'piece', amount: 1 }
   if (/^(?:dozen|dozzina)$/iu.test(text)) return { unit: 'piece', amount: 12 }
+  const bottleMl = calledBottleMl(text)
+  if (bottleMl !== null) return { unit: 'ml', amount: bottleMl }
   if (/^[1-9]\d{0,3}$/u.test(text)) return { unit: 'piece', amount: Number(text) }
   return unlessRefused(() => {
     const amount = parseAmount(/^\d/u.test(text) ? text : `1 ${text}`)
@@ -117,12 +120,24 @@ function itemIn(text: string): PriceTyped {
   return { kind: 'given', price, priced, money, per: read }
 }
 
+/** The example for one of several is the whole list: what was said of the others is not lost. */
+function withOthers<Read>(read: () => Read, items: readonly string[], at: number): Read {
+  try {
+    return read()
+  } catch (error) {
+    if (!(error instanceof DomainError) || error.problem !== 'price_per_what' || items.length === 1) throw error
+    const { typed, example } = error.values as Problems['price_per_what']
+    const all = items.with(at, example).map((item) => item.trim())
+    throw new DomainError('bad_value', 'price_per_what', { typed, example: all.join(' + ') })
+  }
+}
+
 /** `lemons 4/kg + sugar 1.20/kg + spirit 95% 18/l + bottles 0.80 each`; `?` stands for a price, `none` takes one away. */
 export function parsePrices(text: string): readonly PriceTyped[] {
   const items = itemsIn(text)
   if (items.some((item) => item.trim() === ''))
     throw new DomainError('bad_value', 'dangling_plus', { typed: shown(text) })
-  return items.map((item) => orRefused(() => itemIn(item), item))
+  return items.map((item, at) => orRefused(() => withOthers(() => itemIn(item), items, at), item))
 }
 
 const isEach = (per: string): boolean => /^(?:each|apiece|cad|ciascun|ognun)/iu.test(per)

@@ -2,6 +2,7 @@ import { type TypedText, wordAt } from '../../../core/quantity/read/tokens.ts'
 import { measureSaid } from '../../../core/quantity/said/measure-said.ts'
 import { moreAt } from '../../../core/quantity/said/more-said.ts'
 import { numberSaid } from '../../../core/quantity/said/number-said.ts'
+import { calledBottleMl } from '../../../core/quantity/us-bottles.ts'
 import type { Lexicon } from '../lexicon/lexicon.ts'
 import { type Bit, bit } from './bit.ts'
 import { thingAt } from './things.ts'
@@ -27,17 +28,14 @@ export function unitAlone(typed: TypedText, at: number): Bit | null {
   return bit(isMass ? 'mass' : 'volume', at, next, count * each, `${count} ${unit}`)
 }
 
-/** Bottles of spirit as they are called in the United States, ml: 27 CFR 5.203 has both sizes. */
-const CALLED_ML: Readonly<Record<string, number>> = { fifth: 750, fifths: 750, handle: 1750, handles: 1750 }
-
 /** `a fifth of rum`, `2 handles of vodka`; null where no such bottle stands there. */
 export function calledAt(typed: TypedText, lexicon: Lexicon, at: number): Bit | null {
   const article = /^(?:a|one)$/.test(wordAt(typed, at)) ? { value: 1, next: at + 1 } : null
   // `Handle of rum`, after nothing that counts it.
-  const isBare = Object.hasOwn(CALLED_ML, wordAt(typed, at)) && typed.tokens[at - 1]?.kind !== 'number'
+  const isBare = calledBottleMl(wordAt(typed, at)) !== null && typed.tokens[at - 1]?.kind !== 'number'
   const count = article ?? (isBare ? { value: 1, next: at } : numberSaid(typed, at, NONE))
-  const each = count === null ? undefined : CALLED_ML[wordAt(typed, count.next)]
-  if (count === null || each === undefined) return null
+  const each = count === null ? null : calledBottleMl(wordAt(typed, count.next))
+  if (count === null || each === null) return null
   const next = count.next + 1
   const from = wordAt(typed, next) === 'of' ? next + 1 : next
   const isOfSpirit = [0, 1, 2].some((more) => thingAt(typed.tokens, from + more, lexicon)?.kind === 'spirit')

@@ -9,7 +9,9 @@ const shareOf = (tokens: readonly Token[], lexicon: Lexicon): number => {
     conceptsIn(tokens, lexicon).flatMap(({ from, to }) => Array.from({ length: to - from }, (_, more) => from + more)),
   )
   const known = tokens.filter(({ text }, at) => understood.has(at) || fillers.has(text)).length
-  return telling + 2 * known
+  // `Limoncello, 10 lemons, 700 g sugar`: what is sweet or wet has another word in each.
+  const things = new Set(`${lexicon.sugars}, ${lexicon.waters}`.split(/[\s,]+/))
+  return telling + 2 * (known + tokens.filter(({ text }) => things.has(text)).length)
 }
 
 /** The language of a sentence: that which more of its words belong to, the first one where they are even. */

@@ -78,3 +78,27 @@ describe('an option takes an amount in words', () => {
     expect((await one.say('/jar strain lemon measured:a good glug')).code).toBe('bad_value')
   })
 })
+
+describe('prices by the bottle as it is called', () => {
+  it.each([
+    ['limes are 40 cents each and rum is $18 a fifth', 'limes 40 cents each + rum $18/fifth'],
+    ['vodka is $24 a handle and cherries are $3 a pound', 'vodka $24/handle + cherries $3/pound'],
+    ['gin costs £21 a litre, sloes £4 a kilo', 'gin £21/litre + sloes £4/kilo'],
+  ])('%s', async (said, prices) => {
+    const one = await talkerFor({ after: null })
+    const { read, code } = await one.say(said)
+    expect([read, code]).toEqual([`/cost prices:${prices}`, null])
+  })
+
+  it('keeps the other prices in the line it offers for one that it cannot read', async () => {
+    const one = await talkerFor({ after: null })
+    const { outcome } = await one.hear('/cost prices:limes 40 cents each + rum $18 a glug')
+    expect(outcome.ok ? null : outcome.error.values).toMatchObject({ example: 'limes 40 cents each + rum $18/l' })
+  })
+})
+
+it('takes a drink’s name alone for no word of Italian', async () => {
+  const one = await talkerFor({ after: null })
+  const { read } = await one.say('limoncello, 9 lemons, 1 l 95%, 600 g sugar')
+  expect(read).toBe('/plan of:9 lemons spirit:1 l 95% sugar:600 g')
+})
