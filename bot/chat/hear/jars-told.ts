@@ -26,6 +26,7 @@ export function jarsTold({ jars }: Pick<Person, 'jars'>, zone: string, nowMs: nu
         startedOn: day,
         lastKind: lastStanding(entries)?.kind ?? null,
         strengthPercent: () => abvPercentIn(state),
+        spiritTyped: state.started.typed.find(([option]) => option === 'spirit')?.[1] ?? null,
       },
     ]
   })

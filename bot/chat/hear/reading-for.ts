@@ -10,6 +10,7 @@ import { findEntryRespelt } from '../../talk/handbook/respell.ts'
 import { english } from '../../talk/lexicon/english.ts'
 import { italian } from '../../talk/lexicon/italian.ts'
 import { whoAt } from '../../talk/memory/remembered.ts'
+import { clausesApart } from '../../talk/reader/clauses-apart.ts'
 import { deedsApart } from '../../talk/reader/deeds-apart.ts'
 import { readSentence } from '../../talk/reader/read-sentence.ts'
 import type { Dispatch } from '../run/call-outcome.ts'
@@ -49,6 +50,13 @@ export function readingFor(line: string, dispatch: Dispatch, person: Person, com
 /** Answered by themselves: deeds, what they lack, what is worked out of them, and what has gone wrong. */
 const isOne = ({ kind }: TalkReading): boolean => kind === 'call' || kind === 'question' || kind === 'symptom'
 
+const isAnswered = (reading: TalkReading): boolean => isOne(reading) || reading.kind === 'topic'
+
+const commandOf = (reading: TalkReading): string =>
+  reading.kind === 'call' || reading.kind === 'question' ? reading.call.command : reading.kind
+
+const isSame = (one: TalkReading, other: TalkReading): boolean => commandOf(one) === commandOf(other)
+
 /** The deeds of a sentence that tells of several, each understood by itself; null where it is read as a whole, which is `whole`. */
 export function deedsIn(
   line: string,
@@ -57,6 +65,16 @@ export function deedsIn(
   person: Person,
 ): readonly string[] | null {
   if (whole.kind === 'refused') return null
-  const parts = deedsApart(mended(line, dispatch, person), surroundingsOf(dispatch, person))
-  return parts?.every((part) => isOne(readingFor(part, dispatch, person))) === true ? parts : null
+  const text = mended(line, dispatch, person)
+  const surroundings = surroundingsOf(dispatch, person)
+  const parts = deedsApart(text, surroundings)
+  if (parts?.every((part) => isOne(readingFor(part, dispatch, person))) === true) return parts
+  const clauses = clausesApart(text, surroundings)
+  const readings = clauses?.map((part) => readingFor(part, dispatch, person))
+  // Two that are answered by one line are one.
+  const [first, ...others] = readings ?? []
+  // What the first lacks is not asked of the other.
+  if (first !== undefined && others.length === 0) return isOne(first) ? clauses : null
+  const isApart = first?.kind === 'call' && others.every((each) => isAnswered(each) && !isSame(first, each))
+  return isApart ? clauses : null
 }

@@ -83,6 +83,8 @@ export interface TalkJar {
   readonly lastKind: JarEntry['kind'] | null
   /** How strong it is now, % vol; null where there is no liquid. Worked out when it is asked for. */
   readonly strengthPercent: () => number | null
+  /** The spirit that it was started with, as it was typed; null where none was. */
+  readonly spiritTyped: string | null
 }
 
 /** What is known beside the sentence. */

@@ -12,6 +12,7 @@ export type SlotKind =
   | 'litre_as_it_is'
   | 'added_plants'
   | 'spirits'
+  | 'spirits_again'
   | 'spirit_strength'
   | 'bottles'
   | 'liquid'

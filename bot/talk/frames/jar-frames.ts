@@ -413,7 +413,7 @@ export const jarFrames: readonly Frame[] = [
     wants: ['again'],
     slots: [
       { option: 'jar', takes: 'jar', needed: true },
-      { option: 'spirit', takes: 'spirits' },
+      { option: 'spirit', takes: 'spirits_again' },
       { option: 'to-strength', takes: 'wished_strength' },
       { option: 'to-sweetness', takes: 'wished_sweetness' },
     ],

@@ -1,5 +1,6 @@
 import type { Bit, Sentence, TalkJar } from '../bits/bit.ts'
 import { isOver, jarsOf } from '../bits/jars-of.ts'
+import { withoutNewName } from './new-name.ts'
 
 /** The jar that a sentence means: its name, or those that it may be. */
 export interface JarsMeant {
@@ -54,7 +55,9 @@ function moreOfSame(bits: readonly Bit[], typed: Sentence['typed'], jars: readon
  * By name, by what is in it, by the month it was begun in; where nothing is said, the only one of which the step can follow. A plant
  * that no jar has is the name as it was said.
  */
-export function jarsMeant({ bits, typed, jars }: Sentence, command: string): JarsMeant {
+export function jarsMeant(sentence: Sentence, command: string): JarsMeant {
+  const { bits, typed, jars } = command === 'jar rename' ? withoutNewName(sentence) : sentence
+
   const byName = bits.find(({ kind }) => kind === 'jar')
   if (byName !== undefined) return { text: byName.text, bits: [byName], choices: [] }
   const stages = FITTING[command]

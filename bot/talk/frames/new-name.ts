@@ -1,4 +1,4 @@
-import type { Bit } from '../bits/bit.ts'
+import type { Bit, Sentence } from '../bits/bit.ts'
 import type { Fill } from './plant-slots.ts'
 
 /** Said behind a name, not of it. */
@@ -7,7 +7,7 @@ const FROM_NOW =
 
 /** `is to be called`, `call it`: the name is all that follows. */
 const CALLED =
-  /\b(?:(?:to|should|shall|must|will|ought to) be (?:called|named|known as)|(?:is now|are now) (?:called|named)|(?:name|call) (?:it|this|that)|chiamal[oa])\s+(.+)$/i
+  /\b(?:(?:to|should|shall|must|will|ought to) be (?:called|named|known as)|(?:is now|are now) (?:called|named)|(?:re-?name|name|call) (?:it|this|that)(?: to| as)?|(?:ri)?(?:chiama|nomina)l[oa])\s+(.+)$/i
 
 /** `call the lemon jar midwinter`: its jar is no part of the name. */
 const A_JAR = /^(?:jar|one|batch|bottle|bottles|lot|vaso|barattolo)$/
@@ -50,4 +50,13 @@ export const newName: Fill = ({ typed, bits, spans }) => {
   const first = typed.tokens[from]
   const name = first === undefined ? '' : trimmed(typed.text.slice(first.from))
   return name === '' ? null : { text: name, bits: within(first!.from, name) }
+}
+
+/** `Rename it navel orange`: what it is to be called is not what it is called. */
+export function withoutNewName(sentence: Sentence): Sentence {
+  const { typed, bits } = sentence
+  const called = CALLED.exec(typed.text)
+  if (called === null) return sentence
+  const at = typed.text.length - called[1]!.length
+  return { ...sentence, bits: bits.filter(({ from }) => (typed.tokens[from]?.from ?? 0) < at) }
 }

@@ -5,6 +5,7 @@ import { USUAL } from '../../../core/recipe/plan/reach-targets.ts'
 import { type Path, signatures } from '../../calls/signatures.ts'
 import { nextStrength, nextSweetness } from '../frames/better.ts'
 import type { CallRead } from '../frames/reading.ts'
+import { scaledText } from '../frames/scaled-text.ts'
 
 export const takes = (command: Path, option: string): boolean => option in signatures[command].shape
 
@@ -42,36 +43,6 @@ export function strengthened(call: CallRead, isStronger: boolean, isSlight: bool
 
 /** Options that grow with the batch. */
 const SCALED = ['of', 'spirit', 'infusion', 'water', 'sugar', 'liqueur', 'bottles', 'parts', 'pour'] as const
-
-/** A number of an amount, not of a strength, a sweetness or the size of a bottle. */
-const AMOUNT = /(?<![\d.,xX×]\s?)(?<![\d.,])(\d+(?:[.,]\d+)?)(?!\s*(?:%|°|proof|g\/[lL]|vol|[\d.,]))/g
-
-/** No more digits than a kitchen has; three behind a point would be thousands. */
-const rounded = (value: number): string => String(Number(value >= 100 ? value.toPrecision(4) : value.toPrecision(3)))
-
-/** Pieces are whole, or halves of a few. */
-const pieces = (value: number): string =>
-  String(value >= 3 ? Math.round(value) : Math.max(0.5, Math.round(value * 2) / 2))
-
-const UNIT =
-  /^[\d.,\s]+(?:g|kg|mg|ml|cl|dl|l|lb|lbs|oz|st|cups?|pints?|litres?|liters?|litr[oi]|kilos?|chil[oi]|grams?|gramm[oi]|ounces?|pounds?|tbsp|tsp)\b/i
-
-function scaledText(option: string, text: string, factor: number): string {
-  return text
-    .split('+')
-    .map((item) => {
-      let isFirst = true
-      return item.replace(AMOUNT, (number) => {
-        // Of `3 x 500 ml` the first is how many.
-        if (!isFirst) return number
-        isFirst = false
-        const value = Number(number.replace(',', '.')) * factor
-        if (option === 'of' && !UNIT.test(item.trim())) return pieces(value)
-        return option === 'bottles' ? String(Math.max(1, Math.round(value))) : rounded(value)
-      })
-    })
-    .join('+')
-}
 
 /** The same, so many times as large; null where nothing in it can be. */
 export function scaled(call: CallRead, factor: number): CallRead | null {

@@ -1,6 +1,7 @@
 import { textFrom } from '../../../core/quantity/read/tokens.ts'
 import type { Path } from '../../calls/signatures.ts'
 import type { Sentence } from '../bits/bit.ts'
+import { timesSaid } from '../frames/again-slots.ts'
 import type { CallRead, TalkReading } from '../frames/reading.ts'
 import type { FrameTried } from '../frames/score.ts'
 import { DEEDS } from '../lexicon/lexicon.ts'
@@ -31,7 +32,8 @@ export function readingOf(best: FrameTried, sentence: Sentence, isTyped = false)
   const words = leftOutOf(sentence, used, frame.does === 'record' ? Object.keys(frame.cues) : [])
   const unsized = COUNT_BOTTLES.has(frame.command) ? unsizedBottles(sentence, used) : []
   // Named as a whole: `a small one`.
-  const leftOut = [...words.filter((word) => !unsized.some((bottle) => bottle.includes(word))), ...unsized]
+  const times = frame.command === 'again' && call.options.spirit === undefined ? timesSaid(sentence) : []
+  const leftOut = [...words.filter((word) => !unsized.some((bottle) => bottle.includes(word))), ...unsized, ...times]
   if (frame.does === 'never') return { kind: 'only_typed', call }
   if (open !== null) {
     const choices = open.choices.map((text) => callOf(best, { [open.option]: text }))
