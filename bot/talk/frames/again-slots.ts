@@ -11,7 +11,7 @@ const OF_A_PART =
   /\b(?:half|twice|double|triple|meta|doppio|triplo)(?: as much| of| dell\p{L}*| dello| del| di)? (?:the |le |lo )?(?:sugar|peel|zest|fruit|spirit|alcohol|zucchero|scorz\p{L}+|alcol|strength|sweetness)/u
 
 /** How many times as much of all of it is said; null where nothing is. */
-export function timesAsMuch({ typed, has }: Sentence): number | null {
+function timesAsMuch({ typed, has }: Sentence): number | null {
   if (OF_A_PART.test(typed.tokens.map(({ text }) => text).join(' '))) return null
   return has('twice') ? 2 : has('thrice') ? 3 : has('halve') ? 0.5 : null
 }
