@@ -11,6 +11,7 @@ export type Assumption =
   | 'sugar_ounces' // bare ounces of sugar, taken as a weight
   | 'sugar_by_volume' // sugar given by volume: weighed with the USDA weight of a cup of granulated sugar
   | 'brown_by_volume' // brown sugar likewise: of a packed cup
+  | 'whole_fruit' // citrus by its weight: the fruit, of which the peel goes in
   | 'syrup_by_volume' // honey or a syrup likewise: by its density
 
 interface Typed {

@@ -194,6 +194,8 @@ const notes = {
   decimal_point: () => 'I’ve read the comma or point with three digits after it as a decimal point.',
   thousands_separator: () => 'I’ve read the comma or point with three digits after it as thousands.',
   sugar_ounces: () => 'Ounces of sugar are a weight here, 28.35 g each. “fl oz” would be a volume.',
+  whole_fruit: () =>
+    'That’s the weight of whole citrus, so I’ve counted the fruit and their peel. Weighed the peel alone? Say “peel”.',
   sugar_by_volume: () => 'A US cup of sugar weighs about 200 g (USDA), give or take 10 %.',
   volume_at_20: () => 'I’ve brought the volume to 20 °C, as read in a glass jug.',
   strength_at_20: () =>

@@ -116,6 +116,7 @@ export interface CalculateMessages {
     | 'decimal_point'
     | 'thousands_separator'
     | 'sugar_ounces'
+    | 'whole_fruit'
     | 'sugar_by_volume'
     | 'volume_at_20'
     | 'strength_at_20'

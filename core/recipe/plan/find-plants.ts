@@ -11,12 +11,13 @@ import type { PlannedPlant } from './plan-wish.ts'
 import { severalInOne } from './several-in-one.ts'
 import { expectOnce, isUnknown, type TypedUnknown, typedUnknown } from './unknown-plant.ts'
 import { weighPieces } from './weigh-pieces.ts'
+import { wholeFruitIn } from './whole-fruit.ts'
 
 export interface FoundPlant extends Found {
   readonly typed: TypedPlant
   /** Null where only the plant was named: its typical dose is meant. */
   readonly massG: Measured | null
-  /** What was counted; null where it was weighed or only named. */
+  /** What was counted, and whole citrus that was weighed; null where what goes in was weighed or only named. */
   readonly count: number | null
   /** True where the zest of so many fruit was meant. */
   readonly ofZest: boolean
@@ -62,10 +63,10 @@ export function findPlants(text: string): readonly FoundPlant[] {
 }
 
 /** How its maker spoke of it, without the amount. */
-export const wordsOf = ({ saidState, typed: { amount, kind, noun } }: FoundPlant): PlantWords => ({
+export const wordsOf = ({ saidState, ofZest, typed: { amount, kind, noun } }: FoundPlant): PlantWords => ({
   noun,
   isFormSaid: saidState !== null,
-  unit: amount?.kind === 'count' ? (kind ?? amount.piece ?? 'each') : null,
+  unit: amount?.kind === 'count' ? (kind ?? amount.piece ?? 'each') : ofZest ? 'each' : null,
 })
 
 /** As a plan takes it. */
@@ -94,7 +95,13 @@ function findPlant(typed: TypedPlant): FoundPlant {
     throw new DomainError('bad_value', 'piece_not_weighed', { typed: typed.typed, id, typicalGPerL: dose.typicalGPerL })
   }
   if (amount === null) return { ...found, typed, massG: null, count: null, ofZest: false }
-  if (amount.kind === 'mass') return { ...found, typed, massG: massG(amount), count: null, ofZest: false }
+  if (amount.kind === 'mass') {
+    const count = wholeFruitIn(found.botanical, noun, amount.massG)
+    if (count === null) return { ...found, typed, massG: massG(amount), count: null, ofZest: false }
+    const weighed = weighPieces(found.botanical, { count, piece: null, kind: null }, typed.typed)
+    const assumed = [...amount.assumed, 'whole_fruit' as const]
+    return { ...found, typed: { ...typed, amount: { ...amount, assumed } }, massG: weighed, count, ofZest: true }
+  }
   const { count, piece } = amount
   const weighed = weighPieces(found.botanical, { count, piece, kind }, typed.typed)
   const ofZest = kind === null && isZest(found.botanical, piece)

@@ -1,15 +1,15 @@
 import { expect, test } from 'vitest'
 import { ask, askAny, textOf } from '../commands/desk.ts'
 
-// That these are poisonous is from memory; a misspelt one is on no list of foods.
+// That these are poisonous is from memory; of a misspelt one it is asked whether the poison is meant.
 test.each([
   ['ivy', 'refused'],
   ['erba morella', 'refused'],
   ['morella', 'refused'],
   ['pokeweed', 'refused'],
-  ['lilly of the vally', 'not_found'],
-  ['wolfsbain', 'not_found'],
-  ['nocciolli di albicoca', 'not_found'],
+  ['lilly of the vally', 'ambiguous'],
+  ['wolfsbain', 'ambiguous'],
+  ['nocciolli di albicoca', 'ambiguous'],
 ])('%s does not pass unknown-ok: %s', async (name, code) => {
   expect((await askAny(`/plan of:20 g ${name} spirit:1 l 95% unknown-ok:yes days:10`)).error?.code).toBe(code)
 })

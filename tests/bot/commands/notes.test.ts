@@ -37,6 +37,7 @@ const NOTES: readonly [key: string, where: string, notWhere: string][] = [
   ['decimal_point', '/dilute 0,750 l 95% to-strength:60%', '/dilute 0,75 l 95% to-strength:60%'],
   ['sugar_ounces', '/mix water:1 l sugar:9 oz', '/mix water:1 l sugar:9 oz weight'],
   ['sugar_by_volume', '/mix water:1 l sugar:2 cups', '/mix water:1 l sugar:400 g'],
+  ['whole_fruit', '/plan of:1 kg lemons spirit:1 l 95%', '/plan of:1 kg lemon peel spirit:8 l 95%'],
   ['volume_at_20', '/dilute 930 ml at 28 C 95% to-strength:60%', '/dilute 930 ml 95% at 20 C to-strength:60%'],
   ['strength_at_20', '/dilute 930 ml 90.6% at 28 C to-strength:60%', '/dilute 930 ml 90.6% to-strength:60%'],
 ]
