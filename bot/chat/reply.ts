@@ -14,6 +14,8 @@ export interface Action extends Deep {
   readonly isButtonOnly?: true
   /** A button opens its line in a form, to be changed before it is sent. */
   readonly isChangedFirst?: true
+  /** Nothing of whoever was answered is in it: a yes runs it not, and it is not remembered as theirs. */
+  readonly isExample?: true
 }
 
 export interface Row extends Deep {

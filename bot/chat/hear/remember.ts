@@ -38,9 +38,9 @@ function plannedBy(outcome: CallOutcome | HelpPage, before: CallRead | null, isS
 
 const actionsOf = (outcome: CallOutcome | HelpPage): readonly CallRead[] =>
   'reply' in outcome
-    ? outcome.reply.actions.map(({ call }) => {
+    ? outcome.reply.actions.flatMap(({ call, isExample }): CallRead[] => {
         const { path, options } = invocationOf(call)
-        return { command: path as Path, options }
+        return isExample === true ? [] : [{ command: path as Path, options }]
       })
     : []
 

@@ -79,6 +79,7 @@ function doubted({ step, doubt }: Remembered, isYes: boolean, jars: Sentence['ja
 export const agreed: Rule = ({ has, bits, typed, spans, jars }, _last, said) => {
   const { offered } = said
   if (bits.length > 0 || typed.tokens.length > 6 || has('asking', 'denial')) return null
+  if (DOUBTS.test(typed.text.trim())) return null
   const isYes = isOnly(typed, spans, 'yes')
   const startsSo = spans.some(({ concept, from }) => concept === 'yes' && from === 0)
   if (has('done_word') || isYes || startsSo) {
@@ -156,10 +157,14 @@ function isTrouble(sentence: Sentence): boolean {
   return symptom !== null && !/^(?:too_|weak_taste|harsh)/.test(symptom.id)
 }
 
+/** With its mark it doubts, without it agrees. */
+const DOUBTS =
+  /^(?:(?:oh |but |are )?(?:you )?(?:sure|certain|positive)(?: about (?:that|this))?|really|sicur[oa]|davvero)\s*\?+$/iu
+
 export const shownAgain: Rule = (sentence) => {
   const { has, bits, typed, spans } = sentence
   const isShort = typed.tokens.filter(({ kind }) => kind === 'word').length <= 8
-  if (has('how_sure')) return { kind: 'last', what: 'how_sure' }
+  if (has('how_sure') || DOUBTS.test(typed.text.trim())) return { kind: 'last', what: 'how_sure' }
   if (
     has('why') &&
     (isShort || /^(?:why|perche)$/.test(typed.tokens[0]?.text ?? '')) &&

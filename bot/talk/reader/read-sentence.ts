@@ -21,18 +21,17 @@ import {
 } from './asked-of-handbook.ts'
 import { askedPlainly, isFreezingAsked } from './asked-plainly.ts'
 import { isOfMethanol } from './danger-asked.ts'
-import { forPeople } from './for-people.ts'
 import { callOf, isDeedTold, readingOf } from './frame-reading.ts'
 import { hiddenDanger, hiddenPlant } from './hidden-danger.ts'
 import { isAsked, mayBe } from './is-told.ts'
 import { leftOutOf } from './left-out.ts'
-import { ofReminders } from './one-reminder.ts'
 import { partTaken } from './part-taken.ts'
 import { placeUnknown } from './place-unknown.ts'
 import { dangerTopic, isElsewhere, isOfGarden, smallTalk } from './small-talk.ts'
 import { isStillGoodAsked, oddSmell } from './still-good.ts'
 import { type FindSymptom, symptomReading, symptomTold } from './symptom-reading.ts'
 import { withSlips } from './unknown-word.ts'
+import { wholeReading } from './whole-reading.ts'
 
 /** An entry of the handbook, by its id, and others that are near. */
 export interface EntryFound {
@@ -112,7 +111,7 @@ function readPlainly(text: string, knows: Knows): TalkReading {
 }
 
 function readOnce(sentence: Sentence, text: string, knows: Knows): TalkReading {
-  const whole = knows.command === undefined ? (ofReminders(sentence) ?? forPeople(sentence)) : null
+  const whole = knows.command === undefined ? wholeReading(sentence, knows.said) : null
   if (whole !== null) return whole
   if (knows.command === undefined && isFreezingAsked(sentence)) return topic({ id: 'freezes', others: [] })
   const { said } = knows

@@ -8,5 +8,6 @@ export const planActions: readonly Action[] = [
   {
     label: { group: 'actions', key: 'jars_plan', values: undefined },
     call: call('plan', { of: readPlants('10 lemons'), spirit: drinksIn('1 l 95%', { blends: false }) }),
+    isExample: true,
   },
 ]

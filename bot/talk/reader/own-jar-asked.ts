@@ -1,0 +1,66 @@
+import type { Sentence, TalkJar } from '../bits/bit.ts'
+import { isOver, jarsOf } from '../bits/jars-of.ts'
+import type { CallRead, TalkReading } from '../frames/reading.ts'
+import type { Remembered } from '../memory/remembered.ts'
+
+/** What is said around both questions; any other word makes another one. */
+const SMALL =
+  /^(?:so|and|now|ok|then|please|i|we|you|one|it|this|that|the|jar|batch|thing|one|my|our|can|could|may|do|does|should|will|would|is|be|to|for|in|of|until|till|before|soon|at|last|finally|actually|need|have|has|add|put|use|goes|go|take|much|il|lo|la|l|le|si|puo|posso|possiamo|potro|sara|e|di|per|a|da|ora|devo|dobbiamo|serve|servono|ci|va|vuole|nel|nella|mettere|aggiungere|metto|aggiungo|quel|quello|questo|vaso)$/
+
+const DRUNK =
+  /^(?:when|how|long|quando|tra|fra|quanto|drink|drinkable|drunk|ready|bere|bevo|beviamo|berlo|berla|bevibile|pronto|pronta)$/
+const IS_DRUNK =
+  /^(?:when|how soon|how long (?:until|till|before)|quando|(?:tra|fra) quanto)\b.*\b(?:drink|drinkable|drunk|bere|bevo|beviamo|berlo|berla|bevibile)\b/
+
+const SYRUP = /^(?:how|quanto|quanta|sugar|water|syrup|zucchero|acqua|sciroppo)$/
+const IS_SYRUP = /^(?:(?:so|and|now|ok|e) )*(?:how much|quanto|quanta) (?:sugar|water|syrup|zucchero|acqua|sciroppo)\b/
+
+const isOnlyOf = ({ typed, bits }: Sentence, words: RegExp): boolean =>
+  typed.tokens.every(
+    ({ kind, text }, at) =>
+      kind === 'sign' || SMALL.test(text) || words.test(text) || bits.some(({ from, to }) => from <= at && at < to),
+  )
+
+/** The jars that a sentence may mean: named, or spoken of last, or all that run. */
+function jarsAsked({ bits, jars }: Sentence, { call }: Remembered): readonly TalkJar[] {
+  const running = jars.filter((jar) => !isOver(jar))
+  const named = bits.flatMap((bit) => (bit.kind === 'jar' || bit.kind === 'plant' ? jarsOf(bit, running) : []))
+  if (bits.some(({ kind }) => kind === 'jar' || kind === 'plant')) return [...new Set(named)]
+  const { jar } = call?.options ?? {}
+  const last = running.find(({ id, name }) => jar !== undefined && (`#${id}` === jar || name === jar.toLowerCase()))
+  return last === undefined ? running : [last]
+}
+
+function ofJars(command: 'jar show' | 'syrup', meant: readonly TalkJar[]): TalkReading | null {
+  const choices = meant.map(({ name }): CallRead => ({ command, options: { jar: name } }))
+  const [call, another] = choices
+  if (call === undefined) return null
+  if (another === undefined) return { kind: 'call', call, leftOut: [], does: 'compute' }
+  const open: CallRead = { command, options: {} }
+  return { kind: 'question', call: open, about: { kind: 'which_jar' }, choices, leftOut: [] }
+}
+
+/** Worked out and not in a jar: what is asked next is asked of it. */
+const WORKED_OUT = /^(?:plan|again|syrup|mix|dilute)$/
+
+/**
+ * `When can I drink it`, `how much sugar and water`: asked of a jar that stands there, rather than in general. Null for what tells of
+ * amounts, or of anything else.
+ */
+export function ownJarAsked(sentence: Sentence, said: Remembered): TalkReading | null {
+  const { bits, typed, jars } = sentence
+  if (!bits.every(({ kind }) => /^(?:jar|plant|sugar|water)$/.test(kind))) return null
+  const words = typed.tokens.flatMap(({ kind, text }) => (kind === 'sign' ? [] : [text])).join(' ')
+  const isDrunk = IS_DRUNK.test(words) && isOnlyOf(sentence, DRUNK)
+  const isSyrup = IS_SYRUP.test(words) && isOnlyOf(sentence, SYRUP)
+  if (!isDrunk && !isSyrup) return null
+  const { call } = said
+  const isOfCall = call !== null && call.options.jar === undefined && WORKED_OUT.test(call.command)
+  if (isOfCall && !bits.some(({ kind }) => kind === 'jar')) return null
+  const meant = jarsAsked(sentence, said)
+  if (isDrunk) return ofJars('jar show', meant)
+  // The jar spoken of last is past its syrup, or not there yet: one that waits for it is meant.
+  const strained = [meant, jars].map((all) => all.filter(({ stage }) => stage === 'strained'))
+  const waiting = strained.find((all) => all.length > 0) ?? []
+  return ofJars('syrup', waiting)
+}

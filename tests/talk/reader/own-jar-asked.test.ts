@@ -1,0 +1,56 @@
+import { describe, expect, it } from 'vitest'
+import { talkerFor } from './told.ts'
+
+describe('asked of a jar that stands there', () => {
+  it.each([
+    ['when can we drink this?', 'lemon', '/jar show lemon'],
+    ['how soon is it drinkable', 'lemon', '/jar show lemon'],
+    ['so when will the sloe be ready to drink', 'fair', '/jar show sloe'],
+    ['quando possiamo berlo?', 'lemon', '/jar show lemon'],
+    ['how much syrup do I need', 'lemon_strained', '/syrup jar:lemon'],
+    ['how much water for this one', 'lemon_strained', '/syrup jar:lemon'],
+    ['ok how much sugar goes in', 'fair', '/syrup jar:lemon'],
+    ['quanto sciroppo serve', 'lemon_strained', '/syrup jar:lemon'],
+  ] as const)('%s', async (text, shelf, read) => {
+    const one = await talkerFor({ after: null, shelf })
+    expect(await one.say(text)).toMatchObject({ read, code: null, recorded: 0 })
+  })
+
+  it('asks which where there are several', async () => {
+    const one = await talkerFor({ after: null, shelf: 'lemon_ginger' })
+    one.wait(40)
+    expect(await one.say('when can I drink it')).toMatchObject({
+      code: 'question',
+      choices: ['/jar show lemon', '/jar show ginger'],
+    })
+  })
+
+  it('takes the plan that is open rather than a jar', async () => {
+    const one = await talkerFor({ after: null, shelf: 'lemon_strained' })
+    await one.say('/plan of:3 oranges spirit:1 l 40%')
+    expect((await one.say('how much sugar')).read).not.toBe('/syrup jar:lemon')
+  })
+
+  it.each(['when can I drink alcohol after antibiotics', 'how much sugar in 2 l of water at 30%'])(
+    'is nothing of the jar: %s',
+    async (text) => {
+      const one = await talkerFor({ after: null, shelf: 'lemon_strained' })
+      expect((await one.say(text)).read ?? '').not.toMatch(/jar:lemon|show lemon/)
+    },
+  )
+})
+
+describe('an example of its own', () => {
+  it.each(['sure', 'yes', 'sure?'])('is not run by a nod, and not remembered: %s', async (text) => {
+    const one = await talkerFor({ after: null })
+    await one.say('what’s on?')
+    expect((await one.say(text)).command).not.toBe('plan')
+    expect((await one.say('drier')).command).not.toBe('plan')
+  })
+
+  it.each(['sure?', 'are you sure?', 'really?', 'sicuro?'])('is doubted by its mark: %s', async (text) => {
+    const one = await talkerFor({ after: null })
+    await one.say('/plan of:3 oranges spirit:1 l 40%')
+    expect(await one.say(text)).toMatchObject({ read: '/plan of:3 oranges spirit:1 l 40%', code: null, recorded: 0 })
+  })
+})
