@@ -51,7 +51,7 @@ export function derivedOfJars({
     ...((says('united') || isOrdered) && isPair ? (['two_jars'] as const) : []),
     ...((says('took_out') && isPart) || isPiece ? (['part_of_jar'] as const) : []),
     ...(says('stands') && says('place_word') ? (['housed'] as const) : []),
-    ...(says('bottles_left') && (told?.stage === 'resting' || told?.stage === 'ready')
+    ...(says('bottles_left') && !says('what_is_on') && (told?.stage === 'resting' || told?.stage === 'ready')
       ? (['bottles_of_jar'] as const)
       : []),
     ...(isRated ? (['rated'] as const) : []),

@@ -14,6 +14,10 @@ const WRONG =
 /** That it is told of what went in. */
 const WENT_IN = /\b(?:was|were|had|put|used|added|ho messo|abbiamo messo|ho usato|aveva|erano|era|messo|messi)\b/
 
+/** `It should be 4 jalapeños not 2`: of what was written down, where another number is set against it. */
+const SHOULD =
+  /\b(?:should|shouldve|ought to) (?:have )?(?:be|been|say|read)\b|\b(?:dov(?:eva|evano|rebbe|rebbero)) essere\b/
+
 /** A wish, not what was. */
 const WISHED = /\b(?:should i|can i|could i|want|would|voglio|vorrei|posso|devo)\b|\?/
 
@@ -77,7 +81,7 @@ export function correctedStart(sentence: Sentence, said: Remembered): TalkReadin
   const words = typed.tokens.map(({ text }) => text).join(' ')
   const { numbers, isContrast } = holding(sentence)
   const isWrong = WRONG.test(words)
-  if (!isWrong && !(isContrast && WENT_IN.test(words))) return null
+  if (!isWrong && !(isContrast && (WENT_IN.test(words) || SHOULD.test(words)))) return null
   if (has('asking') || WISHED.test(words) || typed.tokens.length > LONGEST) return null
   // After a plan a number without a jar's name is the plan's.
   const isOfPlan = said.call !== null && !said.call.command.startsWith('jar ')

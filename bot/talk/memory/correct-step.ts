@@ -64,6 +64,18 @@ const UNITS: Readonly<Record<string, string>> = { measured: ' ml', strength: '%'
 const textOf = (bit: Bit, option: string): string =>
   bit.kind === 'bare' ? `${digitsOf(bit)}${UNITS[option] ?? ''}` : bit.text
 
+/** `4 jalapeños not 2`, of a jar of lemons: it is told of another one. */
+const isOfOtherPlant = ({ bits, jars }: Sentence, { options }: CallRead): boolean => {
+  const jar = jars.find(({ name, id }) => name === options.jar || `#${id}` === options.jar)
+  return (
+    jar !== undefined &&
+    bits.some(
+      ({ kind, role, ids = [] }) =>
+        kind === 'plant' && role === null && ids.length > 0 && !ids.some((each) => jar.plants.includes(each)),
+    )
+  )
+}
+
 /**
  * `Sorry, it was 910`: what was recorded last is put right by a line of its own; nothing is edited by hand. A strength that a liqueur
  * may have is a wish, unless it is said to be what was.
@@ -73,6 +85,7 @@ export const correctedStep: Rule = (sentence, last, { step }) => {
   if (step === null || step.command !== last.command || !(step.command in AMOUNTS)) return null
   if (has('asking', 'what_is_on', 'show_jar', 'remind', 'be_quiet') || typed.tokens.length > MOST_PIECES) return null
   if (typed.tokens.some(({ text }) => text === '?')) return null
+  if (isOfOtherPlant(sentence, step)) return null
   const isOfPast = typed.tokens.some(({ text }) => WAS.test(text))
   const isNo = /^(?:no|nope|non)$/.test(typed.tokens[0]?.text ?? '')
   const isOther = righted(sentence, step).length < numbersOf(sentence).length

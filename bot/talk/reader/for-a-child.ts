@@ -34,7 +34,7 @@ const YOUNG =
   /\b(?:teen|teens|teenagers?|teenage|kids?|children|child|toddlers?|under 18s?|under eighteens?|underage|minors?|grandchildren|grandkids?|adolescent[ei]?|minorenn[ei]|bambin[oaie]|bimb[oaie]|ragazzin[oaie])\b/
 
 const HAVING =
-  /\b(?:give|gives|gave|giving|have|drink|drinks|drinking|try|taste|sip|share|serve|let|allowed|safe|ok|okay|offer|pour|dare|darlo|darla|darne|dargli|darle|do|bere|berlo|berla|bere?ne|assaggiar\p{L}*|far bere|offrir\p{L}*|offro|puo|possono|beve|sors[oi]|goccio|goccetto|asks?|asking|wants?)\b/u
+  /\b(?:(?:one|some|bottle|glass|shot|sip|drop|taste|little|sample|una|uno|bottiglia|bicchiere|goccio|po) (?:for|per)|give|gives|gave|giving|have|drink|drinks|drinking|try|taste|sip|share|serve|let|allowed|safe|ok|okay|offer|pour|dare|darlo|darla|darne|dargli|darle|do|bere|berlo|berla|bere?ne|assaggiar\p{L}*|far bere|offrir\p{L}*|offro|puo|possono|beve|sors[oi]|goccio|goccetto|asks?|asking|wants?)\b/u
 
 const ASKED =
   /\b(?:can|may|could|should|is it|are|let|allowed|posso|possono|puo|si puo|va bene|da dare|do|asks?|asked|asking|wants?|begs?|begging|chied\w+|chiesto|vuole|vogliono|vorrebbe)\b|\?/
