@@ -41,8 +41,15 @@ const isOfSeveral = (bits: readonly Bit[], amounts: readonly Bit[]): boolean => 
   return things.every((thing) => thing) && new Set(things).size === things.length
 }
 
+const OUNCES = / ?(?:oz|ounces?|once|oncia)\b/i
+
 export const pour: Fill = (sentence) => {
-  const { bits } = sentence
+  const { bits, has } = sentence
+  // What is poured by the ounce is poured, not weighed.
+  const ounces = has('units_of_alcohol')
+    ? bits.find(({ kind, text }) => kind === 'mass' && OUNCES.test(text))
+    : undefined
+  if (ounces !== undefined) return { text: ounces.text.replace(OUNCES, ' fl oz'), bits: [ounces] }
   const small = bits.find(({ kind, value, role }) => kind === 'volume' && value <= 400 && role !== 'of_water')
   if (small !== undefined) return onlyBit(small)
   const bare = bits.find(({ kind, value, role }) => kind === 'bare' && role === null && value >= 10 && value <= 400)

@@ -338,6 +338,7 @@ export const computeFrames: readonly Frame[] = [
     bars: ['before_it', 'with_amounts'],
     slots: [
       { option: 'jars', takes: 'jar_list' },
+      { option: 'have', takes: 'at_home' },
       { option: 'bottles', takes: 'bottles' },
     ],
   },

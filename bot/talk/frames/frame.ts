@@ -13,6 +13,7 @@ export type SlotKind =
   | 'added_plants'
   | 'spirits'
   | 'spirits_again'
+  | 'at_home'
   | 'spirit_strength'
   | 'bottles'
   | 'liquid'

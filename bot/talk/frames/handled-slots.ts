@@ -2,6 +2,7 @@ import { finingIds, finingOf } from '../../../core/label/fining.ts'
 import { textFrom } from '../../../core/quantity/read/tokens.ts'
 import type { Sentence } from '../bits/bit.ts'
 import { againFills } from './again-slots.ts'
+import { atHome } from './at-home-slot.ts'
 import type { SlotKind } from './frame.ts'
 import type { Fill, SlotFilled } from './plant-slots.ts'
 
@@ -44,6 +45,7 @@ function fining({ typed, spans, bits }: Sentence): SlotFilled | null {
 /** How something was done to a jar. */
 export const handledFills = {
   ...againFills,
+  at_home: atHome,
   on_fruit: ({ has }: Sentence) => (has('on_fruit') ? { text: 'yes', bits: [] } : null),
   all_in: ({ has }: Sentence) => (has('all_at_once') ? { text: 'yes', bits: [] } : null),
   racked: ({ has }: Sentence) => (has('racked') ? { text: 'yes', bits: [] } : null),

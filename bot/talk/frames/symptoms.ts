@@ -125,10 +125,32 @@ export interface SymptomSaid {
   readonly score: number
 }
 
+/** What is said of a fruit that is bought: `sour cherries`, `ciliegie acide`. */
+const OF_FRUIT: ReadonlySet<Concept> = new Set(['sour', 'bitter'])
+
+/** Said of the fruit that is named, wherever it is said: `sour cherries and bourbon` went wrong in nothing. */
+const isOnlyOfFruit = ({ spans, bits, typed, has }: Sentence, concept: Concept): boolean =>
+  OF_FRUIT.has(concept) &&
+  !has('taste_word') &&
+  spans
+    .filter((span) => span.concept === concept)
+    .every(({ from, to }) =>
+      bits.some(
+        (bit) =>
+          bit.kind === 'plant' &&
+          to - from === 1 &&
+          ((bit.from <= from && to <= bit.to) ||
+            bit.from === to ||
+            (bit.to === from && /^(?:acid|amar|aspr|agr)[aei]$/.test(typed.tokens[from]!.text))),
+      ),
+    )
+
 const heldIn = (sentence: Sentence): readonly Compiled[] =>
   compiled
     .filter(
-      ({ said, unsaid }) => said.every((each) => sentence.has(each)) && !unsaid.some((each) => sentence.has(each)),
+      ({ said, unsaid }) =>
+        said.every((each) => sentence.has(each) && !isOnlyOfFruit(sentence, each)) &&
+        !unsaid.some((each) => sentence.has(each)),
     )
     .toSorted((one, other) => other.score - one.score || other.said.length - one.said.length)
 

@@ -1,6 +1,6 @@
 import type { SymptomId } from '../../../core/trouble/symptoms.ts'
 import type { Path } from '../../calls/signatures.ts'
-import type { Sentence } from '../bits/bit.ts'
+import type { BitKind, Sentence } from '../bits/bit.ts'
 import type { FrameTried } from '../frames/score.ts'
 import { wordSet } from '../lexicon/concepts.ts'
 import { DEEDS } from '../lexicon/lexicon.ts'
@@ -89,6 +89,13 @@ function saysMore({ typed, lexicon, bits }: Sentence): boolean {
   )
 }
 
+const OF_A_GLASS: ReadonlySet<BitKind> = new Set(['volume', 'mass', 'strength'])
+
+/** `How much alcohol is in a shot of the orange`: of a glass and of what is in it, so it is worked out, or asked how big it is. */
+const isGlassAsked = ({ bits, has }: Sentence): boolean =>
+  has('units_of_alcohol') &&
+  (bits.some(({ kind }) => OF_A_GLASS.has(kind)) || (has('glass_of') && has('own_jar', 'drink_named')))
+
 /** What is told of one's own jar is no question of the handbook, unless it explains most of it. */
 export function isOfHandbook(share: number, sentence: Sentence): boolean {
   if (
@@ -97,6 +104,7 @@ export function isOfHandbook(share: number, sentence: Sentence): boolean {
     !beginsAsking(sentence)
   )
     return false
+  if (isGlassAsked(sentence)) return false
   if (!sentence.has('own_jar')) return true
   if (sentence.bits.some(isNumber) || (sentence.has(...DEEDS) && !isAsked(sentence))) return false
   return share >= (isAsked(sentence) ? TELLING : MOST)

@@ -23,6 +23,22 @@ const ON_SPENT =
 const FREEZES =
   /\b(?:will|wont|would|wouldnt|does|doesnt|could|might|going to)\b.{0,40}(?<!\b(?:i|you|we|to|me) )\bfreezes?\b|\b(?:(?:si |mi )?(?:congela|congelera|congelerebbe|ghiaccia|ghiaccera|gela|gelera))\b/
 
+/** The white under a peel, and what is to be done with it. */
+const WHITE =
+  /\b(?:pith|albedo|(?:white|bitter) (?:\p{L}+ )?(?:part|stuff|bits?|layer|skin|side|inside)|(?:il|la parte) bianc[oa])\b/u
+const OF_PEEL =
+  /\b(?:zest\p{L}*|peel\p{L}*|rinds?|skins?|grat(?:e|ing)|par(?:e|ing)|lemons?|oranges?|limes?|grapefruits?|mandarins?|citrus|pel[aoi]\p{L}*|sbucci\p{L}*|scorz\p{L}*|bucc\p{L}*|limon[ei]|aranc[eia])\b/u
+const TAKEN_OFF =
+  /\b(?:without|avoid\p{L}*|off|rid|remov\p{L}*|leav\p{L}*|keep\p{L}*|scrap\p{L}*|cut\p{L}*|separat\p{L}*|out|no|senza|togli\p{L}*|levar\p{L}*|via|evit\p{L}*)\b/u
+
+/** What is cooked or mixed with a drink that is there, and is no drink to steep. */
+const DISH =
+  /\b(?:cookies?|cakes?|cupcakes?|cheesecake|(?:a|an|the|liqueur|limoncello|gin|lemon|orange|almond|cherry) tarts?|tartlets?|pies?|brownies|muffins?|biscuits|biscotti|puddings?|trifle|ice ?cream|sorbet|gelato|semifreddo|frosting|icing|sauce|pancakes|bread|scones|truffles|tort[ae]|crostata|tiramisu|cheesecake|bab[aà]|panettone|pasticcini)\b/u
+const MIXED =
+  /\b(?:spritz\p{L}*|cocktails?|martinis?|margaritas?|mojitos?|mimosas?|highballs?|negronis?|collins|mule|aperitivo|long drinks?)\b/u
+const MADE =
+  /\b(?:make|making|bake|baking|use|using|mix|add|recipe|recipes|put|do|ricett[ae]|far\p{L}*|faccio|uso|usare|preparar\p{L}*)\b/u
+
 /** The glass, the plants, or how strong it has to be. */
 const OF_OTHER =
   /\b(?:glass|jars?|bottles?|crack\p{L}*|burst\p{L}*|if|when|once|why|how|what|harm\p{L}*|before|bottigli[ae]|vetro|se|quando|perche|come|quanto|quale|che)\b/u
@@ -53,7 +69,16 @@ export function askedPlainly(sentence: Sentence): string | null {
   const isCounted = bits.some(
     ({ kind }) => kind === 'volume' || kind === 'mass' || kind === 'strength' || kind === 'bottles',
   )
-  if (!isAsked(sentence) || isCounted || typed.tokens.length > MOST_WORDS) return null
+  const isLong = isCounted || typed.tokens.length > MOST_WORDS
+  const isOfDrink = (DRINK.test(text) || has('drink_named')) && !has('own_jar')
+  if (!isLong && isOfDrink && (isAsked(sentence) || /\brecipes?\b|\bricett[ae]\b/.test(text)) && MADE.test(text)) {
+    if (DISH.test(text)) return 'cook_with'
+    if (MIXED.test(text)) return 'serve_mixed'
+  }
+  if (!isLong && has('units_of_alcohol') && has('glass_of') && has('drink_named') && !has('own_jar'))
+    return 'serving_size'
+  if (!isAsked(sentence) || isLong) return null
+  if (WHITE.test(text) && OF_PEEL.test(text) && TAKEN_OFF.test(text)) return 'pith'
   if (ON_SPENT.test(text)) return 'dry_sugar'
   if (ONCE_MORE.test(text) && PIECES.test(text) && !has('threw_out')) return 'second_steep'
   const isDone = bits.some((bit) =>

@@ -2,9 +2,10 @@ import type { Sentence } from '../bits/bit.ts'
 import type { TalkReading } from '../frames/reading.ts'
 import { NOTHING_SAID, type Remembered } from '../memory/remembered.ts'
 import { forPeople } from './for-people.ts'
+import { hadAtHome } from './had-at-home.ts'
 import { ofReminders } from './one-reminder.ts'
 import { ownJarAsked } from './own-jar-asked.ts'
 
 /** What is told by the sentence as a whole, before any frame is tried on a part of it. */
 export const wholeReading = (sentence: Sentence, said: Remembered = NOTHING_SAID): TalkReading | null =>
-  ofReminders(sentence) ?? forPeople(sentence) ?? ownJarAsked(sentence, said)
+  ofReminders(sentence) ?? forPeople(sentence) ?? hadAtHome(sentence) ?? ownJarAsked(sentence, said)
