@@ -114,5 +114,6 @@ export function remember({ heard, reading }: Understood, dispatch: Dispatch, pla
     else talk.keep(who, { ...now, step: before.step, answersSince }, nowMs)
   } else if (question !== null) talk.keep(who, { ...before, question }, nowMs)
   else if (reading !== null && reading.kind !== 'lost')
-    talk.keep(who, { ...before, answersSince, question: null }, nowMs)
+    // A greeting or thanks in between answers no question.
+    talk.keep(who, { ...before, answersSince, question: reading.kind === 'small_talk' ? before.question : null }, nowMs)
 }

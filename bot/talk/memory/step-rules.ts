@@ -64,8 +64,8 @@ export const isOnly = ({ tokens }: Sentence['typed'], spans: Sentence['spans'], 
 /** What an answer offers that is done by saying that it was. */
 export const DONE = /^jar (?:sweeten|strain|filter|shake|bottle)$/
 
-/** What takes something back, ends it, or is seen by others is never meant by a yes. */
-const NEVER_BY_YES = /undo|empty|discard|forget|share/
+/** What takes something back, ends it, or is seen by others is never meant by a yes, which is no rating either. */
+const NEVER_BY_YES = /undo|empty|discard|forget|share|taste/
 
 /** A yes to what was asked of a step that may be a mistake: nothing else is recorded by it. */
 function doubted({ step, doubt }: Remembered, isYes: boolean, jars: Sentence['jars']): TalkReading | null {

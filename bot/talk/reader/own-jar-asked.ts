@@ -43,6 +43,18 @@ function ofJars(command: 'jar show' | 'syrup', meant: readonly TalkJar[]): TalkR
 /** Worked out and not in a jar: what is asked next is asked of it. */
 const WORKED_OUT = /^(?:plan|again|syrup|mix|dilute)$/
 
+const BARE = /^(?:(?:and|so|but) )?(?:how (?:much|long|many)|(?:per )?quanto|quanti)$/
+
+/** `How much`, `how long`, with nothing else: what was spoken of last says it. */
+function askedAgain({ call }: Remembered): TalkReading | null {
+  if (call === null) return null
+  const { jar } = call.options
+  if (WORKED_OUT.test(call.command)) return { kind: 'call', call, leftOut: [], does: 'compute' }
+  return jar === undefined || jar === 'all'
+    ? null
+    : { kind: 'call', call: { command: 'jar show', options: { jar } }, leftOut: [], does: 'compute' }
+}
+
 /**
  * `When can I drink it`, `how much sugar and water`: asked of a jar that stands there, rather than in general. Null for what tells of
  * amounts, or of anything else.
@@ -51,6 +63,8 @@ export function ownJarAsked(sentence: Sentence, said: Remembered): TalkReading |
   const { bits, typed, jars } = sentence
   if (!bits.every(({ kind }) => /^(?:jar|plant|sugar|water)$/.test(kind))) return null
   const words = typed.tokens.flatMap(({ kind, text }) => (kind === 'sign' ? [] : [text])).join(' ')
+  const again = BARE.test(words) ? askedAgain(said) : null
+  if (again !== null) return again
   const isDrunk = IS_DRUNK.test(words) && isOnlyOf(sentence, DRUNK)
   const isSyrup = IS_SYRUP.test(words) && isOnlyOf(sentence, SYRUP)
   if (!isDrunk && !isSyrup) return null

@@ -54,3 +54,55 @@ describe('an example of its own', () => {
     expect(await one.say(text)).toMatchObject({ read: '/plan of:3 oranges spirit:1 l 40%', code: null, recorded: 0 })
   })
 })
+
+describe('said with nothing else', () => {
+  it.each(['how much', 'and how long?', 'per quanto'])('is asked of what was spoken of last: %s', async (text) => {
+    const planned = await talkerFor({ after: null, shelf: 'fair' })
+    await planned.say('/plan of:3 oranges spirit:1 l 40%')
+    expect((await planned.say(text)).read).toBe('/plan of:3 oranges spirit:1 l 40%')
+    const shown = await talkerFor({ after: null, shelf: 'fair' })
+    await shown.say('/jar show sloe')
+    expect((await shown.say(text)).read).toBe('/jar show sloe')
+  })
+
+  it.each(['ok', 'sure', 'great'])('rates nothing by a nod: %s', async (text) => {
+    const one = await talkerFor({ after: null, shelf: 'fair' })
+    await one.say('/jar show sloe')
+    expect(await one.say(text)).toMatchObject({ recorded: 0 })
+  })
+
+  it('leaves a question open over a nod', async () => {
+    const one = await talkerFor({ after: null, shelf: 'lemon_ginger' })
+    await one.say('remind me on friday')
+    await one.say('hello')
+    expect(await one.say('the lemon')).toMatchObject({ read: '/jar later lemon until:friday', recorded: 1 })
+  })
+})
+
+describe('somebody else who wants the recipe', () => {
+  it.each([
+    'my neighbour wants the recipe for the raspberry',
+    'Bea asked for the raspberry recipe',
+    'mia zia vuole la ricetta del lampone',
+  ])('is told the line that shares it, and nothing is shared: %s', async (text) => {
+    const one = await talkerFor({ after: null, shelf: 'fair' })
+    const told = await one.say(text)
+    expect(told).toMatchObject({ code: 'question', choices: ['/share raspberry'], recorded: 0 })
+    expect((await one.store.read('local')).shares).toEqual([])
+  })
+})
+
+it.each([
+  ['move the sloe to the pantry', '/jar note sloe where:pantry'],
+  ['moving the orange down to the cellar', '/jar note orange where:cellar'],
+  ['please shift the raspberry jar into the fridge', '/jar note raspberry where:fridge'],
+  ['sposto il limone in cantina', '/jar note lemon where:cantina'],
+])('notes where a jar is moved to: %s', async (text, read) => {
+  const one = await talkerFor({ after: null, shelf: 'fair' })
+  expect(await one.say(text)).toMatchObject({ read, code: null, recorded: 1 })
+})
+
+it('moves nothing that is only asked about', async () => {
+  const one = await talkerFor({ after: null, shelf: 'fair' })
+  expect(await one.say('should I move the lemon to the fridge?')).toMatchObject({ recorded: 0 })
+})
