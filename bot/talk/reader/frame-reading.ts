@@ -33,7 +33,12 @@ export function readingOf(best: FrameTried, sentence: Sentence, isTyped = false)
   const unsized = COUNT_BOTTLES.has(frame.command) ? unsizedBottles(sentence, used) : []
   // Named as a whole: `a small one`.
   const times = frame.command === 'again' && call.options.spirit === undefined ? timesSaid(sentence) : []
-  const leftOut = [...words.filter((word) => !unsized.some((bottle) => bottle.includes(word))), ...unsized, ...times]
+  const name = frame.command === 'jar rename' ? (call.options.to ?? '').split(/\s+/) : []
+  const leftOut = [
+    ...words.filter((word) => !name.includes(word) && !unsized.some((bottle) => bottle.includes(word))),
+    ...unsized,
+    ...times,
+  ]
   if (frame.does === 'never') return { kind: 'only_typed', call }
   if (open !== null) {
     const choices = open.choices.map((text) => callOf(best, { [open.option]: text }))

@@ -106,3 +106,10 @@ it('moves nothing that is only asked about', async () => {
   const one = await talkerFor({ after: null, shelf: 'fair' })
   expect(await one.say('should I move the lemon to the fridge?')).toMatchObject({ recorded: 0 })
 })
+
+it('leaves no word of a new name out', async () => {
+  const one = await talkerFor({ after: null, shelf: 'fair' })
+  const { outcome } = await one.hear('rename the sloe to nannas hedgerow')
+  expect('reply' in outcome && outcome.reply.notes.map(({ key }) => key)).not.toContain('left_out')
+  expect((await one.say('/jar show nannas hedgerow')).code).toBeNull()
+})
