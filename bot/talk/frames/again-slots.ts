@@ -10,6 +10,8 @@ import { spirits } from './spirit-slots.ts'
 const OF_A_PART =
   /\b(?:half|twice|double|triple|meta|doppio|triplo)(?: as much| of| dell\p{L}*| dello| del| di)? (?:the |le |lo )?(?:sugar|peel|zest|fruit|spirit|alcohol|zucchero|scorz\p{L}+|alcol|strength|sweetness)/u
 
+const TIMES: ReadonlySet<string> = new Set(['twice', 'thrice', 'halve'])
+
 /** How many times as much of all of it is said; null where nothing is. */
 function timesAsMuch({ typed, has }: Sentence): number | null {
   if (OF_A_PART.test(typed.tokens.map(({ text }) => text).join(' '))) return null
@@ -19,7 +21,7 @@ function timesAsMuch({ typed, has }: Sentence): number | null {
 /** The words that say so. */
 export const timesSaid = ({ typed, spans }: Sentence): readonly string[] =>
   spans
-    .filter(({ concept }) => concept === 'twice' || concept === 'thrice' || concept === 'halve')
+    .filter(({ concept }) => TIMES.has(concept))
     .slice(0, 1)
     .map(({ from, to }) => textFrom(typed, from, to))
 
@@ -30,7 +32,13 @@ const spiritsAgain: Fill = (sentence, command) => {
   if (times === null || isSaid) return spirits(sentence, command)
   const { text } = jarsMeant(sentence, command)
   const typed = sentence.jars.find(({ name }) => name === text)?.spiritTyped ?? null
-  return typed === null ? null : { text: scaledText('spirit', typed, times), bits: [] }
+  // `Three times as much`: the three is of the times.
+  const counted = sentence.bits.filter(
+    ({ kind, from }) =>
+      kind === 'bare' &&
+      sentence.spans.some(({ concept, from: begin, to }) => TIMES.has(concept) && begin <= from && from < to),
+  )
+  return typed === null ? null : { text: scaledText('spirit', typed, times), bits: counted }
 }
 
 export const againFills = { spirits_again: spiritsAgain } satisfies Partial<Record<SlotKind, Fill>>

@@ -83,7 +83,8 @@ const isOfOtherPlant = ({ bits, jars }: Sentence, { options }: CallRead): boolea
 export const correctedStep: Rule = (sentence, last, { step }) => {
   const { has, typed } = sentence
   if (step === null || step.command !== last.command || !(step.command in AMOUNTS)) return null
-  if (has('asking', 'what_is_on', 'show_jar', 'remind', 'be_quiet') || typed.tokens.length > MOST_PIECES) return null
+  if (has('asking', 'what_is_on', 'show_jar', 'remind', 'be_quiet', 'again') || typed.tokens.length > MOST_PIECES)
+    return null
   if (typed.tokens.some(({ text }) => text === '?')) return null
   if (isOfOtherPlant(sentence, step)) return null
   const isOfPast = typed.tokens.some(({ text }) => WAS.test(text))

@@ -52,6 +52,7 @@ it.each([
   ['make it again, double', '/again lemon spirit:2 l 95%'],
   ['make it again but twice as much and less sweet', '/again lemon spirit:2 l 95% to-sweetness:dry'],
   ['make the lemon again, half a batch', '/again lemon spirit:0.5 l 95%'],
+  ['make the lemon again, three times as much', '/again lemon spirit:3 l 95%'],
   ['rifallo, il triplo', '/again lemon spirit:3 l 95%'],
 ])('makes a batch again so many times as large: %s', async (text, read) => {
   const one = await talkerFor({ after: null, shelf: 'lemon_bottled' })
