@@ -86,12 +86,17 @@ export const when: Fill = ({ bits }) => onlyBit(bits.find(({ kind, text }) => ki
 
 const SPAN = /^(?:\d+(?:[.,]\d+)?|\p{L}+) (?:days?|weeks?|months?|giorn[oi]|settiman[ae]|mes[ei])$/u
 
+/** The only span of a sentence; null where there is none, or several. */
+export function recipeSpan(bits: readonly Bit[]): Bit | null {
+  const spans = bits.filter(({ kind, text }) => kind === 'span' || (kind === 'date' && SPAN.test(text)))
+  return spans.length === 1 ? spans[0]! : null
+}
+
 /** How long a recipe lets it lie: the only span beside plants that have amounts. */
 export const recipeDays: Fill = ({ bits, has }) => {
-  const spans = bits.filter(({ kind, text }) => kind === 'span' || (kind === 'date' && SPAN.test(text)))
-  const [span] = spans
+  const span = recipeSpan(bits)
   const isRecipe = has('plants_and_spirit') && has('plant_amount') && !has('how_long')
-  if (span === undefined || spans.length > 1 || !isRecipe) return null
+  if (span === null || !isRecipe) return null
   return { text: span.text, bits: [span] }
 }
 

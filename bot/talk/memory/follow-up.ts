@@ -6,6 +6,7 @@ import type { Concept } from '../lexicon/lexicon.ts'
 import { answered } from './answer-question.ts'
 import { replaced, scaled, strengthened, sweetened, takes, withOption } from './change-call.ts'
 import { correctedStep } from './correct-step.ts'
+import { gathered } from './gathered.ts'
 import { glassesOf } from './glass-rule.ts'
 import {
   bottled,
@@ -172,7 +173,7 @@ const NEW = 4
 
 /** What a sentence means after what was said before; null where it stands by itself. Nothing is edited: a call is changed, and run again. */
 export function followUp(sentence: Sentence, said: Remembered): TalkReading | null {
-  const answer = answered(sentence, said.question)
+  const answer = answered(sentence, said.question) ?? gathered(sentence, said)
   if (answer !== null) return answer
   const { call } = said
   const undo = call !== null && ofOtherJar(sentence, call, said) !== null ? null : undone(sentence, said)
