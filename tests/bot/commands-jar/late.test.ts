@@ -93,15 +93,15 @@ describe('all', () => {
 
   it('puts all of them off, and asks for a jar where there is none', async () => {
     const desk = await three()
-    expect(await desk.textOf('/jar later all until:in 2 weeks')).toContain('until 19 November 2026')
+    expect(await desk.textOf('/jar later all until:in 2 weeks')).toContain('again from 19 November 2026')
     expect((await jarDesk().refused('/jar later all until:tomorrow')).code).toBe('not_found')
   })
 
   it('puts them off to an hour of today, or of tomorrow where that is past', async () => {
     const desk = await three()
-    expect(await desk.textOf('/jar later all until:18:00')).toContain('until 18:00 on 5 November 2026')
-    expect(await desk.textOf('/jar later lemon until:3 hours')).toMatch(/lemon until 15:00 on 5 November 2026\./)
-    expect(await desk.textOf('/jar later lemon until:11:00')).toMatch(/lemon until 11:00 on 6 November 2026\./)
+    expect(await desk.textOf('/jar later all until:18:00')).toContain('again from 18:00 on 5 November 2026')
+    expect(await desk.textOf('/jar later lemon until:3 hours')).toMatch(/lemon again from 15:00 on 5 November 2026\./)
+    expect(await desk.textOf('/jar later lemon until:11:00')).toMatch(/lemon again from 11:00 on 6 November 2026\./)
     expect(await desk.textOf('/jar later lemon until:later today')).toContain('18:00 on 5 November 2026')
     expect((await desk.refused('/jar later lemon until:25:00')).message).toContain('25:00')
     expect((await desk.refused('/jar later lemon until:0 hours')).code).toBe('bad_value')
@@ -128,12 +128,12 @@ describe('/jar later all', () => {
     await desk.ask('/jar strain strained measured:900 ml')
     await desk.ask('/jar later quiet until:in 3 days')
     const text = await desk.textOf('/jar later all until:18:00')
-    expect(text).toMatch(/until 18:00 on 2 November 2026 for waiting and strained\.$/m)
+    expect(text).toMatch(/of waiting and strained again from 18:00 on 2 November 2026\.$/m)
     expect((await desk.storyOf('quiet')).happened).toHaveLength(2)
     expect((await desk.refused('/jar later all until:18:00')).message).toBe(
       'Nothing is due before 18:00 on 2 November 2026, so there’s nothing to postpone.',
     )
-    expect(await desk.textOf('/jar later all until:in 2 days')).toMatch(/ for shaken, waiting and strained\.$/m)
+    expect(await desk.textOf('/jar later all until:in 2 days')).toMatch(/ of shaken, waiting and strained again from /)
   })
 })
 
@@ -145,8 +145,8 @@ describe('a day of the week', () => {
     desk.at('2026-11-04')
     expect(await desk.textOf('/jar shake lemon when:Saturday')).toContain('shaken on 31 October 2026')
     expect(await desk.textOf('/jar shake lemon when:Wednesday')).toMatch(/^lemon is shaken\./)
-    expect(await desk.textOf('/jar later lemon until:Saturday')).toContain('until 7 November 2026')
-    expect(await desk.textOf('/jar later lemon until:Wednesday')).toContain('until 11 November 2026')
+    expect(await desk.textOf('/jar later lemon until:Saturday')).toContain('again from 7 November 2026')
+    expect(await desk.textOf('/jar later lemon until:Wednesday')).toContain('again from 11 November 2026')
     expect(await desk.textOf('/jar shake lemon when:two days ago')).toContain('on 2 November 2026')
   })
 
@@ -171,6 +171,6 @@ describe('a day of the week', () => {
     expect((await desk.refused('/jar later all until:tomorrow')).message).toContain('nothing to postpone')
     await desk.ask(LEMON.replace('lemon', 'ginger'))
     expect((await desk.refused('/jar later all until:tomorrow')).message).toContain('Nothing is due before')
-    expect(await desk.textOf('/jar later all until:in 2 days')).toMatch(/ for ginger\.$/m)
+    expect(await desk.textOf('/jar later all until:in 2 days')).toMatch(/ of ginger again from /)
   })
 })

@@ -85,12 +85,13 @@ const fitting: Readonly<Record<string, fc.Arbitrary<string>>> = {
   strength: size(0.1, 100).map((text) => `${text}%`),
   sweetness: size(0.001, 1200).map((text) => `${text} g/L`),
   ratio: size(0.01, 20),
+  freezer: fc.integer({ min: -30, max: -5 }).map((celsius) => `${celsius} C`),
 }
 
 const kindOf = (option: string) => {
   if (option.endsWith('strength')) return 'strength'
   if (option.endsWith('sweetness')) return 'sweetness'
-  return option === 'ratio' ? 'ratio' : 'amount'
+  return option === 'ratio' || option === 'freezer' ? option : 'amount'
 }
 
 const path = fc.constantFrom(...commands.map((command) => command.path))

@@ -52,7 +52,8 @@ async function oddIn(line: string, desk: ReturnType<typeof testDesk>, typed = li
 }
 
 /** Nothing is refused here that was not meant to be. */
-const unlessAsked = (text: string): readonly string[] => (/ferment/.test(text) ? [] : [`refused: ${text}`])
+const unlessAsked = (text: string): readonly string[] =>
+  /ferment|can’t take sugar out/.test(text) ? [] : [`refused: ${text}`]
 
 describe('no digit on a first screen that a kitchen’s jug, scale or label cannot tell', () => {
   it('in a plan of any plant', async () => {
@@ -64,7 +65,7 @@ describe('no digit on a first screen that a kitchen’s jug, scale or label cann
       }
     }
     expect(odd).toEqual([])
-  }, 120_000)
+  }, 600_000)
 
   it('in the season of a jar of any plant', async () => {
     const odd: string[] = []
@@ -77,7 +78,7 @@ describe('no digit on a first screen that a kitchen’s jug, scale or label cann
       }
     }
     expect(odd).toEqual([])
-  }, 120_000)
+  }, 600_000)
 
   it('in glasses, in other people’s codes and in what is asked about', async () => {
     const odd: string[] = []
