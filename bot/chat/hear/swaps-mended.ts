@@ -1,8 +1,10 @@
 import { nearRefusedSaid } from '../../../core/botanical/refuse/near-said.ts'
 import { isRefusedWord } from '../../../core/botanical/refuse/refused-word.ts'
+import { classify } from '../../../core/botanical/spirit/classify.ts'
 import { anyUnitAt } from '../../../core/quantity/read/unit-at.ts'
 import { saidText } from '../../../core/quantity/said/said-text.ts'
 import { neighboursSwapped } from '../../../core/spelling/neighbours-swapped.ts'
+import { plainWords } from '../../../core/spelling/normalise-name.ts'
 import { wordsOfSymptoms } from '../../talk/handbook/find-symptom-told.ts'
 import { indexOf } from '../../talk/handbook/handbook-index.ts'
 import { otherMatters } from '../../talk/handbook/other-matters.ts'
@@ -52,10 +54,14 @@ const TIMES_AND_PLACES: ReadonlySet<string> = new Set(
 /** From so many letters on the beginning of a word is enough to know it, and to take another word for it. */
 const LEAST_STEM = { known: 3, meant: 6 } as const
 
+/** `Pálinka`, `schnapps`, `reposado`: a drink, or what is said of one. */
+const isSaidOfDrinks = (word: string): boolean => classify(plainWords(word)).every((kind) => kind !== 'unknown')
+
 const isKnown = (word: string, { lexicons, handbook, names }: Vocabulary, leastStem: number): boolean =>
   names.has(word) ||
   lexicons.some((lexicon) => isWordOf(word, lexicon, leastStem)) ||
   isWordOfCore(word) ||
+  isSaidOfDrinks(word) ||
   anyUnitAt(saidText(word), 0) !== null ||
   indexOf(handbook).words.has(word) ||
   wordsOfSymptoms().has(word) ||

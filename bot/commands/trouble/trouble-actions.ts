@@ -172,7 +172,7 @@ const alsoOf = (asking: Asking): readonly Action[] =>
 
 /** What can be typed next: the answer first, then what mends it. */
 export function troubleActions(
-  { symptom, verdict, question, causes }: Diagnosis,
+  { verdict, question, causes }: Diagnosis,
   asking: Asking,
   remedies: readonly Action[],
 ): readonly Action[] {
@@ -194,7 +194,7 @@ export function troubleActions(
   const [best, ...others] = mending
   const shown = best === undefined ? [] : [best, ...inMore(others)]
   const noted = verdict.kind === 'hold' ? noteOf(asking) : []
-  const isFull = symptom === 'pressure'
-  const mends = open.length === 0 ? [...shown, ...noted] : [...(isFull ? inMore(noted) : noted), ...inMore(mending)]
+  // What is not settled yet is written down once it is.
+  const mends = open.length === 0 ? [...shown, ...noted] : inMore([...noted, ...mending])
   return [...open, ...mends, ...alsoOf(asking), ...inMore(more)]
 }

@@ -108,8 +108,14 @@ function causeNotes(first: OpenCause, diagnosis: Diagnosis, isLong: boolean): re
   switch (verdict.kind) {
     case 'throw_away':
       return inMore([cause, tell])
-    case 'ask':
-      return [cause, ...inMore([tell]), todo]
+    case 'ask': {
+      // What is at stake takes the room of what speaks for the cause.
+      const { whys } = values
+      if (diagnosis.stake === null || whys.length === 0) return [cause, ...inMore([tell]), todo]
+      const bare: Said = { group: 'notes', key: 'trouble_cause', values: { ...values, whys: [] } }
+      const spoken: Said = { group: 'notes', key: 'trouble_whys', values: { whys } }
+      return [bare, ...inMore([spoken, tell]), todo]
+    }
     case 'hold':
       if (verdict.because === 'danger') return [...inMore([tell]), todo]
       return isLong ? inMore([cause, tell, todo]) : [cause, ...inMore([tell]), todo]

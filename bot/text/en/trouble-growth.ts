@@ -121,7 +121,7 @@ export const growthTexts = {
     met_acid: told(
       'cream that met acid or strong spirit',
       'It split as you poured, and smells fresh.',
-      'Ugly, not unsafe: cook with it today. It can’t be saved.',
+      'Ugly, not unsafe: cook with it today.',
       'Next time mix pasteurised or UHT cream in a jug with cold liqueur. Keep it in the fridge and use it within two days.',
     ),
     soured: told('cream that soured or got warm', 'It split later, or stood out.', 'Throw it away, untasted.'),

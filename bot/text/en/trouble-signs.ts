@@ -11,7 +11,7 @@ export const questions: Readonly<Record<Ask, string>> = {
   fuel: 'Does it smell of petrol, paraffin or paint thinner?',
   varnish: 'Does it smell of nail varnish or glue?',
   burst: 'Has a bottle of this batch burst?',
-  growth: 'Is fur, or coloured slime, growing in it or under the lid?',
+  growth: 'Is fur or coloured slime growing in the jar?',
   slime: 'Is it slimy, pulling threads?',
   glass: 'Is the glass chipped or cracked, or did any break near it?',
   hard: 'Are there hard, clear bits that don’t melt in a spoon of warm water?',

@@ -166,7 +166,7 @@ export const tasteTexts = {
     too_much: told(
       'too much flower or leaf, or too long',
       'It smells like the plant’s own perfume.',
-      'Strain it, and blend it with plain spirit, lemon peel or something tart. It doesn’t fade quickly.',
+      'Strain it, and blend it with plain spirit, lemon peel or something tart.',
     ),
     detergent: told(
       'washing-up liquid left in jar or cloth',

@@ -165,6 +165,7 @@ export const troubleSentences = {
     trouble_question: ({ question }) => questions[question],
     trouble_cause: ({ whys, after, ...said }, format) =>
       `${LIKELIEST[after]}: ${textOf(said).cause}.${whysText(whys, format)}`,
+    trouble_whys: ({ whys }, format) => whysText(whys, format).trimStart(),
     trouble_tell: (said) => textOf(said).tell,
     trouble_todo: (said) => textOf(said).todo,
     trouble_other: ({ whys, ...said }, format) => {
