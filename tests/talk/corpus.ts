@@ -21,8 +21,9 @@ import { SHELVES, type Shelf } from './shelves.ts'
  * seen the reader nor its lexicon, but the meanings of the others, how an answer is judged, the names of plants, and the ids
  * and titles of entries. `held-4` was written by a sixth, as thirty other people would type, who had not seen the reader, its
  * lexicon, `held-2` nor `held-3`, but part of the development sets, how an answer is judged, the names of plants, the ids
- * and titles of entries, and the first rows of core's words for symptoms. `held-2`, `held-3` and `held-4` are held: whoever
- * works on the reader looks at their totals only and at no single sentence, or they measure nothing.
+ * and titles of entries, and the first rows of core's words for symptoms; it was held until it was measured, and is for
+ * development since, as `held-2` is. `held-3` is held: whoever works on the reader looks at its totals only and at no single
+ * sentence, or it measures nothing.
  *
  * `after` is what was typed before in the same talk, `shelf` the jars that there are. A value is in the unit of its name,
  * whatever unit was typed; a strength is in % vol, `sugar` and a `to_sweetness` that is a number in g/L. Spirits of a kind
