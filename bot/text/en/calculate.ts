@@ -224,10 +224,10 @@ const notes = {
     `Going by what went in, the strained liquid should have about ${format.round.strength(abvPercent)}. Got a hydrometer? Say what it shows: ${format.call(line)}`,
   fresh_plants: () => 'Is that from the bottle? Fresh plants weaken it: measure what you strained.',
   fresh_plants_why: () =>
-    'Lemon peel is 82 % water, ginger 79, basil 92 (USDA): as strong as the bottle, you’d add too much.',
+    'Lemon peel is 82 % water, ginger 79, basil 92 (USDA). Going by the bottle, you’d add too much.',
   settle: () => 'Let it cool before you measure: it shrinks a little.',
   bounded: ({ leftMl }, format) =>
-    `That’s enough from part of it: keep back ${format.round.volume(leftMl)} of the infusion.`,
+    `You need only part of it: keep back ${format.round.volume(leftMl)} of the infusion.`,
   sweet_reading: () =>
     'A hydrometer can’t read anything with sugar in it (10 g/L moves it by 2 to 3.5 %). Use the strength worked out here.',
 } satisfies Part<CalculateMessages['notes']>

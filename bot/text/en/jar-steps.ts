@@ -221,7 +221,7 @@ const stepHeadlines = {
   jar_makes: ({ bottleMl, ...made }, format) =>
     `Makes ${drinkText(made, format)}: ${fillsText(made.volumeMl.value, bottleMl, format)}.`,
   second_left: ({ share }, format) =>
-    `Expect less: about ${format.plain(Math.max(1, Math.round(100 * share.value)), 0)} % of what the steep before drew is still in them.`,
+    `Expect less: about ${format.plain(Math.max(1, Math.round(100 * share.value)), 0)} % of what the last steep drew is still in them.`,
   jar_in_freezer: ({ state }) => {
     const room = 'Leave room in a glass bottle: don’t fill it to the brim.'
     if (state === 'solid') return 'It would freeze there, and the glass may burst. Better put it in the fridge.'
@@ -251,7 +251,7 @@ const stepHeadlines = {
     return counted === '' ? 'I count the days from this layer now.' : `I count the days from this layer now. ${counted}`
   },
   fruit_gives: ({ volumeMl, abvPercent }, format) =>
-    `Shake the fruit every day. The sugar melts in a week or two. Then pour about ${format.round.volume(volumeMl.value)} off it (about ${format.round.strength(abvPercent)}, very sweet) and back into the jar.`,
+    `Shake the fruit every day. The sugar dissolves in a week or two. Then pour about ${format.round.volume(volumeMl.value)} off it (about ${format.round.strength(abvPercent)}, very sweet) and back into the jar.`,
   jar_became: (made, format) => `It’s now ${drinkText(made, format)}.`,
   jar_split: ({ name, into, leftMl, outMl }, format) =>
     `Done: ${format.round.volume(outMl.value)} of ${name} is now “${into}”, and ${format.round.volume(leftMl.value)} stays in ${name}.`,
@@ -276,7 +276,7 @@ const stepHeadlines = {
   jar_undone: ({ name, happening, day }, format) => undoneText(name, happening, onDayText(day, format), format),
   jar_all_undone: ({ names, happening }, format) => undoneText(listed(names), happening, '', format),
   jar_kept_after_all: ({ names }) =>
-    `That was kept after all${names.length === 0 ? '' : `: ${listed(names)}`}. I haven’t written it twice. If you did it again, say it once more.`,
+    `That was saved after all${names.length === 0 ? '' : `: ${listed(names)}`}. I haven’t saved it twice. If you did it again, say it once more.`,
   jar_undone_before: ({ names }) => `That’s already undone for ${listed(names)}. Nothing changed.`,
   jar_undo_held: ({ names }) => `Something newer is on record for ${listed(names)}, so I undid nothing.`,
   jar_gone: ({ name }) => `${name} is deleted.`,
@@ -297,9 +297,9 @@ const correctNotes = {
     return `The ${listed(plants.map(nameText))} ${isOne ? 'was' : 'were'} still to come. If you meant to wait, undo this.`
   },
 } satisfies Part<StepMessages['notes']>
-/** What hides strength from a hydrometer: `What’s dissolved of cracked coffee`. */
+/** What hides strength from a hydrometer: `What’s dissolved from cracked coffee`. */
 const dissolved = (plants: HiddenStrength['plants'], isSweetened: boolean): string =>
-  `What’s dissolved of ${listed([...plants.map(({ id, name }) => (id === null ? name : cookName(id))), ...(isSweetened ? ['the sugar'] : [])])}`
+  `What’s dissolved from ${listed([...plants.map(({ id, name }) => (id === null ? name : cookName(id))), ...(isSweetened ? ['the sugar'] : [])])}`
 
 /** What a number goes back to. */
 const from = {
@@ -342,7 +342,7 @@ export const stepSentences = {
         ? `What the plants give off hides some strength from a hydrometer, so it’s about ${format.strength(abvPercent)}.`
         : `At ${format.temperature({ value: 20, plusMinus: 0 })} your reading is ${format.strength(at20)}. What the plants give off hides some strength from a hydrometer, so it’s about ${format.strength(abvPercent)}.`,
     jar_reading_hidden: ({ read, expected, plants, isSweetened }, format) =>
-      `${dissolved(plants, isSweetened)} hides strength: I expect ${format.strength(expected)}, your ${format.strength(read)} fits that.`,
+      `${dissolved(plants, isSweetened)} hides strength: I expect ${format.strength(expected)}, and your ${format.strength(read)} fits that.`,
     jar_targets_unreached: ({ abvPercent, sugarGPerL }, format) =>
       `Sugar and water can’t bring this to ${format.plain(abvPercent, 0)} % with ${format.plain(sugarGPerL, 0)} g/L, as planned. Choose another strength or sweetness.`,
     jar_clearing: ({ way }) => CLEARING[way],
@@ -380,7 +380,7 @@ export const stepSentences = {
         ? `It isn’t vegan any more, and its label names the ${finingNames[fining]}: some people are allergic to it.`
         : `It isn’t vegan any more: ${finingNames[fining]} comes from animals.`,
     second_estimated: ({ soakedMl, ethanolG }, format) =>
-      `They bring about ${format.pour(soakedMl.value)} of the first infusion along, with ${format.round.mass(ethanolG.value)} of alcohol. It’s counted. That’s my estimate from what plants soak up. What else they still give off, nobody has published.`,
+      `They bring about ${format.pour(soakedMl.value)} of the first infusion along, with ${format.round.mass(ethanolG.value)} of alcohol. I’ve counted it: that’s my estimate from what plants soak up. Nobody has published what else they still give off.`,
     fruit_estimated: ({ name }) =>
       `What the fruit gives back is my estimate. Nobody has published figures for it. Better: measure it and say ${lineTyped('jar sweeten', { jar: name, 'from-fruit': '250 ml' })}`,
     jar_no_targets: () => 'How strong and how sweet do you want it?',

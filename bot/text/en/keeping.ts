@@ -45,7 +45,7 @@ export const bottlesText = {
 export const keepingSentences = {
   headlines: {
     bottles_shelf: ({ count, jars }) => {
-      if (jars === 0) return 'Nothing’s in bottles yet.'
+      if (jars === 0) return 'Nothing’s bottled yet.'
       return count === 0
         ? 'No bottles left on the shelf.'
         : `On the shelf: ${counted(count, 'bottle')}${jars > 1 ? ` of ${jars} liqueurs` : ''}.`

@@ -125,7 +125,7 @@ const isSpirit = (extra: string): boolean => /\d\s*(?:%|°)|proof/i.test(extra)
 /** What is asked about a value that cannot be read, or can be read two ways. */
 const sweetenerRefused = {
   kills_dogs: ': it kills dogs, also from spent fruit, and it doesn’t help a drink keep',
-  no_sugar: ': it’s no sugar, so it gives no body and doesn’t help a drink keep',
+  no_sugar: ': it isn’t sugar, so it gives no body and doesn’t help a drink keep',
 } as const
 
 export const quantityProblems = {
@@ -374,7 +374,7 @@ export const planProblems = {
     `That’s too little spirit: ${format.round.mass(plantsG)} of fruit would soak up nearly all of it.` +
     ` Use about ${format.round.volume(enoughMl)}, or less fruit.`,
   plant_not_weighed: ({ typed }) =>
-    `How much is “${typed}”? Give a number or a weight, like 10 lemons or 30 g ginger. The spirit goes in a place of its own, spirit.`,
+    `How much is “${typed}”? Give a number or a weight, like 10 lemons or 30 g ginger. The spirit has its own place, spirit.`,
   not_a_plant: ({ thing, value, line }) => itsOption[thing](value, line),
   plant_not_named: ({ typed }) => `“${typed}” of what? Write it after the amount, like 30 g ginger or 8 lemons.`,
   piece_not_weighed: ({ typed, id, typicalGPerL }, format) =>

@@ -262,7 +262,7 @@ export const remindersText = {
     time: 'Time of day: 9, 09:00, 9 am, 18.30',
     zone: 'A city near you or a zone: Rome, Europe/Rome, UTC. Type default to clear it',
     shake: 'How often I remind you to shake: daily, every other day, or off',
-    drink: 'Whether I tell you of bottles soon past their best: yes or no',
+    drink: 'Whether I tell you about bottles soon past their best: yes or no',
     'pause-until': 'The day reminders start again: 7 January. “further notice” stops them, off ends the pause',
   },
   examples: ['/reminders', '/reminders time:18.30 shake:every other day', '/reminders pause-until:7 January'],

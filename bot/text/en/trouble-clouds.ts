@@ -40,7 +40,7 @@ export const cloudTexts = {
   },
   cloudy_in_cold: {
     oil_falls_out: told(
-      'oil or fat, which the cold lets fall out',
+      'oil or fat, which the cold brings out',
       'It clears again at room temperature.',
       'Harmless, leave it. Or filter it ice cold.',
     ),

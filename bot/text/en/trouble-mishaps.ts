@@ -46,7 +46,7 @@ export const mishapTexts = {
     right_plant: told(
       'a leaf or stalk of the right plant',
       'You bought it, or someone who knows named it.',
-      'Take it out. Leaves of rhubarb, elder, tomato or stone fruit aren’t this: with those, throw it away.',
+      'Take it out. Leaves of rhubarb, elder, tomato or stone fruit are poisonous: with those, throw it away.',
     ),
   },
   cracked_stones: {
@@ -61,7 +61,11 @@ export const mishapTexts = {
       'Look at the stones.',
       'Take all stones out and strain it today. Keep it.',
     ),
-    whole_long: told('whole stones, for long', 'A note of almond, the stones whole.', 'Strain it now and keep it.'),
+    whole_long: told(
+      'whole stones, left in a long time',
+      'A note of almond, the stones whole.',
+      'Strain it now and keep it.',
+    ),
   },
   broken_glass: {
     splinters: told(

@@ -16,7 +16,7 @@ export const questions: Readonly<Record<Ask, string>> = {
   glass: 'Is the glass chipped or cracked, or did any break near it?',
   hard: 'Are there hard, clear bits that don’t melt in a spoon of warm water?',
   stones: 'Were stones, pips or kernels cracked, crushed or put in loose?',
-  dairy: 'Is there milk, cream or egg in it? And did it stand out, get two days old, or split late?',
+  dairy: 'Is there milk, cream or egg in it that was left out, got two days old, or split late?',
   oil: 'Is there any oil in it?',
   metal: 'Was it over a day in crystal, old glazed pots, copper, brass, zinc or pewter?',
   plastic: 'Did the plastic go soft or cloudy, or wasn’t it made for food?',
@@ -57,7 +57,7 @@ export const stopReasons: Readonly<Record<StopId, string>> = {
   rotten: 'it smells of rot',
   fizzed_weak: 'it fizzed under 15 % vol',
   fizzed: 'it fizzed',
-  too_weak: 'it’s under 15 % vol, and more than yeast lives there',
+  too_weak: 'it’s under 15 % vol, where more than yeast can live',
   over_ceiling: 'there’s more of a plant in it than is safe, and tasting doesn’t tell',
 }
 

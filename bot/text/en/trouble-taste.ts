@@ -15,7 +15,7 @@ export const tasteTexts = {
       'Strain it now. Blend it with a milder batch.',
     ),
     by_nature: told(
-      'a plant that’s bitter and wants rest',
+      'a plant that’s bitter and needs rest',
       'It was bitter from the first day.',
       'Wait 3 to 12 months.',
     ),
@@ -67,7 +67,7 @@ export const tasteTexts = {
     ),
     sweeter_cold: told(
       'a sweetener that tastes sweeter cold',
-      'It pleased you warm, and not ice cold.',
+      'You liked it warm, and not ice cold.',
       'Taste it as cold as you serve it before you sweeten.',
     ),
   },
@@ -114,7 +114,7 @@ export const tasteTexts = {
   },
   weak_taste: {
     too_little: told(
-      'too little plant, or too short',
+      'too little plant, or too little time',
       'It never smelled strongly.',
       'Leave it longer, or put fresh plant into the same spirit.',
       'Both lots together count towards a plant’s limit.',
@@ -231,7 +231,7 @@ export const tasteTexts = {
     ),
     spoiling: told('a spoiling ferment', 'Pear drops and nail varnish, often with vinegar.', 'Throw it away.'),
     old_oil: told(
-      'old citrus oil, gone turpentine-like',
+      'old citrus oil that smells of turpentine',
       'It smelled of the fruit once.',
       'Dull, not dangerous: use it in baking. Dark, cool, bottle full next time.',
     ),
@@ -265,7 +265,7 @@ export const tasteTexts = {
     cork: told(
       'a tainted cork or damp cloth',
       'The other bottles are sound.',
-      'Harmless, but it doesn’t go. Cook with it or pour it away.',
+      'Harmless, but it doesn’t go away. Cook with it or pour it away.',
     ),
     spoiled_fruit: told(
       'mouldy fruit, nuts or spice',
@@ -276,9 +276,9 @@ export const tasteTexts = {
   },
   hydrometer_odd: {
     sugar: told(
-      'sugar, under which it reads far too low',
+      'sugar, which makes it read far too low',
       'It was right before the syrup.',
-      'Don’t trust it. Go by the recipe, or boil the alcohol off and read twice.',
+      'Don’t trust it. Go by the recipe, or measure it with two readings.',
     ),
     wrong_scale: told(
       'a hydrometer for wine or sugar',

@@ -230,5 +230,5 @@ export const troubleProblems = {
         : `Do you mean ${either(meant)}?`
     return `I don’t know “${typed}”. ${question}`
   },
-  unknown_sign: ({ typed, known }) => `I asked no question called “${typed}”. Those I ask are ${listed(known)}.`,
+  unknown_sign: ({ typed, known }) => `I didn’t ask about “${typed}”. I ask about ${listed(known)}.`,
 } satisfies Written<TroubleProblems>

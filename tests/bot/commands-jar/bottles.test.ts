@@ -82,7 +82,7 @@ it('has nothing to give of what is not in bottles', async () => {
   const desk = jarDesk('2026-10-01')
   await desk.ask('/jar start lemon of:10 lemons spirit:1 l 95%')
   expect((await desk.refused('/bottles jar:lemon given:1')).code).toMatch(/wrong_stage|not_found/)
-  expect(await desk.textOf('/bottles')).toContain('Nothing’s in bottles yet.')
+  expect(await desk.textOf('/bottles')).toContain('Nothing’s bottled yet.')
 })
 
 it('never gives more than there were, in any order of steps', async () => {

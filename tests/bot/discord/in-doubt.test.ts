@@ -39,7 +39,7 @@ it('says what may have been kept without a path, and keeps it once when it is sa
   expect(failed.text).toContain('/jar show')
   expect(failed.text).not.toMatch(/srv|EIO|json|nothing was changed/i)
   const again = await fake.slash('jar taste', { jar: 'lemon', rating: '4' })
-  expect(again.text).toContain('That was kept after all: lemon.')
+  expect(again.text).toContain('That was saved after all: lemon.')
   expect(await ratings()).toEqual([4])
   const third = await fake.slash('jar taste', { jar: 'lemon', rating: '4' })
   expect(third.text).not.toContain('kept after all')

@@ -98,7 +98,7 @@ export const clearing: HandbookPart<ClearingId> = {
       'star anise haze',
       'liquorice and aniseed go milky',
     ],
-    text: 'The oil of anise dissolves in alcohol and not in water, so it clouds when weak and can crystallise when cold. Both are harmless, and warmth brings it back. Stay at 38 % or over to keep it clear.',
+    text: 'The oil of anise dissolves in alcohol and not in water, so it clouds when weak and can crystallise when cold. Both are harmless, and the crystals melt at room temperature. Stay at 38 % or over to keep it clear.',
     source: 'Archer and others, Soft Matter (2024), 38 % from the rule for sambuca, from memory',
     trust: 'from memory',
     next: typedCall('botanical', { of: 'aniseed' }),

@@ -134,7 +134,7 @@ export const keeping: HandbookPart<KeepingId> = {
       'is there an expiry',
       'when was it made, put that on',
     ],
-    text: 'Write the day you made it. A drink of 10 % or more needs no best-before date in the EU and the UK. With cream or egg write a use-by two or three days off.',
+    text: 'Write the day you made it. A drink of 10 % or more needs no best-before date in the EU and the UK. With cream or egg write a use-by date two or three days later.',
     source: 'Regulation (EU) 1169/2011, Annex X, the text from memory',
     trust: 'from memory',
     next: null,
