@@ -13,6 +13,8 @@ export default defineConfig({
     isolate: false,
     // As many as the machine has cores; the default leaves one idle, which of two is half.
     maxWorkers: availableParallelism(),
+    // Most of what a test makes lives for a moment: with more room for it less is collected. Measured: 7 % less processor time.
+    execArgv: ['--max-semi-space-size=64'],
     include: [inProcesses ? PROCESSES : 'tests/**/*.test.ts'],
     exclude: inProcesses ? [] : [PROCESSES],
     globalSetup: ['tests/print-seed.ts'],

@@ -2,6 +2,9 @@ import type { APIModalInteractionResponseCallbackData } from 'discord.js'
 import type { Invocation } from '../../calls/invocation.ts'
 import { pathTyped } from '../../chat/grammar/find-command.ts'
 import { parseLine } from '../../chat/grammar/grammar.ts'
+import { heard } from '../../chat/hear/heard.ts'
+import { placeOf } from '../../chat/hear/reading-for.ts'
+import { remember } from '../../chat/hear/remember.ts'
 import { attempt, execute } from '../../chat/run/execute.ts'
 import { help } from '../../chat/run/help.ts'
 import { HELP } from '../../chat/run/help-page.ts'
@@ -35,7 +38,10 @@ export type CallRun =
 export const hasDone = (said: CallRun): boolean => said.kind === 'messages' && said.outcome?.ok !== false
 
 const run = async (call: Invocation, dispatch: CallDispatch, sent: SentBefore | null): Promise<SaidMessages> => {
-  const { outcome, zone } = await withUnsent(await execute(call, dispatch), dispatch)
+  const done = await execute(call, dispatch)
+  // What is said next may be about it: `drier`, `undo`.
+  remember({ heard: heard(done), reading: null }, dispatch, placeOf(dispatch))
+  const { outcome, zone } = await withUnsent(done, dispatch)
   await keepReply(outcome, dispatch)
   return messagesOf(outcome, dispatch, { sent, zone })
 }

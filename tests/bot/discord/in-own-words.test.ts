@@ -90,3 +90,13 @@ it('takes a sentence with /ask, for whoever asked alone', async () => {
   const answer = await fake.slash('ask', { text: '10 lemons and a litre of 95%' })
   expect(textOf(answer.message!.json)).toContain('read as /plan of:10 lemons spirit:1 litre 95%')
 })
+
+it('takes what follows a slash command, and a button, as said of it', async () => {
+  await fake.slash('plan', { of: '10 lemons', spirit: '1 l 95%' }, { channel: dm() })
+  const drier = await said(dm(), 'drier')
+  expect(textOf(drier.json)).toContain('read as /plan of:10 lemons spirit:1 l 95% to-sweetness:120 g/L')
+  const start = buttonsOf(drier.json).find(({ label }) => /start/i.test(label ?? ''))!
+  await fake.press(drier, start.label!)
+  const undone = await said(dm(), 'undo')
+  expect(textOf(undone.json)).toContain('lemon peel is deleted.')
+})
