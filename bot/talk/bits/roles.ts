@@ -33,6 +33,8 @@ function strengths(around: RolesAround, bits: Open[]): void {
     const before = around.typed.tokens[bit.from - 1]?.text ?? ''
     const next = around.typed.tokens[bit.to]?.text ?? ''
     if (/^(?:ml|minutes|people|times|years|pm|am)$/.test(next)) return
+    // `Liquore all’alloro, 30 foglie`: leaves are counted. `Spirit at 22 quid`: it is paid.
+    if (wordSet(lexicon.loose).has(next) || /^(?:p|quid|euros?|pounds|dollars|bucks|pence|cents)$/.test(next)) return
     const words = wordsOf(around, bits[at - 1]?.to ?? 0, bit.from)
     // `a glass of 40`, `un bicchierino da 40`, `a 40 ml`: that is the glass.
     const glass = around.spans.find(

@@ -28,7 +28,10 @@ export function sentenceIn(text: string, { lexicons, jars, today }: Surroundings
       (span.concept !== 'tasted' && span.concept !== 'colour') ||
       !read.some(
         ({ kind, from, to }) =>
-          kind === 'plant' && from <= span.from && span.to <= to && (span.concept === 'tasted' || to - from > 1),
+          kind === 'plant' &&
+          from <= span.from &&
+          span.to <= to &&
+          (span.concept === 'tasted' || to - from > 1 || isWithTheOther(typed.tokens, from)),
       ),
   )
   const spans = [...named, ...toldOfJar({ typed, bits: read, jars, spans: named })]
@@ -41,12 +44,23 @@ export function sentenceIn(text: string, { lexicons, jars, today }: Surroundings
   return { typed, lexicon, bits, spans, jars, today, has: (...concepts) => concepts.some((each) => said.has(each)) }
 }
 
+/** `A vanilla pod’s gone in with the orange`: a jar or a fruit, no colour that is lost. */
+const isWithTheOther = (tokens: Sentence['typed']['tokens'], from: number): boolean =>
+  /^(?:the|my|our)$/.test(tokens[from - 1]?.text ?? '') &&
+  /^(?:with|into|in|to|onto)$/.test(tokens[from - 2]?.text ?? '')
+
 /** Of `the two`, `start a jar` and `through two papers` the number is none by itself. */
 const COUNTS = new Set<Concept>(['both_of_them', 'all_of_them', 'log_start', 'thanks', 'greeting', 'filtered'])
 
 const isWithinCount = ({ kind, from, to }: Bit, spans: readonly ConceptSpan[]): boolean =>
-  (kind === 'bare' || kind === 'date') &&
-  spans.some((span) => COUNTS.has(span.concept) && span.from <= from && to <= span.to)
+  spans.some(
+    ({ concept, ...span }) =>
+      COUNTS.has(concept) &&
+      // `Thanks a mil` measures nothing.
+      (kind === 'bare' || kind === 'date' || (kind === 'volume' && concept === 'thanks')) &&
+      span.from <= from &&
+      to <= span.to,
+  )
 
 /** From here on a wished strength is one of spirit, not of a liqueur, % vol. */
 const HIGH = 45
@@ -151,6 +165,9 @@ const LIKE: readonly (readonly [Concept, ReadonlySet<Concept>])[] = [
   // The last drop is no order to drop it, `com’era il limone` puts no step right.
   ['emptied', new Set<Concept>(['without', 'lost'])],
   ['state_of', new Set<Concept>(['was_other_jar'])],
+  // Whoever went off with two is no milk, and a crystal that grows no mould.
+  ['gave_away', new Set<Concept>(['mould'])],
+  ['crystals', new Set<Concept>(['mould'])],
 ]
 
 const withoutLikeness = (spans: readonly ConceptSpan[]): readonly ConceptSpan[] =>

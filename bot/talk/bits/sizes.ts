@@ -6,7 +6,12 @@ export function leftOut(around: RolesAround, bits: Open[]): void {
   const without = around.spans.filter(({ concept }) => concept === 'without')
   for (const { from, to } of without) {
     // `Leave the ginger out`: within the words that say so.
-    const inside = bits.find((each) => each.kind === 'plant' && each.from > from && each.to < to)
+    const inside =
+      bits.find((each) => each.kind === 'plant' && each.from > from && each.to < to) ??
+      // `The ginger I haven’t got, leave it out`.
+      (isItself(around, from, to)
+        ? bits.findLast((each) => each.kind === 'plant' && each.to <= from && each.with === undefined)
+        : undefined)
     const bit = inside ?? bits.find((each) => each.from >= to && each.from - to <= 2)
     const isNo = to - from === 1 && /^(?:no|non|meno|drop)$/.test(around.typed.tokens[from]!.text)
     if (bit === undefined || (bit.kind !== 'plant' && bit.kind !== 'sugar' && bit.kind !== 'water')) continue
@@ -15,7 +20,12 @@ export function leftOut(around: RolesAround, bits: Open[]): void {
   }
 }
 
-const CURRENCY = /^(?:£|€|\$|quid|euros?|pounds|dollars|bucks)$/
+const isItself = ({ typed }: RolesAround, from: number, to: number): boolean =>
+  typed.tokens
+    .slice(from, to)
+    .some(({ text }) => /^(?:it|them|that|lascial[oaie]|lasciamol[oaie]|toglil[oaie]|leval[oaie])$/.test(text))
+
+const CURRENCY = /^(?:£|€|\$|p|pence|cents|quid|euros?|pounds|dollars|bucks)$/
 
 export function prices(around: RolesAround, bits: Open[]): void {
   const isCost = around.spans.some(({ concept }) => concept === 'costs')

@@ -65,12 +65,14 @@ const PREPOSITION =
 const KEPT_PREPOSITION = /^(?:under|behind|beside|below|above|by|sotto|dietro|accanto)$/
 const ARTICLE = /^(?:the|a|an|my|our|its|il|la|lo|l|i|un|una)$/
 const VESSEL = /^(?:jar|demijohn|carboy|kilner|bottle|flagon|crock|vaso|barattolo|damigiana)$/
+const WAS = /^(?:was|were|got|gets|is|era|erano)$/
 const MOST_BACK = 6
 
 /** Where a jar stands, or what it is in, as it was typed: `cellar`, `under the stairs`, `a 2 l jar`. */
 function housedIn({ typed, spans, bits }: Sentence): (SlotFilled & { readonly isVessel: boolean }) | null {
   const places = spans.filter(({ concept }) => concept === 'place_word').toSorted((one, other) => one.from - other.from)
-  const last = places.at(-1)
+  // `In the cellar now, kitchen was too warm`: it is there no more.
+  const last = places.findLast(({ to }) => !WAS.test(typed.tokens[to]?.text ?? '')) ?? places.at(-1)
   if (last === undefined) return null
   const { tokens } = typed
   const isWithin = (at: number, to: number): boolean =>

@@ -101,7 +101,10 @@ const until: Fill = (sentence) => {
   const over = isSilence ? endOfAbsence(sentence) : null
   if (over === 'open') return null
   if (over !== null) return over
-  const date = bits.find(({ kind }) => kind === 'date')
+  const dates = bits.filter(({ kind }) => kind === 'date')
+  // `Not tonight, saturday`.
+  const isNot = (from: number): boolean => /^(?:not|non|no)$/.test(typed.tokens[from - 1]?.text ?? '')
+  const date = dates.find(({ from }) => !isNot(from)) ?? dates[0]
   // A span is a day so far ahead: `gone for two weeks`.
   if (date !== undefined) return isLength(date) ? { text: `in ${date.text}`, bits: [date] } : onlyBit(date)
   const span = bits.find(({ kind }) => kind === 'span')

@@ -39,7 +39,7 @@ export const deedsInItalian = {
   until: `fino a, fino al, fino alla, finche, fino, sino a, torno il, entro`,
   this_week: `questa settimana, per una settimana, tutta la settimana`,
   reminders_on: `ricomincia, riprendi, sono tornato, sono tornata, riattiva, promemoria attivi, ricordami di nuovo`,
-  put_off: `lascia|lasciamo stare|riposare|tranquillo|tranquilla|tranquilli ~ fino|per|ancora, lascia|lasciamo in pace, lascialo|lasciala stare ~ fino|per, piu tardi, dopo, rimanda, rimandare, rimandiamo, chiedimelo, richiedimelo, ripassa, lascialo fino, un altra volta, posticipa`,
+  put_off: `stasera no, non stasera, lascia|lasciamo stare|riposare|tranquillo|tranquilla|tranquilli ~ fino|per|ancora, lascia|lasciamo in pace, lascialo|lasciala stare ~ fino|per, piu tardi, dopo, rimanda, rimandare, rimandiamo, chiedimelo, richiedimelo, ripassa, lascialo fino, un altra volta, posticipa`,
   erase: `cancella tutti i miei dati, cancella tutti i dati, cancella ~ dati, cancellate, cancellatemi, elimina ~ dati, eliminate, rimuovi ~ dati, dimentica tutto di me, dimenticatemi, dimentica ~ dati, scordati di me, svuota tutto, dimenticami, dimentica tutto, cancella tutto, cancella i miei dati, elimina, elimina tutto, azzera, rimuovi`,
   was_other_jar: `era il, era la, intendevo il, intendevo la, non il, non la, vaso sbagliato`,
   gave_away: `regala una, regala due, regala tre, dai via, do via, e andata da, sono andate da, e finita a, sono finite a, regalato, regalata, regalati, regalate, ho regalato, ho dato via, dato via, date via, data via, ho dato, dato a, donato, donata, donate, ceduto, ceduta, offerto, offerta, distribuito, distribuite, sono andate a, e andata a`,

@@ -11,8 +11,15 @@ const LEAST_LETTERS = 5
 
 const vocabularies = new WeakMap<Lexicon, ReadonlyMap<string, readonly string[]>>()
 
+/** Days as they are most often slipped in: a deed of `yesterdy` is not one of today. */
+const DAYS: Readonly<Record<Lexicon['id'], string>> = {
+  en: 'yesterday tomorrow tonight tuesday wednesday thursday saturday',
+  it: 'domani stasera martedi mercoledi giovedi venerdi sabato domenica',
+}
+
 const wordsOf = (lexicon: Lexicon): readonly string[] =>
   [
+    DAYS[lexicon.id],
     ...Object.values(lexicon.concepts),
     lexicon.fillers,
     lexicon.small,

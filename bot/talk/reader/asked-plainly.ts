@@ -57,6 +57,11 @@ export function isFreezingAsked(sentence: Sentence): boolean {
 
 const plain = (text: string): string => withoutMarks(text).replace(/[^\p{L}\d-]+/gu, ' ')
 
+/** Whether it steeps in the dark. */
+const LIGHT = /\b(?:dark|daylight|light|sunlight|al buio|alla luce|luce|buio)\b/u
+const STEEPS =
+  /\b(?:(?:while|when|as|during) .{0,20}(?:steep|infus|macerat)\p{L}*|to (?:steep|macerate|infuse)|(?:mentre|quando|durante) .{0,20}(?:macer|infus)\p{L}*|a macerare)\b/u
+
 const MOST_WORDS = 16
 
 /**
@@ -79,6 +84,7 @@ export function askedPlainly(sentence: Sentence): string | null {
     return 'serving_size'
   if (!isAsked(sentence) || isLong) return null
   if (WHITE.test(text) && OF_PEEL.test(text) && TAKEN_OFF.test(text)) return 'pith'
+  if (LIGHT.test(text) && STEEPS.test(text) && !has('turned', 'left_in_sun', 'how_long')) return 'steep_light'
   if (ON_SPENT.test(text)) return 'dry_sugar'
   if (ONCE_MORE.test(text) && PIECES.test(text) && !has('threw_out')) return 'second_steep'
   const isDone = bits.some((bit) =>

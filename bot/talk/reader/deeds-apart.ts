@@ -8,6 +8,7 @@ import type { Concept } from '../lexicon/lexicon.ts'
 import { givenAndAsked } from './given-and-asked.ts'
 import { isToldNow } from './is-told.ts'
 import { notTheOther } from './not-the-other.ts'
+import { strainedEach } from './strained-each.ts'
 
 /** Deeds that one step records: two of a group in one sentence are one deed told twice. */
 const GROUPS: Readonly<Partial<Record<Concept, string>>> = {
@@ -156,7 +157,7 @@ export function deedsApart(text: string, surroundings: Surroundings): readonly s
   const [first] = deedsOf(sentence)
   if (first === undefined) return null
   const cuts = cutsIn(sentence)
-  if (cuts.length === 0) return ofEach(sentence, surroundings)
+  if (cuts.length === 0) return ofEach(sentence, surroundings) ?? strainedEach(sentence)
   if (cuts.length >= MOST_PARTS) return null
   const parts = [0, ...cuts].map((from, at) =>
     withoutEdges(sentence, { from, to: cuts[at] ?? sentence.typed.tokens.length }),

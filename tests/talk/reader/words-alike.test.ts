@@ -1,0 +1,73 @@
+import { describe, expect, it } from 'vitest'
+import { eachIsRecorded, eachIsShown } from './by-shelf.ts'
+import { talkerFor } from './told.ts'
+
+// The sentences are ours; no source.
+eachIsRecorded({
+  fair: [
+    ['our lad walked off with two of the raspberry bottles', '/bottles raspberry given:2'],
+    ['took the sloes off the gin, 640 ml', '/jar strain sloe measured:640 ml'],
+  ],
+  lemon_ginger: [
+    ["ginger's up in the loft now, pantry was too warm", '/jar note ginger where:loft'],
+    ['not this evening for the ginger, wednesday', '/jar later ginger until:wednesday'],
+    ['non stasera per il limone, sabato', '/jar later lemon until:sabato'],
+  ],
+})
+
+eachIsShown({
+  fair: [
+    ['is there any of the raspberry left?', '/bottles raspberry'],
+    ['the raspberry went off', '/trouble mould jar:raspberry'],
+    ['the colour’s gone from the orange', '/trouble lost its colour jar:orange'],
+  ],
+})
+
+it('strains each of two jars that are told with what came out', async () => {
+  const one = await talkerFor({ after: null, shelf: 'lemon_ginger' })
+  const { read, also } = await one.say('ginger 640ml 58%, lemon 910 at 86, strained both')
+  expect([read, ...also.map((each) => each.read)]).toEqual([
+    '/jar strain ginger measured:640 ml strength:58%',
+    '/jar strain lemon measured:910 ml strength:86%',
+  ])
+})
+
+describe('a slip in the name of a day', () => {
+  it.each([
+    ['yesteday I started 10 lemons in 1 l of 95%', '/jar start of:10 lemons spirit:1 l 95% when:yesterday'],
+    ['started 10 lemons in 1 l of 95% last saterday', '/jar start of:10 lemons spirit:1 l 95% when:last saturday'],
+  ])('%s', async (text, read) => {
+    expect((await (await talkerFor({ after: null })).say(text)).read).toBe(read)
+  })
+})
+
+describe('thanks measure nothing', () => {
+  it.each(['cheers a mil', 'thx a mil', 'thanks a bunch'])('%s', async (text) => {
+    const one = await talkerFor({ after: '/syrup infusion:800 ml strength:80% to-strength:28%' })
+    expect(await one.say(text)).toMatchObject({ read: null, command: 'talk', code: null })
+  })
+})
+
+describe('what was named before is left out', () => {
+  it.each([
+    ['lo zenzero non ce l’ho, lascialo fuori', '/plan of:9 limes spirit:1 l gin 40%'],
+    ['the ginger I haven’t got, leave it out', '/plan of:9 limes spirit:1 l gin 40%'],
+  ])('%s', async (text, read) => {
+    const one = await talkerFor({ after: '/plan of:9 limes + 40 g ginger spirit:1 l gin 40%' })
+    expect((await one.say(text)).read).toBe(read)
+  })
+})
+
+it.each([
+  ['sugar crystals growing on the neck of the bottle', 'crystals'],
+  ['white fur growing at the bottom of the jar', 'mould'],
+])('%s', async (text, symptom) => {
+  expect(await (await talkerFor({ after: null })).say(text)).toMatchObject({ data: { symptom } })
+})
+
+it.each(['should it be in the dark while it steeps?', 'i limoni in infusione vanno tenuti al buio mentre macerano?'])(
+  '%s',
+  async (text) => {
+    expect(await (await talkerFor({ after: null })).say(text)).toMatchObject({ data: { entry: 'steep_light' } })
+  },
+)
