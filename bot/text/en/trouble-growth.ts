@@ -38,7 +38,7 @@ export const growthTexts = {
     cream: told(
       'cream rising or drying',
       'There’s cream in it.',
-      'Fresh today and cold: shake it. Two or three days old, or left out: throw it away.',
+      'Fresh today and cold: shake it. Two days old, or left out: throw it away.',
     ),
     film_yeast: told(
       'film yeast',
