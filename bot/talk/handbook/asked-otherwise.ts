@@ -143,7 +143,7 @@ export const askedOtherwise: Readonly<Partial<Record<HandbookId, string>>> = {
   allergens:
     'somebody has a nut allergy; which allergens are in it; is it gluten free; allergia alle noci; do i have to list allergens; is it ok for nut allergics; devo scrivere gli allergeni; un ospite è allergico',
   posting:
-    'can i post a bottle; send it abroad by mail; take it on the plane; hand luggage; spedire una bottiglia; in aereo; will the courier take it; post a bottle to my cousin; portarlo in aereo; mandarlo col corriere; spedirlo',
+    'posso spedirlo per posta; lo posso spedire a mio figlio; can i post a bottle; send it abroad by mail; take it on the plane; hand luggage; spedire una bottiglia; in aereo; will the courier take it; post a bottle to my cousin; portarlo in aereo; mandarlo col corriere; spedirlo',
   cost_rule:
     'is it cheaper than the shop; what does it cost roughly; quanto costa farlo; is it cheaper than buying; cheapest one to make; costa meno che comprarlo; quello più economico',
   presents:
@@ -151,7 +151,7 @@ export const askedOtherwise: Readonly<Partial<Record<HandbookId, string>>> = {
   which_spirit:
     'what alcohol is best; which spirit suits fruit best; best alcohol for fruit; what spirit for berries; miglior alcol per la frutta; vodka or grappa; which alcohol do i buy; what spirit works best; che alcol compro; what booze should i buy; vodka or the strong stuff; what’s best to steep in; che alcol serve; meglio vodka o alcol puro',
   cheap_vodka:
-    'does it matter which vodka i get; do i need fancy vodka; is cheap vodka fine; does dear vodka taste better; supermarket own brand vodka; vodka economica; will the cheapest do; worth splashing out on a good one; dear gin or cheap gin; ne basta una economica; vale la pena prenderne uno buono; quello del discount',
+    'does cheap vodka make it worse; does cheap vodka make worse liqueur; does it matter which vodka i get; do i need fancy vodka; is cheap vodka fine; does dear vodka taste better; supermarket own brand vodka; vodka economica; will the cheapest do; worth splashing out on a good one; dear gin or cheap gin; ne basta una economica; vale la pena prenderne uno buono; quello del discount',
   low_strength_peel:
     'is 40 enough for lemon peel; limoncello with vodka; basta la vodka per il limoncello; can’t get anything over 40, will peel work; is 37.5 enough for zest; con alcol a 40 le scorze rendono; si può fare con la vodka normale; basta a 40 gradi per la buccia',
   brown_spirit:
@@ -233,7 +233,7 @@ export const askedOtherwise: Readonly<Partial<Record<HandbookId, string>>> = {
   no_hydrometer:
     'how do i know the strength without a hydrometer; no alcoholmeter; senza alcolometro; no gadget to measure it; do i have to buy one; work out the strength without one; serve per forza l’alcolometro; senza strumento come so i gradi',
   proof:
-    'what is 151 proof in percent; quanto è 100 proof; bottle says 100 proof; proof in normal percent; cosa vuol dire proof; 80 proof quanto fa',
+    'proof versus percent; proof vs percent; what is 151 proof in percent; quanto è 100 proof; bottle says 100 proof; proof in normal percent; cosa vuol dire proof; 80 proof quanto fa',
   label_strength:
     'what percent do i put on the label; che gradi scrivo; what percentage goes on the bottle; write about 30 on it; do i put 30 or 29.6 on the label; scrivo circa 30 gradi; gradi precisi sull’etichetta',
   dry_sugar:
@@ -247,7 +247,7 @@ export const askedOtherwise: Readonly<Partial<Record<HandbookId, string>>> = {
   sugar_when:
     'sugar at the start or at the end; add the sugar with the fruit; zucchero subito o dopo; sugar in with the fruit or after; when do you sweeten it; at what point does the sugar go in; quando metto lo zucchero; zucchero all’inizio o alla fine; si zucchera subito o dopo',
   honey:
-    'can i sweeten with honey; can i use honey; honey instead of sugar how much; posso usare il miele; miele al posto dello zucchero; does honey do the same job; how much honey for 500 g of sugar; quanto miele al posto di mezzo chilo di zucchero',
+    'we keep bees, will honey do for the sugar; can i sweeten with honey; can i use honey; honey instead of sugar how much; posso usare il miele; miele al posto dello zucchero; does honey do the same job; how much honey for 500 g of sugar; quanto miele al posto di mezzo chilo di zucchero',
   brown_sugar:
     'brown sugar any good; demerara; dark sugar; zucchero di canna; does brown sugar change it; dark sugar for the rum one; cambia il sapore lo zucchero grezzo; quello scuro al posto del bianco',
   other_syrups:

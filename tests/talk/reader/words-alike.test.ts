@@ -71,3 +71,22 @@ it.each(['should it be in the dark while it steeps?', 'i limoni in infusione van
     expect(await (await talkerFor({ after: null })).say(text)).toMatchObject({ data: { entry: 'steep_light' } })
   },
 )
+
+it.each([
+  ['what does proof vs percent mean', 'proof'],
+  ['would our bees’ honey do for the sugar', 'honey'],
+  ['is worse liqueur made with cheap vodka', 'cheap_vodka'],
+  ['posso spedire una bottiglia per posta a mia zia?', 'posting'],
+])('%s', async (text, entry) => {
+  expect(await (await talkerFor({ after: null })).say(text)).toMatchObject({ data: { entry } })
+})
+
+it.each(['enough of the shake it messages', 'stop the shake it reminders'])('%s', async (text) => {
+  const one = await talkerFor({ after: null, shelf: 'lemon_ginger' })
+  expect((await one.say(text)).read).toBe('/reminders shake:off')
+})
+
+it('says when what steeps comes off', async () => {
+  const one = await talkerFor({ after: null, shelf: 'lemon_ginger' })
+  expect(await one.say('when does the lemon come off?')).toMatchObject({ read: '/jar show lemon', recorded: 0 })
+})
