@@ -164,10 +164,10 @@ const sure = {
   },
 } satisfies Part<CalculateMessages['sure']>
 
-/** What a maker should know, besides the answer. */
 /** Less than a glass is not worth a word, ml. */
 const LEAST_LEFT_ML = 20
 
+/** What a maker should know, besides the answer. */
 const notes = {
   adjust_bottles: ({ bottles, leftoverMl }, format) => {
     const filled = bottlesText(bottles, format)
