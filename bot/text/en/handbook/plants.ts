@@ -164,7 +164,7 @@ export const plants: HandbookPart<PlantsId> = {
       'how long can fruit with stones steep',
       'stoning fruit, is it worth the work',
     ],
-    text: 'Whole, uncracked stones may stay in. Then take cherries and plums out within 90 days, sloes within eight months. Stones cracked on purpose and loose kernels give off cyanide, so throw that jar away. If one or two split by themselves, take all the stones out and strain it today. Apricots and peaches go in without theirs.',
+    text: 'Whole, uncracked stones may stay in: take cherries and plums out within 90 days, sloes within eight months. Stones cracked on purpose and loose kernels give off cyanide, so throw that jar away. If one or two split by themselves, take all the stones out and strain it today. Apricots and peaches go in without theirs.',
     source: 'sloes steep one to eight months in a product file, 90 days is habit',
     trust: 'common practice',
     next: typedCall('cautions', { of: 'sour cherry' }),
