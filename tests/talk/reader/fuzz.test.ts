@@ -97,7 +97,7 @@ const isMisspelt = (text: string, command: string): boolean =>
     )
 
 it('erases nothing, throws nothing away, shows nothing to others, and writes down only what a word means', {
-  timeout: 600_000,
+  timeout: 1_800_000,
 }, async () => {
   await fc.assert(
     fc.asyncProperty(scrambled, async (text) => {
