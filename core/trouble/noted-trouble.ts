@@ -16,12 +16,22 @@ const HELD: readonly SymptomId[] = [
   'rotten_egg',
 ]
 
-/** It is over, or it never was. */
+/** A word that is denied, or of what has stopped: `no sign of mould`, `not fizzing any more`. */
+const DENIED =
+  /(?<!\p{L})(?:no|not|never|isn['’]?t|without|stopped|non|senza|smesso(?: di)?)\s+(?:(?:longer|more|any|a|the|signs? of|più|piu|di)\s+)*\p{L}+/giu
+
+/** It is over: `the fizz is gone`, not `gone mouldy`; `all fine now`, not `fine white mould`. */
 const OVER =
-  /(?<!\p{L})(?:no|not|never|none|stopped|over|gone|away|settled|cleared|fine|ok|okay|false alarm|was only|non|senza|smesso|passat[oa]|a posto|tutto bene)(?!\p{L})/iu
+  /(?<!\p{L})(?:false alarm|was only|tutto bene|(?:gone|over|settled|cleared(?: up)?|fine|ok|okay|passat[oa]|a posto)(?=\s*(?:$|[,.;!)]|(?:down|now|again|since|today|ora|adesso)(?!\p{L}))))/iu
 
 /** From so many points on it pleased. */
 const PLEASED_RATING = 3
+
+/** The worst that a text tells of; null where it is nothing that holds a jar up. */
+function heldIn(text: string): SymptomId | null {
+  const found = symptomsIn(text)
+  return HELD.find((each) => found.includes(each)) ?? null
+}
 
 export interface NotedTrouble {
   readonly note: string
@@ -37,9 +47,8 @@ export function notedTrouble({ happened }: JarState): NotedTrouble | null {
   for (const entry of happened.toReversed()) {
     if (entry.kind !== 'noted' && entry.kind !== 'tasted') continue
     const { note } = entry
-    const found = note === null ? [] : symptomsIn(note)
-    const symptom = HELD.find((each) => found.includes(each)) ?? null
-    const isOver = note !== null && OVER.test(note)
+    const symptom = note === null ? null : heldIn(note.replace(DENIED, ' '))
+    const isOver = note !== null && (OVER.test(note) || (symptom === null && heldIn(note) !== null))
     if (symptom !== null && note !== null && !isOver) return { note, symptom, day: entry.day }
     const isPleasing = entry.kind === 'tasted' && entry.rating !== null && entry.rating >= PLEASED_RATING
     if (isOver || isPleasing) return null

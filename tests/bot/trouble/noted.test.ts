@@ -43,3 +43,25 @@ it.each(['not fizzing', 'lovely colour', 'no mould at all', 'a bit too sweet'])(
     expect(await desk.textOf('/jar show sloe')).not.toMatch(CLEARED)
   },
 )
+
+it.each([
+  'gone mouldy on top',
+  'not sure, mould on the fruit',
+  'no idea why, but it is fizzing',
+  'fine white mould on two sloes',
+  'non capisco, c’è muffa sopra',
+])('is not put off by a word of another matter: %s', async (note) => {
+  const desk = await sloe()
+  await desk.ask(`/jar note sloe note:${note}`)
+  expect(await desk.textOf('/jar show sloe')).toMatch(CLEARED)
+})
+
+it.each(['no sign of mould', 'no longer fizzing', 'the mould is gone', 'non frizza più', 'all fine now'])(
+  'is cleared up by “%s”',
+  async (note) => {
+    const desk = await sloe()
+    await desk.ask('/jar note sloe note:it is fizzing')
+    await desk.ask(`/jar note sloe note:${note}`)
+    expect(await desk.textOf('/jar show sloe')).not.toMatch(CLEARED)
+  },
+)
