@@ -1,7 +1,9 @@
 import { plantSaid } from '../../botanical/find/plant-said.ts'
 import { DomainError } from '../../domain-error.ts'
 import { plus } from '../../quantity/measured/measured.ts'
-import { shown } from '../../quantity/read/tokens.ts'
+import { shown, type TypedText, textFrom } from '../../quantity/read/tokens.ts'
+import { measureSaid } from '../../quantity/said/measure-said.ts'
+import { numberSaid } from '../../quantity/said/number-said.ts'
 import { saidText } from '../../quantity/said/said-text.ts'
 import type { PlantOut } from '../entry/entry.ts'
 import { nameKey } from '../entry/jar-name.ts'
@@ -49,18 +51,12 @@ const PART =
 /** `Peel`: of the one that has it in its name. */
 const only = <Each>(all: readonly Each[]): Each | undefined => (all.length === 1 ? all[0] : undefined)
 
-const WEIGHED = /^(\d[\d.,]*)\s*(g|kg)\s/i
-const COUNTED = /^(\d+|one|two|three|four|un[oa]?|due|tre)\s/i
-const COUNTS: Readonly<Record<string, number>> = {
-  one: 1,
-  two: 2,
-  three: 3,
-  four: 4,
-  un: 1,
-  uno: 1,
-  una: 1,
-  due: 2,
-  tre: 3,
+/** `Two lemons`, `a chilli`: how many of what is named, and where that ends. */
+const countedIn = (typed: TypedText) => numberSaid(typed, 0, new Set(typed.tokens.map(({ text }) => text)))
+
+function withoutCount(text: string): string {
+  const typed = saidText(text)
+  return textFrom(typed, countedIn(typed)?.next ?? 0)
 }
 
 /** Of what went in, from this share on it is all: a scale and a handful of wet fruit tell no better. Estimated. */
@@ -69,15 +65,12 @@ const ALL_SHARE = 0.9
 /** Whether a text names less of a plant than is in, by its words, its weight or its count. */
 function isPart(text: string, found: PlantOut, story: JarState): boolean {
   if (PART.test(text)) return true
-  const weighed = WEIGHED.exec(text)
-  if (weighed !== null) {
-    const massG = Number(weighed[1]!.replace(',', '.')) * (weighed[2]!.toLowerCase() === 'kg' ? 1000 : 1)
-    return massG < ALL_SHARE * found.massG.value
-  }
-  const counted = COUNTED.exec(text)?.[1]?.toLowerCase()
-  if (counted === undefined) return false
+  const typed = saidText(text)
+  const amount = measureSaid(typed, 0, NONE)
+  if (amount?.kind === 'mass') return amount.value < ALL_SHARE * found.massG.value
+  const counted = amount === null ? countedIn(typed) : null
   const count = story.started.plants.find((plant) => plantKey(plant) === plantKey(found))?.count ?? null
-  return count !== null && (COUNTS[counted] ?? Number(counted)) < ALL_SHARE * count
+  return counted !== null && count !== null && counted.value < ALL_SHARE * count
 }
 
 /**
@@ -90,7 +83,7 @@ export function liftedOut(story: JarState, text: string): readonly PlantOut[] {
     .split(BETWEEN)
     .map((typed) => ({
       typed: typed.trim(),
-      part: typed.trim().replace(PART, '').replace(AMOUNT, '').replace(COUNTED, '').trim(),
+      part: withoutCount(typed.trim().replace(PART, '').replace(AMOUNT, '').trim()),
     }))
     .filter(({ part }) => part !== '')
     .map(({ typed, part }): PlantOut => {

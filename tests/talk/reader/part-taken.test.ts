@@ -20,6 +20,8 @@ it.each([
   '/jar take-out mix of:half the raspberries',
   'took one vanilla pod out of mix',
   '/jar take-out mix of:1 vanilla pod',
+  '/jar take-out mix of:a vanilla pod',
+  '/jar take-out mix of:0.2 kg raspberries',
 ])('part of a plant is not noted as all of it, nor as straining: %s', async (line) => {
   const desk = await deskWith()
   const { outcome, text } = await desk.toldOf(line)
