@@ -1,8 +1,6 @@
+import { CUP_ML } from './customary.ts'
 import { juices } from './juices.ts'
 import type { Material } from './material.ts'
-
-/** A US cup, ml. */
-const CUP_ML = 236.5882365
 
 /**
  * Granulated sugar as it is poured, g/ml: 200 g in a US cup of 236.588 ml.

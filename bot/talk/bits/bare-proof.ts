@@ -25,7 +25,7 @@ export function bareProof(around: RolesAround, bits: Open[]): void {
     if (bit.kind !== 'bare' || bit.role !== null || !Number.isInteger(bit.value) || COUNTED.test(word(bit.to))) return
     const [before, next] = [bits[at - 1], bits[at + 1]]
     const spirit =
-      next?.kind === 'spirit' && joins(around, bit.to, next.from) && !word(bit.to).match(/^of|di$/) ? next : null
+      next?.kind === 'spirit' && joins(around, bit.to, next.from) && !/^(?:of|di)$/.test(word(bit.to)) ? next : null
     const isAfterSpirit = before?.kind === 'spirit' && before.to === bit.from
     const isMeasured = before !== undefined && isLiquid(before) && joinsOf(word, before.to, bit.from)
     const beside = spirit ?? (isAfterSpirit ? before : null)

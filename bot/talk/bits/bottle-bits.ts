@@ -1,4 +1,5 @@
 import { type TypedText, wordAt } from '../../../core/quantity/read/tokens.ts'
+import { anyUnitAt } from '../../../core/quantity/read/unit-at.ts'
 import { measureSaid } from '../../../core/quantity/said/measure-said.ts'
 import { numberSaid } from '../../../core/quantity/said/number-said.ts'
 import { wordSet } from '../lexicon/concepts.ts'
@@ -80,15 +81,14 @@ function litreBottles({ typed, lexicon }: Around, at: number): Bit | null {
   return bit('bottles', at, count.next + 2, count.value * 1000, text, { count: count.value })
 }
 
-const UNIT_ML: Readonly<Record<string, number>> = { quart: 946.353, pint: 473.176, gallon: 3785.41 }
-
 /** `a 70cl bottle`, `two 500 ml bottles`. */
 export function sizeFirst({ typed, lexicon }: Around, at: number): Bit | null {
   const words = wordSet(lexicon.bottles)
   // `A litre bottle of gin`.
-  const unit = /^(?:an?|one|un|una)$/.test(wordAt(typed, at)) ? wordAt(typed, at + 1) : ''
-  if (/^(?:litre|liter|quart|pint|gallon)$/.test(unit) && words.has(wordAt(typed, at + 2)))
-    return bit('bottles', at, at + 3, UNIT_ML[unit] ?? 1000, `1 x 1 ${unit}`, { count: 1 })
+  const word = /^(?:an?|one|un|una)$/.test(wordAt(typed, at)) ? wordAt(typed, at + 1) : ''
+  const unit = /^(?:litre|liter|quart|pint|gallon)$/.test(word) ? anyUnitAt(typed, at + 1)?.unit : undefined
+  if (unit !== undefined && words.has(wordAt(typed, at + 2)))
+    return bit('bottles', at, at + 3, unit.factor, `1 x 1 ${word}`, { count: 1 })
   const things = countable(lexicon)
   const count = numberSaid(typed, at, things)
   const isCounted = count !== null && measureSaid(typed, count.next, things) !== null

@@ -1,3 +1,4 @@
+import { US_FLUID_OUNCE_ML } from '../../../core/quantity/customary.ts'
 import { type TypedText, wordAt } from '../../../core/quantity/read/tokens.ts'
 import { type MeasureSaid, measureSaid } from '../../../core/quantity/said/measure-said.ts'
 import { numberSaid } from '../../../core/quantity/said/number-said.ts'
@@ -12,10 +13,6 @@ export interface FluidSize {
   readonly next: number
 }
 
-/** Grams to the ounce that is weighed, and millilitres to the US fluid ounce: NIST Handbook 44, Appendix C. */
-const OUNCE_G = 28.349523125
-const FLUID_OUNCE_ML = 29.5735295625
-
 const isOunces = ({ kind, unit }: MeasureSaid): boolean => kind === 'mass' && unit.key === 'oz'
 
 /** The size of a vessel that begins at a piece: what it holds is poured, so that its ounces are fluid. */
@@ -26,7 +23,7 @@ export function fluidSizeAt(typed: TypedText, at: number, things: ReadonlySet<st
   if (!isOunces(size)) return null
   return {
     text: `${size.numberText} fl oz`,
-    ml: (size.value / OUNCE_G) * FLUID_OUNCE_ML,
+    ml: (size.value / size.unit.factor) * US_FLUID_OUNCE_ML,
     next: size.next,
   }
 }
@@ -55,7 +52,7 @@ export function cupsOfSize(typed: TypedText, lexicon: Lexicon, at: number): Bit 
   // `2 oz cup of sugar`: what is weighed is not poured.
   const from = /^(?:of|di)$/.test(wordAt(typed, size.next + 1)) ? size.next + 2 : size.next + 1
   if (thingAt(typed.tokens, from, lexicon)?.kind === 'sugar') return null
-  const ounces = (count?.value ?? 1) * (size.value / OUNCE_G)
+  const ounces = (count?.value ?? 1) * (size.value / size.unit.factor)
   const shown = Number(ounces.toPrecision(4))
-  return bit('volume', at, size.next + 1, ounces * FLUID_OUNCE_ML, `${shown} fl oz`)
+  return bit('volume', at, size.next + 1, ounces * US_FLUID_OUNCE_ML, `${shown} fl oz`)
 }

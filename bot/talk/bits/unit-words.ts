@@ -1,4 +1,5 @@
 import { type TypedText, wordAt } from '../../../core/quantity/read/tokens.ts'
+import { anyUnitAt } from '../../../core/quantity/read/unit-at.ts'
 import { measureSaid } from '../../../core/quantity/said/measure-said.ts'
 import { moreAt } from '../../../core/quantity/said/more-said.ts'
 import { numberSaid } from '../../../core/quantity/said/number-said.ts'
@@ -10,22 +11,18 @@ import { thingAt } from './things.ts'
 const NONE: ReadonlySet<string> = new Set()
 
 const UNIT_ALONE = /^(?:litre|liter|litro|kilo|chilo|pint|quart|gallon|pound)$/
-/** Of what is poured, ml: the units of 'NIST Handbook 44', Appendix C. */
-const ALONE_ML: Readonly<Record<string, number>> = { pint: 473.176, quart: 946.353, gallon: 3785.41 }
 const PER = /^(?:per|al|the|each|every|a|an|un|una|one|this|that|this|to|half|mezzo|\d.*)$/
 
 /** `litre of 95`: one is meant, where no number and no article stands before it. */
 export function unitAlone(typed: TypedText, at: number): Bit | null {
-  const unit = wordAt(typed, at)
-  if (!UNIT_ALONE.test(unit) || PER.test(wordAt(typed, at - 1))) return null
+  const word = wordAt(typed, at)
+  const unit = UNIT_ALONE.test(word) && !PER.test(wordAt(typed, at - 1)) ? anyUnitAt(typed, at)?.unit : undefined
+  if (unit === undefined) return null
   const more = moreAt(typed, at + 1)
   const next = more?.next ?? at + 1
   if (more === null && !/^(?:of|di)$/.test(wordAt(typed, next))) return null
   const count = 1 + (more?.share ?? 0)
-  const ml = ALONE_ML[unit]
-  const isMass = ml === undefined && !/^l/.test(unit)
-  const each = ml ?? (unit === 'pound' ? 453.592 : 1000)
-  return bit(isMass ? 'mass' : 'volume', at, next, count * each, `${count} ${unit}`)
+  return bit(unit.kind === 'mass' ? 'mass' : 'volume', at, next, count * unit.factor, `${count} ${word}`)
 }
 
 /** `a fifth of rum`, `2 handles of vodka`; null where no such bottle stands there. */

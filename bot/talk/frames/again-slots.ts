@@ -1,4 +1,4 @@
-import { textFrom } from '../../../core/quantity/read/tokens.ts'
+import { textFrom, wordsFrom } from '../../../core/quantity/read/tokens.ts'
 import type { Sentence } from '../bits/bit.ts'
 import type { SlotKind } from './frame.ts'
 import { jarsMeant } from './jars-meant.ts'
@@ -14,7 +14,7 @@ const TIMES: ReadonlySet<string> = new Set(['twice', 'thrice', 'halve'])
 
 /** How many times as much of all of it is said; null where nothing is. */
 function timesAsMuch({ typed, has }: Sentence): number | null {
-  if (OF_A_PART.test(typed.tokens.map(({ text }) => text).join(' '))) return null
+  if (OF_A_PART.test(wordsFrom(typed))) return null
   return has('twice') ? 2 : has('thrice') ? 3 : has('halve') ? 0.5 : null
 }
 

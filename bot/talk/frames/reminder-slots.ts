@@ -1,6 +1,6 @@
 import { isRefused } from '../../../core/domain-error.ts'
 import { parseCountryCode } from '../../../core/label/parse-country-code.ts'
-import { textFrom } from '../../../core/quantity/read/tokens.ts'
+import { textFrom, wordsFrom } from '../../../core/quantity/read/tokens.ts'
 import { parseZone } from '../../../core/quantity/time/parse-zone.ts'
 import { bit, type Sentence } from '../bits/bit.ts'
 import { endOfAbsence, isLength } from './absence.ts'
@@ -110,7 +110,7 @@ const until: Fill = (sentence) => {
   const span = bits.find(({ kind }) => kind === 'span')
   if (span !== undefined) return { text: `in ${span.text}`, bits: [span] }
   if (has('this_week')) return { text: 'next Monday', bits: [] }
-  const words = typed.tokens.map(({ text }) => text).join(' ')
+  const words = wordsFrom(typed)
   if (/\b(?:not (?:today|now)|non oggi|non ora)\b/.test(words)) return { text: 'tomorrow', bits: [] }
   return has('put_off') && /\b(?:later|piu tardi|dopo)\b/.test(words) ? { text: 'later', bits: [] } : null
 }

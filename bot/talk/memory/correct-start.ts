@@ -1,4 +1,5 @@
 import { isRefused } from '../../../core/domain-error.ts'
+import { wordsFrom } from '../../../core/quantity/read/tokens.ts'
 import { dayFromIso, daysBetween } from '../../../core/quantity/time/calendar-day.ts'
 import { parseDate } from '../../../core/quantity/time/parse-date.ts'
 import type { Bit, Sentence, TalkJar } from '../bits/bit.ts'
@@ -78,7 +79,7 @@ function isItsDay({ bits, today }: Sentence, { startedOn }: TalkJar): boolean {
  */
 export function correctedStart(sentence: Sentence, said: Remembered): TalkReading | null {
   const { typed, has, bits } = sentence
-  const words = typed.tokens.map(({ text }) => text).join(' ')
+  const words = wordsFrom(typed)
   const { numbers, isContrast } = holding(sentence)
   const isWrong = WRONG.test(words)
   if (!isWrong && !(isContrast && (WENT_IN.test(words) || SHOULD.test(words)))) return null

@@ -1,3 +1,4 @@
+import { wordsFrom } from '../../../core/quantity/read/tokens.ts'
 import type { Sentence } from '../bits/bit.ts'
 import { measuresAsked } from '../frames/amount-slots.ts'
 import { frames } from '../frames/frames.ts'
@@ -97,7 +98,7 @@ const PARTS: readonly (readonly [RegExp, number])[] = [
 
 const resized: Rule = ({ has, bits, typed }, last) => {
   if (bits.length > 0 && !bits.every(({ kind }) => kind === 'bare')) return null
-  const words = typed.tokens.map(({ text }) => text).join(' ')
+  const words = wordsFrom(typed)
   const part = PARTS.find(([pattern]) => pattern.test(words))?.[1]
   const factor = part ?? (has('twice') ? 2 : has('thrice') ? 3 : has('halve') ? 0.5 : null)
   const changed = factor === null ? null : scaled(last, factor)

@@ -1,8 +1,9 @@
+import { nameWords } from '../../../core/spelling/normalise-name.ts'
 import type { Bit, Sentence } from '../bits/bit.ts'
 import { amountOf, recipeSpan } from '../frames/amount-slots.ts'
+import { leftOutOf } from '../frames/left-out.ts'
 import { isPlant, plantText } from '../frames/plant-slots.ts'
 import type { CallRead, TalkReading } from '../frames/reading.ts'
-import { wordSet } from '../lexicon/concepts.ts'
 import { DEEDS } from '../lexicon/lexicon.ts'
 import { withOption } from './change-call.ts'
 import type { Remembered } from './remembered.ts'
@@ -26,25 +27,16 @@ function planOpen({ question, call }: Remembered): { readonly plan: CallRead; re
   return call?.command === 'plan' && call.options.from === undefined ? { plan: call, isOpen: false } : null
 }
 
-const stem = (text: string): string => (text.toLowerCase().split(/\s+/).at(-1) ?? '').replace(/(?:ies|y|es|s)$/, '')
+/** The last word of a name, as names are compared. */
+const kindOf = (name: string): string | undefined => nameWords(name).at(-1)
 
 /** With one more plant; a name that had no amount yet is told with it. */
 function withPlant(plan: CallRead, plant: string, name: string): CallRead {
   const { of } = plan.options
   if (of === undefined) return withOption(plan, 'of', plant)
   const items = of.split(/\s*\+\s*/)
-  const same = items.findIndex((item) => stem(item) === stem(name))
+  const same = items.findIndex((item) => kindOf(item) === kindOf(name))
   return withOption(plan, 'of', (same === -1 ? [...items, plant] : items.with(same, plant)).join(' + '))
-}
-
-/** Words that say something and were not used, to be named. */
-function wordsBeside({ typed, lexicon, spans }: Sentence, used: readonly Bit[]): readonly string[] {
-  const known = [lexicon.fillers, lexicon.between, lexicon.loose].map((list) => wordSet(list))
-  const isWithin = (at: number): boolean => [...used, ...spans].some(({ from, to }) => from <= at && at < to)
-  return typed.tokens.flatMap(({ kind, text, from, to }, at) => {
-    const isSaid = kind === 'sign' || text.length < 2 || isWithin(at) || LIES.test(text)
-    return isSaid || known.some((words) => words.has(text)) ? [] : [typed.text.slice(from, to)]
-  })
 }
 
 /** `1 1/2 cups sugar`, `a pinch of cinnamon`, `let it sit 6 weeks`, each a line by itself behind a plan: a recipe that is pasted line by line. */
@@ -54,7 +46,11 @@ export function gathered(sentence: Sentence, said: Remembered): TalkReading | nu
   if (open === null || typed.tokens.length > MOST_PIECES || typed.tokens.some(({ text }) => text === '?')) return null
   if (has(...DEEDS, 'asking', 'instead', 'without', 'not_so', 'may_i', 'would_it', 'how_much', 'how_long')) return null
   const done = (call: CallRead, used: readonly Bit[]): TalkReading =>
-    callReading(call, 'compute', wordsBeside(sentence, used))
+    callReading(
+      call,
+      'compute',
+      leftOutOf(sentence, used).filter((word) => !LIES.test(word.toLowerCase())),
+    )
   const isAll = (used: readonly Bit[]): boolean => bits.every((bit) => used.includes(bit))
   const sweet = sugar(sentence, 'plan')
   if (sweet !== null && isAll(sweet.bits)) return done(withOption(open.plan, 'sugar', sweet.text), sweet.bits)

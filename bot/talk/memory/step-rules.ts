@@ -1,3 +1,4 @@
+import { wordsFrom } from '../../../core/quantity/read/tokens.ts'
 import type { Bit, Sentence } from '../bits/bit.ts'
 import type { CallRead, TalkReading } from '../frames/reading.ts'
 import { symptomIn } from '../frames/symptoms.ts'
@@ -32,7 +33,7 @@ const isUnsure = ({ tokens }: Sentence['typed'], has: Sentence['has']): boolean 
 export const begun: Rule = ({ has, bits, typed }, last, { offered }) => {
   const [day, another] = bits
   const planned = last.command === 'plan' ? offered.find(({ command }) => command === 'jar start') : undefined
-  const isTold = STARTED.test(typed.tokens.map(({ text }) => text).join(' ')) && !has('denial', 'hypothesis')
+  const isTold = STARTED.test(wordsFrom(typed)) && !has('denial', 'hypothesis')
   if (planned !== undefined && isTold && day?.kind === 'date' && another === undefined && !has('asking'))
     return callReading(withOption(planned, 'when', day.text), 'record')
   const past = pastDay(bits)

@@ -1,4 +1,4 @@
-import { textFrom } from '../../../core/quantity/read/tokens.ts'
+import { textFrom, wordsFrom } from '../../../core/quantity/read/tokens.ts'
 import type { Sentence, Surroundings } from '../bits/bit.ts'
 import { isOver, jarsNamed } from '../bits/jars-of.ts'
 import { sentenceIn } from '../bits/sentence.ts'
@@ -31,12 +31,6 @@ const TOLD: readonly Concept[] = [...DEEDS, 'renamed', 'rated']
 
 const MOST_WORDS = 9
 
-const wordsFrom = ({ typed: { tokens } }: Sentence, from: number): string =>
-  tokens
-    .slice(from)
-    .map(({ text }) => text)
-    .join(' ')
-
 interface Cut {
   /** Where the clause before ends. */
   readonly end: number
@@ -54,7 +48,7 @@ function lastCut(sentence: Sentence, surroundings: Surroundings): Cut | null {
     if (JOIN.test(tokens[begin]!.text)) continue
     let end = at
     while (end > 0 && JOIN.test(tokens[end - 1]!.text)) end--
-    const rest = wordsFrom(sentence, begin)
+    const rest = wordsFrom(sentence.typed, begin)
     const isStrong = tokens.slice(end, begin).some(({ text }) => STRONG.test(text))
     if (begin + MOST_WORDS < tokens.length) return null
     if (ORDER.test(rest) || (isStrong && QUESTION.test(rest))) return { end, begin }
@@ -72,10 +66,7 @@ function strainedAndAsked({ typed, bits, spans }: Sentence): string | null {
   const strained = spans.find(({ concept }) => concept === 'strained')
   const at = tokens.findLastIndex(({ text }, place) => JOIN.test(text) && place < tokens.length - 1)
   if (strained === undefined || at < strained.to) return null
-  const rest = tokens
-    .slice(at + 1)
-    .map(({ text }) => text)
-    .join(' ')
+  const rest = wordsFrom(typed, at + 1)
   const isMeasured = bits.some(({ kind, to }) => kind === 'volume' && to <= at)
   return isMeasured && AFTER_STRAINING.test(rest) ? textFrom(typed, 0, at) : null
 }
@@ -100,14 +91,14 @@ export function clausesApart(text: string, surroundings: Surroundings): readonly
   const [one, other] = [textFrom(typed, 0, cut.end), textFrom(typed, cut.begin, typed.tokens.length)]
   const first = sentenceIn(one, surroundings)
   const isTold = first.has(...TOLD) && (isToldNow(first, 'jar rename') || first.has('renamed'))
-  const isAsked = ASKS_OF_JAR.test(wordsFrom(first, 0)) && !first.bits.some(({ value }) => value > 0)
+  const isAsked = ASKS_OF_JAR.test(wordsFrom(first.typed)) && !first.bits.some(({ value }) => value > 0)
   if (!isTold && !isAsked) return null
   const [named] = jarsNamed(first.bits, surroundings.jars)
   const [own] = jarsNamed(sentenceIn(other, surroundings).bits, surroundings.jars)
   // What has a new name is meant by it.
   const isCarried = named !== undefined && own === undefined && !first.has('renamed')
   // How it stands is what a jar shows.
-  if (HOW_IT_STANDS.test(wordsFrom(sentenceIn(other, surroundings), 0)))
+  if (HOW_IT_STANDS.test(wordsFrom(sentenceIn(other, surroundings).typed)))
     return [one, `show me the ${named === undefined || first.has('renamed') ? 'jar' : named.jar.name}`]
   return [one, isCarried ? `${named.jar.name}, ${other}` : other]
 }

@@ -1,4 +1,4 @@
-import { textFrom } from '../../../core/quantity/read/tokens.ts'
+import { textFrom, wordsFrom } from '../../../core/quantity/read/tokens.ts'
 import type { Bit, Sentence } from '../bits/bit.ts'
 
 const COUNTED = new Set<Bit['kind']>(['bottles', 'bare'])
@@ -18,10 +18,7 @@ export function givenAndAsked({ typed, bits, spans }: Sentence): string | null {
   const isOther = bits.some(({ from }) => from > comma)
   const isWish = spans.some(({ concept, to }) => (concept === 'hypothesis' || concept === 'asking') && to <= comma)
   if (!isCounted || !isNamed || isOther || isWish) return null
-  const asked = tokens
-    .slice(comma + 1)
-    .map(({ text }) => text)
-    .join(' ')
+  const asked = wordsFrom(typed, comma + 1)
     .split(/ (?:and|,|\?) | \?$/)
     .filter((part) => part !== '')
   return asked.length > 0 && asked.every((part) => ANSWERED.test(part)) ? textFrom(typed, 0, comma) : null

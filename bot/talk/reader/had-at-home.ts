@@ -1,3 +1,4 @@
+import { wordsFrom } from '../../../core/quantity/read/tokens.ts'
 import type { Sentence } from '../bits/bit.ts'
 import { atHome } from '../frames/at-home-slot.ts'
 import type { TalkReading } from '../frames/reading.ts'
@@ -20,7 +21,6 @@ export function hadAtHome(sentence: Sentence): TalkReading | null {
     return { kind: 'call', call: { command: 'shopping', options }, leftOut: [], does: 'compute' }
   }
   const isOnly = others.length === 0
-  if (!isOnly || isAsked(sentence) || has('to_buy') || !AT_HOME.test(typed.tokens.map(({ text }) => text).join(' ')))
-    return null
+  if (!isOnly || isAsked(sentence) || has('to_buy') || !AT_HOME.test(wordsFrom(typed))) return null
   return { kind: 'call', call: { command: 'shopping', options: { have: have.text } }, leftOut: [], does: 'compute' }
 }

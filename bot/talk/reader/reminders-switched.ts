@@ -1,9 +1,10 @@
+import { wordsFrom } from '../../../core/quantity/read/tokens.ts'
 import type { Sentence } from '../bits/bit.ts'
 import { jarsMeant } from '../frames/jars-meant.ts'
+import { leftOutOf } from '../frames/left-out.ts'
 import type { CallRead, TalkReading } from '../frames/reading.ts'
 import { reminderFills } from '../frames/reminder-slots.ts'
 import { withoutMarks } from '../lexicon/plain-text.ts'
-import { leftOutOf } from './left-out.ts'
 
 const WHAT = '(?:reminders?|nudges?|notifications?|alerts?|pings?|promemoria|avvisi|notifiche)'
 const SMALL = '(?:(?:the|my|your|all|all of the|any|more|those|i|gli|le|tutti|tutti i|miei) )*'
@@ -85,7 +86,7 @@ export function remindersSwitched(sentence: Sentence): TalkReading | null {
   if (ASKED.test(tokens[0]?.text ?? '') || has('shaking_reminders', 'in_here', 'privately')) return null
   const isOfJar = bits.some(({ kind }) => kind === 'plant' || kind === 'jar')
   if (bits.some(({ kind }) => !/^(?:date|span|plant|jar)$/.test(kind))) return null
-  const words = tokens.map(({ text }) => text).join(' ')
+  const words = wordsFrom(typed)
   const off = OFF.map((pattern) => pattern.exec(words)?.[0]).find((said) => said !== undefined)
   const on = off ?? ON.map((pattern) => pattern.exec(words)?.[0]).find((said) => said !== undefined)
   if (on === undefined) return null

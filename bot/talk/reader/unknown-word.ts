@@ -1,8 +1,8 @@
 import { plantSaid } from '../../../core/botanical/find/plant-said.ts'
 import { saidText } from '../../../core/quantity/said/said-text.ts'
 import type { Sentence } from '../bits/bit.ts'
+import { leftOutOf } from '../frames/left-out.ts'
 import type { TalkReading } from '../frames/reading.ts'
-import { leftOutOf } from './left-out.ts'
 
 const NONE: ReadonlySet<string> = new Set()
 

@@ -3,6 +3,7 @@ import { isAllowedName, keyOf } from '../names/name-index.ts'
 import { allRefusedNames } from '../refuse/all-refused.ts'
 import { nearRefusedIn } from '../refuse/near-said.ts'
 import { undrinkableIn } from '../refuse/refuse-spirit.ts'
+import { PLACE_WORDS } from '../refuse/refused-words.ts'
 import { classify } from '../spirit/classify.ts'
 
 /** Kinds whose names are everyday words. */
@@ -51,8 +52,7 @@ export const dangersNoted = (note: string): readonly string[] => {
 }
 
 /** `Foxglove Cottage` is a house, whatever grows there. */
-const OF_A_PLACE =
-  /\b(?:cottages?|house|lane|road|street|farm|hall|inn|arms|drive|avenue|close|court|lodge|school|terrace|villa|barn|manor|via|casa|cascina|podere)\b/
+const OF_A_PLACE = new RegExp(`\\b(?:${PLACE_WORDS}|cottages|barn|via|casa|cascina|podere)\\b`)
 
 /** Parts of a plant, and what is made of it: beside its name they name it. */
 const PARTS_OF =

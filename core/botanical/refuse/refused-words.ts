@@ -114,9 +114,15 @@ export const WHERE_IT_STANDS =
 export const ABOUT_THE_HOUSE =
   /^(?:radiator|deters|detergent|bleach|candegg|varech|lejia|varnish|motor|coolant|wipes|gel$|ammonia|peroxide|hand$)/
 
+/** What stands behind the name of a place. */
+export const PLACE_WORDS =
+  'cottage|house|lane|road|street|farm|hall|inn|arms|drive|avenue|close|court|lodge|school|terrace|villa|manor'
+
 /** `A jar called Foxglove Cottage`, `lemons from Hemlock Farm`: a place, unless something that grows is named after it. */
-const PLACES =
-  /(?<!\d\s*)\b(?:[\p{L}’']+\s+)(?=(?:cottage|house|lane|road|street|farm|hall|inn|arms|drive|avenue|close|court|lodge|school|terrace|villa|manor)\b(?!\s+(?:garden|hedge|lea|flower|berr|root|plant|seed|gin|vodka|liqueur)))/giu
+const PLACES = new RegExp(
+  `(?<!\\d\\s*)\\b(?:[\\p{L}’']+\\s+)(?=(?:${PLACE_WORDS})\\b(?!\\s+(?:garden|hedge|lea|flower|berr|root|plant|seed|gin|vodka|liqueur)))`,
+  'giu',
+)
 
 const blank = (found: string): string => ' '.repeat(found.length)
 

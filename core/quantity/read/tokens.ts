@@ -109,10 +109,15 @@ export const textFrom = ({ text, tokens }: TypedText, at: number, until = tokens
 /** As `textFrom`, with slips mended: what an option takes. */
 export const mendedFrom = (typed: TypedText, at: number, until: number): string => {
   const pieces = typed.tokens.slice(at, until)
-  return pieces.some(({ isMended }) => isMended === true)
-    ? pieces.map(({ text }) => text).join(' ')
-    : textFrom(typed, at, until)
+  return pieces.some(({ isMended }) => isMended === true) ? wordsFrom({ tokens: pieces }) : textFrom(typed, at, until)
 }
+
+/** The same as it is compared, a blank between the pieces. */
+export const wordsFrom = ({ tokens }: Pick<TypedText, 'tokens'>, at = 0, until = tokens.length): string =>
+  tokens
+    .slice(at, until)
+    .map(({ text }) => text)
+    .join(' ')
 
 /** The piece at a place, as it is compared; empty where there is none. */
 export const wordAt = ({ tokens }: TypedText, at: number): string => tokens[at]?.text ?? ''

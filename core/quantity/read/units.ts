@@ -1,3 +1,4 @@
+import { IMPERIAL_GALLON_ML, POUND_G, US_GALLON_ML } from '../customary.ts'
 import type { UnitKind } from '../problems.ts'
 import type { Assumption } from '../quantities.ts'
 
@@ -16,18 +17,10 @@ export const toCanonical = (unit: Unit, value: number): number => (value - unit.
 
 type Row = readonly [key: string, factor: number, phrases: string]
 
-/**
- * US measures, ml: NIST Handbook 44 Appendix C (gallon of 231 cubic inches, inch of 2.54 cm: 3785.411784 ml).
- * Spoons are the US ones too; the metric 15 ml and 5 ml differ by 1.4 %, less than any spoon's own error.
- */
-const US_GALLON_ML = 231 * 2.54 ** 3
-/** Imperial gallon, ml: UK Weights and Measures Act 1985, Schedule 1. */
-const IMPERIAL_GALLON_ML = 4546.09
-/** International pound, g: agreement of 1959; UK Weights and Measures Act 1985, Schedule 1. */
-const POUND_G = 453.59237
 /** Mean Gregorian month, days. */
 const MONTH_DAYS = 365.2425 / 12
 
+/** Spoons are the US ones; the metric 15 ml and 5 ml differ by 1.4 %, less than any spoon's own error. */
 const metricVolumes: readonly Row[] = [
   ['ml', 1, 'ml|mls|mil|mils|millilitre|millilitres|milliliter|milliliters|millilitro|millilitri'],
   ['cl', 10, 'cl|centilitre|centilitres|centiliter|centiliters|centilitro|centilitri'],

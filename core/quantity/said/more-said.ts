@@ -31,7 +31,7 @@ function shareAt(typed: TypedText, at: number, hasArticle: boolean): ShareMore |
   const dash = wordAt(typed, at + 1) === '-' ? 2 : 1
   const word = wordAt(typed, at + dash)
   if (hasArticle || (count !== 2 && count !== 3) || !SEVERAL_SHARES.test(word)) return null
-  const parts = /^(?:t)/.test(word) ? 3 : 4
+  const parts = word.startsWith('t') ? 3 : 4
   return count < parts ? { share: count / parts, next: at + dash + 1 } : null
 }
 

@@ -1,9 +1,7 @@
+import { CUP_ML, IMPERIAL_FLUID_OUNCE_ML, IMPERIAL_PINT_ML, OUNCE_G, POUND_G } from '../customary.ts'
 import type { Measured } from '../measured/measured.ts'
 import { digits } from '../measured/shown-digits.ts'
 import type { UnitSystem } from '../read/parse-units.ts'
-
-/** US cup, NIST Handbook 44 Appendix C, ml. */
-export const CUP_ML = 236.5882365
 
 const TABLESPOONS_A_CUP = 16
 
@@ -11,14 +9,7 @@ const TABLESPOON_ML = CUP_ML / TABLESPOONS_A_CUP
 
 const TEASPOONS_A_TABLESPOON = 3
 
-/** Imperial pint and its fluid ounce, an eighth and a 160th of a gallon, ml: UK Weights and Measures Act 1985, Schedule 1. */
-export const PINT_ML = 568.26125
-
 const FLUID_OUNCES_A_PINT = 20
-
-export const FLUID_OUNCE_ML = PINT_ML / FLUID_OUNCES_A_PINT
-
-const OUNCE_G = 28.349523125
 
 const OUNCES_A_POUND = 16
 
@@ -101,7 +92,7 @@ const FEW_OUNCES = 5
 const PINT_STEPS = [5, 2, 1, 0.5, 0.25]
 
 function imperialPints(volumeMl: Measured): readonly HouseholdPart[] {
-  const amount = shownOf(volumeMl, FLUID_OUNCE_ML)
+  const amount = shownOf(volumeMl, IMPERIAL_FLUID_OUNCE_ML)
   if (amount.shown < FEW_OUNCES) return [{ count: toStep(amount, [0.25, 0.125]), unit: 'imp_fl_oz' }]
   const rounded = toStep(amount, PINT_STEPS)
   return parts(rounded, ['imp_pint', 'imp_fl_oz'], [rounded % FLUID_OUNCES_A_PINT, FLUID_OUNCES_A_PINT])
@@ -125,7 +116,7 @@ const isTold = (amount: Measured, unit: number): boolean => shownOf(amount, unit
 /** What is poured, ml, in the measures of a household; null where that is metric. */
 export function householdVolume(volumeMl: Measured, system: UnitSystem): readonly HouseholdPart[] | null {
   if (system === 'us' && isTold(volumeMl, TABLESPOON_ML)) return cups(volumeMl)
-  return system === 'imperial' && isTold(volumeMl, FLUID_OUNCE_ML) ? imperialPints(volumeMl) : null
+  return system === 'imperial' && isTold(volumeMl, IMPERIAL_FLUID_OUNCE_ML) ? imperialPints(volumeMl) : null
 }
 
 /** What is weighed, g, in pounds and ounces; null where that is metric. */
@@ -146,9 +137,9 @@ const CANONICAL: { readonly [Unit in HouseholdUnit]: number } = {
   cup: CUP_ML,
   tbsp: TABLESPOON_ML,
   tsp: TABLESPOON_ML / TEASPOONS_A_TABLESPOON,
-  imp_pint: PINT_ML,
-  imp_fl_oz: FLUID_OUNCE_ML,
-  lb: OUNCES_A_POUND * OUNCE_G,
+  imp_pint: IMPERIAL_PINT_ML,
+  imp_fl_oz: IMPERIAL_FLUID_OUNCE_ML,
+  lb: POUND_G,
   oz: OUNCE_G,
 }
 

@@ -1,12 +1,12 @@
-import { CUP_ML, FLUID_OUNCE_ML, PINT_ML } from './household.ts'
+import { CUP_ML, IMPERIAL_FLUID_OUNCE_ML, IMPERIAL_PINT_ML, US_FLUID_OUNCE_ML } from '../customary.ts'
 
 /** Sizes that are sold by their own name, the largest first, ml. */
 const SIZES = [
   ['quarts', 4 * CUP_ML],
   ['pints', 2 * CUP_ML],
-  ['imp pints', PINT_ML],
-  ['fl oz', CUP_ML / 8],
-  ['imp fl oz', FLUID_OUNCE_ML],
+  ['imp pints', IMPERIAL_PINT_ML],
+  ['fl oz', US_FLUID_OUNCE_ML],
+  ['imp fl oz', IMPERIAL_FLUID_OUNCE_ML],
 ] as const
 
 /** As far as a size that was written down may be off, ml. */

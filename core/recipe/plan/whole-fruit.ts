@@ -1,5 +1,6 @@
 import type { Botanical } from '../../botanical/botanical.ts'
 import { nameWords } from '../../spelling/normalise-name.ts'
+import { between } from './between.ts'
 
 /** What is peeled off is called one of these. */
 const PEEL: ReadonlySet<string> = new Set(
@@ -19,5 +20,5 @@ export function wholeFruitIn({ zestGPerFruit, fruitG }: Botanical, noun: string,
   if (zestGPerFruit === null || fruitG === null) return null
   if (nameWords(noun).some((word) => PEEL.has(word))) return null
   const [least, most] = fruitG
-  return massG < LEAST_FRUIT * most ? null : Math.round((2 * massG) / (least + most))
+  return massG < LEAST_FRUIT * most ? null : Math.round(massG / between(least, most).value)
 }

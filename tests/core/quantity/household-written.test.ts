@@ -20,6 +20,11 @@ describe.each(SYSTEMS)('an amount as a household of %s tells it', (system) => {
     }
   })
 
+  it('of two measures is written without decimals', () => {
+    const texts = AMOUNTS.map((value) => writeWaters(kitchenWater({ value, plusMinus: 1 }, null, system)))
+    expect(texts.filter((text) => /(?:cups?|pints?) \d+\.|\d\.\d+ (?:cups?|imp pints?) \d/.test(text))).toEqual([])
+  })
+
   it('of juice can be written too', () => {
     for (const value of AMOUNTS.filter((_, at) => at % 10 === 0))
       expect(writeWaters(kitchenWater({ value, plusMinus: 1 }, 'orange_juice', system))).toMatch(/juice$/)

@@ -1,8 +1,8 @@
+import { CUP_ML } from '../../../../core/quantity/customary.ts'
 import { POURED_SUGAR_G_PER_ML } from '../../../../core/quantity/materials.ts'
 import { typedCall } from '../../../calls/call.ts'
 import type { HandbookPart, KitchenId } from '../../messages/handbook.ts'
 
-const CUP_ML = 236.5882365
 const cup = Math.round(CUP_ML)
 
 export const kitchen: HandbookPart<KitchenId> = {

@@ -1,10 +1,10 @@
+import { CUP_ML } from '../../../../core/quantity/customary.ts'
 import { POURED_SUGAR_G_PER_ML } from '../../../../core/quantity/materials.ts'
 import { styleSweetnessGPerL } from '../../../../core/quantity/read/sweetness-at.ts'
 import { typedCall } from '../../../calls/call.ts'
 import type { HandbookPart, SweeteningId } from '../../messages/handbook.ts'
 
 const { dry, everyday, rich } = styleSweetnessGPerL
-const CUP_ML = 236.5882365
 
 export const sweetening: HandbookPart<SweeteningId> = {
   dry_sugar: {
