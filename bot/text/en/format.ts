@@ -23,7 +23,7 @@ const EIGHTHS = ['', '⅛', '¼', '⅜', '½', '⅝', '¾', '⅞']
 const mixed = (amount: number): string => {
   const whole = Math.floor(amount)
   const part = EIGHTHS[Math.round((amount - whole) * 8)] ?? ''
-  return [whole === 0 ? '' : `${whole}`, part].filter((text) => text !== '').join(' ')
+  return [whole === 0 ? '' : `${whole}`, part].filter((text) => text !== '').join(NBSP)
 }
 
 /** `2 ½`: in the eighths that cups and spoons are marked with; never nothing of something. */
