@@ -1,8 +1,9 @@
+import { wordAt } from '../../../core/quantity/read/tokens.ts'
 import type { Bit, Sentence } from '../bits/bit.ts'
 import { isOver, jarsOf } from '../bits/jars-of.ts'
 import { isPieceOut, staysIn } from '../bits/lifted-out.ts'
 import { onlyBit } from './amount-slots.ts'
-import type { Fill } from './plant-slots.ts'
+import { type Fill, plantText } from './plant-slots.ts'
 
 /** How much was poured off: the volume that is said, whatever it stands beside. */
 export const pouredOff: Fill = ({ bits, typed }) => {
@@ -71,8 +72,16 @@ export const plantsInside: Fill = (sentence) => {
   const part = partIn(sentence)
   if (part === null || part.plants.length === 0) return null
   const amounts = part.plants.flatMap(({ with: place }) => (place === undefined ? [] : [sentence.bits[place]!]))
-  return { text: part.plants.map(({ text }) => text.toLowerCase()).join(' + '), bits: [...part.plants, ...amounts] }
+  const { bits, typed } = sentence
+  const texts = part.plants.map((plant) => {
+    const text = plantText(bits, plant, typed)
+    return plant.with === undefined && ONE.test(wordAt(typed, plant.from - 1)) ? `1 ${text}` : text
+  })
+  return { text: texts.join(' + '), bits: [...part.plants, ...amounts] }
 }
+
+/** `A chilli` of several. */
+const ONE = /^(?:an?|un[oa]?)$/
 
 export const jarOfPart: Fill = (sentence) => {
   const part = partIn(sentence)

@@ -10,6 +10,8 @@ export function partTaken(reading: TalkReading, { typed, bits }: Sentence): Talk
   if (reading.kind !== 'call' || reading.does !== 'record') return reading
   const { command, options } = reading.call
   if (command !== 'jar strain' && command !== 'jar take-out') return reading
+  // How much came out is told with it.
+  if (/^\d/.test(options.of ?? '')) return reading
   const said = PART_OUT.exec(typed.text)
   const plant = options.of ?? bits.find(({ kind }) => kind === 'plant')?.text
   if (said === null || plant === undefined || options.measured !== undefined) return reading

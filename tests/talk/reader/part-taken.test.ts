@@ -19,6 +19,9 @@ it.each([
   '/jar take-out sloe of:200 g sloes',
   '/jar take-out mix of:half the raspberries',
   'took one vanilla pod out of mix',
+  'took a vanilla pod out of the mix',
+  'ho tolto una bacca di vaniglia dal mix',
+  'took 200 g raspberries out of the mix',
   '/jar take-out mix of:1 vanilla pod',
   '/jar take-out mix of:a vanilla pod',
   '/jar take-out mix of:0.2 kg raspberries',
@@ -36,6 +39,8 @@ it.each([
   '/jar take-out mix of:2 vanilla pods',
   '/jar take-out mix of:the vanilla pods and the raspberries',
   'took 2 vanilla pods out of mix',
+  'took 500 g raspberries out of the mix',
+  'took both vanilla pods out of the mix',
 ])('all of it is: %s', async (line) => {
   expect((await (await deskWith()).toldOf(line)).outcome).toMatchObject({ ok: true, path: 'jar take-out' })
 })
