@@ -5,7 +5,7 @@ import { timesSaid } from '../frames/again-slots.ts'
 import { leftOutOf } from '../frames/left-out.ts'
 import type { CallRead, TalkReading } from '../frames/reading.ts'
 import type { FrameTried } from '../frames/score.ts'
-import { DEEDS } from '../lexicon/lexicon.ts'
+import { type Concept, DEEDS } from '../lexicon/lexicon.ts'
 import { isAsked, isToldNow } from './is-told.ts'
 import { takenSpirit } from './taken-spirit.ts'
 import { twoDrinks } from './two-drinks.ts'
@@ -23,13 +23,22 @@ const planOf = ({ options: { when: _, ...options } }: CallRead, leftOut: readonl
   does: 'compute',
 })
 
+/** Done to a jar that stands there: of no batch that is only planned. */
+const OF_A_JAR: ReadonlySet<Concept> = new Set(['shook', 'bottled', 'gave_away', 'fined', 'divided'])
+
+/** The deeds that are said with what a frame does; another one in the sentence is named. Empty where any may be. */
+function deedsSaidWith({ does, command, cues }: FrameTried['frame']): readonly string[] {
+  if (does === 'record') return Object.keys(cues)
+  return command === 'plan' ? [...DEEDS].filter((deed) => !OF_A_JAR.has(deed)) : []
+}
+
 /** What a frame that holds comes to: a call, a question, or a line to type. */
 export function readingOf(best: FrameTried, sentence: Sentence, isTyped = false): TalkReading {
   const { frame, lacks, open, unused } = best
   const call = callOf(best)
   const covered = sentence.bits.filter(({ kind }) => frame.covers?.includes(kind) === true)
   const used = [...best.used, ...covered]
-  const words = leftOutOf(sentence, used, frame.does === 'record' ? Object.keys(frame.cues) : [])
+  const words = leftOutOf(sentence, used, deedsSaidWith(frame))
   const unsized = COUNT_BOTTLES.has(frame.command) ? unsizedBottles(sentence, used) : []
   // Named as a whole: `a small one`.
   const times = frame.command === 'again' && call.options.spirit === undefined ? timesSaid(sentence) : []

@@ -87,6 +87,16 @@ it('names a word that it left out', async () => {
   expect(notes[0]).toMatchObject({ key: 'left_out', values: { words: ['organic', 'zeppelin'] } })
 })
 
+it.each([
+  ['15 elderflower heads, a litre of vodka, shook it', 'shook'],
+  ['10 lemons and a litre of vodka, bottled it', 'bottled'],
+])('names a deed that is done to no batch that is only planned: %s', async (text, word) => {
+  const { outcome } = await talker().hear(text)
+  const notes = outcome.ok && 'reply' in outcome ? outcome.reply.notes : []
+  expect(outcome).toMatchObject({ path: 'plan' })
+  expect(notes.flatMap((note) => (note.key === 'left_out' ? note.values.words : []))).toContain(word)
+})
+
 describe('memory', () => {
   it('changes the last call and runs it again', async () => {
     const one = talker()
