@@ -26,6 +26,8 @@ const SMALLEST = 20
 const SIZES = [36, SMALL, 28, LEAST_READABLE, 23, SMALLEST] as const
 const LARGE = 74
 const LONG = 54
+const FACTS = 44
+const LEAST_FACTS = 30
 const MIDDLE = WIDTH / 2
 
 const LINE = { x: LEFT, width: ROOM, align: 'middle', fill: BLACK } as const
@@ -42,7 +44,8 @@ export function bottleLabel(data: BottleLabelData, pen: Pen): Picture {
     .filter((said) => said !== '')
     .join('  ·  ')
   const factsY = 70 + name.height
-  const top = factsY + lineHeight(44) + 14
+  const told = factsText(faces, facts, factsY)
+  const top = factsY + told.height + 14
   const dates = [label.bottled(data), label.bestBefore(data), label.maker(data)].filter((said) => said !== '')
   const warnings = [label.warning(data), label.neat(data), label.keepAway()].filter((said) => said !== '')
   const last = [...dates, ...warnings]
@@ -56,7 +59,7 @@ export function bottleLabel(data: BottleLabelData, pen: Pen): Picture {
     ground(height),
     sprig(48),
     name.svg,
-    textLine(faces, { ...LINE, y: factsY, size: 44, leastSize: 30, face: 'bold', text: facts }),
+    told.svg,
     rule(top),
     moved(0, top + 10 + Math.floor((roomOf(height) - middle.height) / 2), middle.svg),
     rule(foot - 12),
@@ -69,6 +72,14 @@ export function bottleLabel(data: BottleLabelData, pen: Pen): Picture {
   ]
   const svg = drawing(WIDTH, height, svgs.join(''))
   return { svg, width: WIDTH, height, alt: clean(label.alt(data, format)), dotsPerInch: DOTS_PER_INCH }
+}
+
+/** On one line, or on two where they would be cut. */
+function factsText(faces: Pen['faces'], text: string, y: number): { readonly svg: string; readonly height: number } {
+  const at = { ...LINE, y, face: 'bold', text } as const
+  if (textWidth(faces, { text, face: 'bold', size: LEAST_FACTS }) > ROOM)
+    return textLines(faces, { ...at, size: FACTS }, 2)
+  return { svg: textLine(faces, { ...at, size: FACTS, leastSize: LEAST_FACTS }), height: lineHeight(FACTS) }
 }
 
 /** What burns, marked on a line of its own, so that no warning beside it is cut and the frame stays free. */

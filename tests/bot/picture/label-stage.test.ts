@@ -26,6 +26,16 @@ describe('the label of a bottle', () => {
     expect(alt).not.toContain('(computed)')
   })
 
+  it('says how strong it is and how much on two lines where one would cut them', async () => {
+    const data = { ...bottleLabelData(readyBatch('lemon'), 354.88), strength: 'computed' as const }
+    const drawn = async (units: 'us' | 'metric') =>
+      [...bottleLabel(data, { ...(await pen()), format: englishFormat(units) }).svg.matchAll(/<text[^>]*>([^<]*)</g)]
+        .map(([, text = '']) => text.replace(/\s+/g, ' '))
+        .slice(1, 3)
+    expect(await drawn('us')).toEqual(['Liqueur · about 42 % vol (84 proof)', '(computed) · 12 fl oz'])
+    expect((await drawn('metric'))[0]).toBe('Liqueur · about 42 % vol (computed) · 12 fl oz')
+  })
+
   it('keeps the mark of what burns inside its frame, and all that warns on it', async () => {
     const data = { ...bottleLabelData(readyBatch('lemon'), 500), isFlammable: true }
     const { svg, width } = bottleLabel(data, await pen())
