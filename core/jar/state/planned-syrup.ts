@@ -1,5 +1,7 @@
 import { unlessRefused } from '../../domain-error.ts'
 import { keepingAt } from '../../liquid/keeping.ts'
+import { once } from '../../once.ts'
+import type { MaterialId } from '../../quantity/materials.ts'
 import { exactly, type Measured } from '../../quantity/measured/measured.ts'
 import type { Portion } from '../../recipe/portion.ts'
 import { type Syrup, syrup } from '../../recipe/solve/syrup.ts'
@@ -18,8 +20,7 @@ interface PlannedSyrup {
 export const wouldFerment = ({ abvPercent, sugarGPerL }: Targets): boolean =>
   keepingAt(abvPercent, sugarGPerL) === 'ferments'
 
-/** The syrup that makes of a strained jar what was planned, of what was planned where nothing else is named; null where nothing was, it cannot be, it would ferment, or sugar still draws on its fruit. */
-export function plannedSyrup(story: JarState, sweetener = story.started.sweetener): PlannedSyrup | null {
+const plannedOf = (story: JarState, sweetener: MaterialId | undefined): PlannedSyrup | null => {
   const { targets, filler } = story.started
   if (targets === null || wouldFerment(targets) || story.onFruit !== null) return null
   const infusion = asPortion(contentsOf(story))
@@ -28,6 +29,13 @@ export function plannedSyrup(story: JarState, sweetener = story.started.sweetene
     syrup: syrup(infusion, { by: 'strength_and_sweetness', ...targets }, null, { sweetener, filler }),
   }))
 }
+
+// One reply looks at it from five places: its lines, its buttons, its cautions, what is still to do, the duties.
+const plannedAsStarted = once((story: JarState) => plannedOf(story, story.started.sweetener))
+
+/** The syrup that makes of a strained jar what was planned, of what was planned where nothing else is named; null where nothing was, it cannot be, it would ferment, or sugar still draws on its fruit. */
+export const plannedSyrup = (story: JarState, sweetener = story.started.sweetener): PlannedSyrup | null =>
+  sweetener === story.started.sweetener ? plannedAsStarted(story) : plannedOf(story, sweetener)
 
 /** The syrup that is still to go into a strained jar; null where none was planned, or where it is done. */
 export const syrupToAdd = (story: JarState, sweetener = story.started.sweetener): Syrup | null =>
