@@ -10,7 +10,7 @@ import { SHELVES } from './shelves.ts'
 
 const files = Object.fromEntries(SENTENCE_FILES.map((name) => [name, sentencesOf(name)]))
 const sentences = Object.values(files).flat()
-const ours = (['own-1', 'own-2', 'own-3', 'own-4', 'held', 'held-2', 'held-3', 'held-4'] as const).flatMap(
+const ours = (['own-1', 'own-2', 'own-3', 'own-4', 'held', 'held-2', 'held-3', 'held-4', 'held-5'] as const).flatMap(
   (name) => files[name]!,
 )
 const offTopic = readOffTopic()
@@ -48,6 +48,7 @@ describe('the sentences', () => {
     expect(files['held-2']!.length).toBe(240)
     expect(files['held-3']!.length).toBe(240)
     expect(files['held-4']!.length).toBe(240)
+    expect(files['held-5']!.length).toBe(200)
     const italian = ours.filter(({ lang }) => lang === 'it').length / ours.length
     expect(italian).toBeGreaterThan(0.17)
     expect(offTopic.length).toBeGreaterThanOrEqual(100)

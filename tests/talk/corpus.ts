@@ -22,8 +22,11 @@ import { SHELVES, type Shelf } from './shelves.ts'
  * and titles of entries. `held-4` was written by a sixth, as thirty other people would type, who had not seen the reader, its
  * lexicon, `held-2` nor `held-3`, but part of the development sets, how an answer is judged, the names of plants, the ids
  * and titles of entries, and the first rows of core's words for symptoms; it was held until it was measured, and is for
- * development since, as `held-2` is. `held-3` is held: whoever works on the reader looks at its totals only and at no single
- * sentence, or it measures nothing.
+ * development since, as `held-2` is. `held-5` was written by a seventh, as twenty people new to the bot would type in a week,
+ * who had not seen the reader, its lexicon nor any sentence but the first forty of `own-1`, but the meanings of the `own`
+ * sets, how an answer is judged, the names of plants, the ids and titles of entries, and most of core's words for symptoms.
+ * `held-3` and `held-5` are held: whoever works on the reader looks at their totals only and at no single sentence, or they
+ * measure nothing.
  *
  * `after` is what was typed before in the same talk, `shelf` the jars that there are. A value is in the unit of its name,
  * whatever unit was typed; a strength is in % vol, `sugar` and a `to_sweetness` that is a number in g/L. Spirits of a kind
@@ -161,7 +164,7 @@ export type Danger = z.output<typeof danger>
 
 export const SENTENCE_FILES = [
   ...['open', 'open-2', 'own-1', 'own-2', 'own-3', 'own-4', 'held'],
-  ...['held-2', 'held-3', 'held-4'],
+  ...['held-2', 'held-3', 'held-4', 'held-5'],
 ] as const
 
 const linesOf = <Line>(name: string, line: z.ZodType<Line>): readonly Line[] =>
