@@ -25,6 +25,11 @@ import { SHELVES, type Shelf } from './shelves.ts'
  * development since, as `held-2` is. `held-5` was written by a seventh, as twenty people new to the bot would type in a week,
  * who had not seen the reader, its lexicon nor any sentence but the first forty of `own-1`, but the meanings of the `own`
  * sets, how an answer is judged, the names of plants, the ids and titles of entries, and most of core's words for symptoms.
+ * `own-6` was written by another, half of it as thirty people would type who write at length, politely, with reasons,
+ * asides and numbers in words, half as thirty who write some six words. Its writer had not seen the reader nor its
+ * lexicon, but the first forty sentences of `own-1`, a meaning of each form of the development sets and the lines that
+ * their follow-ups come after, how an answer is judged, some names of plants, the ids and titles of entries, and core's
+ * words for symptoms: it is for development, not held.
  * `held-3` and `held-5` are held: whoever works on the reader looks at their totals only and at no single sentence, or they
  * measure nothing.
  *
@@ -163,7 +168,7 @@ export type OffTopic = z.output<typeof offTopic>
 export type Danger = z.output<typeof danger>
 
 export const SENTENCE_FILES = [
-  ...['open', 'open-2', 'own-1', 'own-2', 'own-3', 'own-4', 'held'],
+  ...['open', 'open-2', 'own-1', 'own-2', 'own-3', 'own-4', 'own-6', 'held'],
   ...['held-2', 'held-3', 'held-4', 'held-5'],
 ] as const
 
