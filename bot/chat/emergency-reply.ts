@@ -27,9 +27,19 @@ function numbersFor(harm: HarmId, contact: Contact | null): readonly string[] {
   return [...new Set(numbers.filter((number) => number !== null))]
 }
 
+/** Of these the emergency number is for the bad ones, somebody else for the rest. */
+const MILD_TOO: readonly HarmId[] = [
+  'swallowed_spirit_child',
+  'swallowed_spirit_adult',
+  'swallowed_plant',
+  'spirit_in_eye',
+]
+
 const cellOf = (cell: Message<'cells'>, label: Message<'rows'>): Row => ({ label, cell })
 
-const labelled = (key: 'emergency_poison_centre' | 'emergency_if_swallowed' | 'emergency_person'): Message<'rows'> => ({
+type LabelKey = 'emergency_poison_centre' | 'emergency_otherwise' | 'emergency_if_swallowed' | 'emergency_person'
+
+const labelled = (key: LabelKey): Message<'rows'> => ({
   group: 'rows',
   key,
   values: undefined,
@@ -51,11 +61,18 @@ function secondRow(harm: HarmId, contact: Contact | null, { country, zone }: Whe
     const values = { numbers: numbersFor(harm, contact), isCountryKnown: country !== null }
     return [cellOf({ group: 'cells', key: 'emergency_person', values }, labelled('emergency_person')), ...asked]
   }
-  const label = labelled(isPoisoning(harm) ? 'emergency_poison_centre' : 'emergency_if_swallowed')
+  if (!isPoisoning(harm)) return asked
+  const label = labelled(harm === 'self_harm' ? 'emergency_if_swallowed' : 'emergency_poison_centre')
   if (centre !== null) return [cellOf({ group: 'cells', key: 'emergency_poison_centre', values: centre }, label)]
   if (country === null) return asked
-  const values = { instead: contact?.instead ?? null }
-  return [cellOf({ group: 'cells', key: 'emergency_no_centre', values }, label)]
+  const instead = contact?.instead ?? null
+  const isOther = instead !== null && MILD_TOO.includes(harm)
+  return [
+    cellOf(
+      { group: 'cells', key: 'emergency_no_centre', values: { instead } },
+      isOther ? labelled('emergency_otherwise') : label,
+    ),
+  ]
 }
 
 function centreFor(harm: HarmId, contact: Contact | null) {
@@ -66,13 +83,20 @@ function centreFor(harm: HarmId, contact: Contact | null) {
 }
 
 /**
- * The answer where somebody was harmed: the emergency number, then the poison centre, then at most four steps; of an
- * animal the vet first, then the number for people. Of a country without a number on record it shows none.
+ * The answer where somebody was harmed: the emergency number, then the poison centre where anything was swallowed or went
+ * in, then at most four steps; of an animal the vet first, then the number for people. Of a country without a number on record it shows none.
  */
 export function emergencyReply(harm: HarmId, whereabouts: Whereabouts): Reply {
   const { country } = whereabouts
   const contact = contactOf(country)
   const steps = stepsFor[harm]
+  const second = secondRow(harm, contact, whereabouts)
+  const doing = steps.map((step, index) =>
+    cellOf(
+      { group: 'cells', key: 'emergency_step', values: { step } },
+      { group: 'rows', key: 'emergency_step', values: { number: index + 1 } },
+    ),
+  )
   const isAnimals = harm === 'pet'
   const centre = isAnimals && contact?.poisonCentre?.takesAnimals !== true ? null : centreFor(harm, contact)
   return {
@@ -83,18 +107,12 @@ export function emergencyReply(harm: HarmId, whereabouts: Whereabouts): Reply {
         harm,
         numbers: numbersFor(harm, contact),
         isCountryKnown: country !== null,
+        hasCentre: centre !== null,
         animals: contact?.poisonCentre?.takesAnimals === true ? contact.poisonCentre.number : null,
       },
     },
-    table: [
-      ...secondRow(harm, contact, whereabouts),
-      ...steps.map((step, index) =>
-        cellOf(
-          { group: 'cells', key: 'emergency_step', values: { step } },
-          { group: 'rows', key: 'emergency_step', values: { number: index + 1 } },
-        ),
-      ),
-    ],
+    // Fire and blood do not wait for a question.
+    table: isPoisoning(harm) ? [...second, ...doing] : [...doing, ...second],
     sure: [],
     notes: [{ group: 'notes', key: 'emergency_nothing_done', values: undefined }],
     cautions: [],

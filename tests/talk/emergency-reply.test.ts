@@ -21,8 +21,10 @@ const linesOf = async (country: string | null, line: string) => (await deskOf(co
 describe('the answer where somebody was harmed', () => {
   it('says the emergency number first, then the poison centre with its hours, then four steps', async () => {
     const lines = await linesOf('IE', 'my son drank from the jar')
-    expect(lines[0]).toBe('Call 112 if they’re drowsy, having a fit, breathing badly or won’t wake up.')
-    expect(lines[2]).toMatch(/^ {2}Poison centre {2}01 809 2166, 8:00 to 22:00 every day/)
+    expect(lines.slice(0, 2).join(' ')).toBe(
+      'Call 112 if they’re drowsy, having a fit, breathing badly or won’t wake up. If not, call the poison centre now.',
+    )
+    expect(lines[3]).toMatch(/^ {2}Poison centre {2}01 809 2166, 8:00 to 22:00 every day/)
     expect(lines.filter((line) => /^ {2}\d /.test(line))).toHaveLength(4)
   })
 
@@ -47,10 +49,11 @@ describe('the answer where somebody was harmed', () => {
   })
 
   it.each<[country: string, line: string, says: readonly string[]]>([
-    ['GB', 'my son drank it', ['Call 999 if', 'NHS 111']],
+    ['GB', 'my son drank it', ['Call 999 if', 'If not  Call NHS 111']],
     ['AU', 'he wont wake up', ['Call 000 now', '13 11 26, day and night']],
     ['CH', 'he wont wake up', ['Call 112 or 144 now', 'If nobody answers, call 144.']],
-    ['NO', 'the kitchen is on fire', ['call 110 or 113 now', 'If swallowed']],
+    ['NO', 'the kitchen is on fire', ['call 110 or 113 now']],
+    ['NO', 'i want to kill myself', ['Call 113 now', 'Taken something?  22 59 13 00']],
     ['AR', 'he wont wake up', ['Call 911 or 107 now']],
     ['RO', 'my son drank it', ['021 210 62 82', 'for children only']],
     ['TR', 'my son drank it', ['your emergency number (112 from many mobiles)', 'I have no number for one.']],
@@ -81,6 +84,22 @@ describe('the answer where somebody was harmed', () => {
 
   it('offers a centre for children to no grown person', async () => {
     expect((await deskOf('RO').jsonOf('my husband drank the pure alcohol by mistake')).data.poisonCentre).toBeNull()
+  })
+
+  it.each([
+    ['burnt my hand on the syrup', /^Cool it under running water now/],
+    ['spirit in my eye', /^Rinse the eye with water now/],
+    ['my sleeve is on fire', /^Down on the floor and roll/],
+  ])('begins with what to do at once where that comes before any call: %s', async (line, first) => {
+    expect(await deskOf('IE').textOf(line)).toMatch(first)
+  })
+
+  it('asks nothing before what puts out a fire, cools a burn or stops blood', async () => {
+    for (const line of ['the kitchen is on fire', 'burnt my hand on the syrup', 'a bottle burst and cut my hand']) {
+      const text = await deskOf(null).textOf(line)
+      expect(text.indexOf('/settings'), line).toBeGreaterThan(text.search(/^ {2}4 /m))
+      expect(await deskOf('IE').textOf(line), line).not.toContain('01 809 2166')
+    }
   })
 
   it('is a success with what scripts need', async () => {

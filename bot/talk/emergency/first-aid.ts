@@ -78,6 +78,6 @@ export const stepsFor: Readonly<Record<HarmId, readonly StepKey[]>> = {
   someone_hurt: ['check_breathing', 'on_their_side', 'nothing_by_mouth', 'keep_what_it_was'],
 }
 
-/** Harms of which a poison centre knows; of the others it is asked where something was swallowed. */
+/** Harms of which a poison centre knows. */
 export const isPoisoning = (harm: HarmId): boolean =>
   !['burn', 'clothes_on_fire', 'spirit_fire', 'glass_burst'].includes(harm)

@@ -8,16 +8,16 @@ import type { EmergencyMessages } from '../messages/emergency.ts'
 /** What to do first, as an order. */
 const stepWords: Readonly<Record<StepKey, string>> = {
   no_waiting: 'Call even if they seem fine. A little alcohol can harm a small child.',
-  no_vomiting: 'Don’t make them vomit.',
+  no_vomiting: 'Don’t bring on vomiting.',
   nothing_by_mouth: 'Nothing to eat or drink unless the poison centre says so.',
   have_ready_child: 'Have the bottle by you. Say how strong it is, how much, when, and the child’s age and weight.',
-  stay_with_them: 'Stay with them. They may choke on vomit or stop breathing.',
+  stay_with_them: 'Stay with them. If it’s you, get somebody to stay. It’s easy to choke on vomit, and breathing can stop.',
   sit_them_up: 'Sit them up if they’re awake. Sips of water if they can swallow. Keep them warm.',
-  no_home_cures: 'No more alcohol, no coffee, no cold shower, no walking about. Don’t make them vomit.',
+  no_home_cures: 'No more alcohol, no coffee, no cold shower, no walking about. Don’t bring on vomiting.',
   no_sleeping_off: 'Don’t leave them to sleep it off. It can get worse for 40 minutes after the last drink.',
-  rinse_mouth: 'Take what’s left out of the mouth. Rinse or wipe it with water.',
-  call_though_well: 'Call even if they feel well. Signs can take hours or days.',
-  keep_plant: 'Keep a piece of the plant, the label and the jar. Take them along.',
+  rinse_mouth: 'Take what’s left out of the mouth. Rinse or wipe the mouth with water.',
+  call_though_well: 'Call even if all seems well. Signs can take hours or days.',
+  keep_plant: 'Keep a piece of the plant, the label and the jar, to show a doctor.',
   check_breathing: 'Check their breathing. If it isn’t normal, call and start chest compressions.',
   on_their_side: 'If they’re breathing but won’t wake up, lay them on their side so that vomit can run out.',
   keep_checking: 'Stay, keep them warm, and keep checking their breathing until help comes.',
@@ -26,13 +26,13 @@ const stepWords: Readonly<Record<StepKey, string>> = {
   lenses_out: 'Take contact lenses out. Keep the water from running into the other eye.',
   only_water: 'Nothing in the eye but water. No rubbing.',
   no_rinsing_glass: 'If glass went in too, don’t rinse. Cover it lightly and go to hospital.',
-  cool_burn: 'Cool it under cool running water for 20 minutes. Start now.',
+  cool_burn: 'Keep it under cool running water for the full 20 minutes.',
   clothing_off: 'Take off clothes and jewellery near the burn, but nothing that sticks to the skin.',
   no_ice: 'No ice, butter, cream or toothpaste. Don’t burst blisters.',
   cover_burn:
-    'Then lay cling film or a clean cloth on it, loosely. Keep the rest of them warm, a small child above all.',
+    'Then lay cling film or a clean cloth on it, loosely. Keep the rest of the body warm, above all a small child’s.',
   stop_and_roll: 'Stop. Get down on the floor. Roll until the flames are out. Don’t run.',
-  smother: 'If you’re helping, smother the flames with a heavy coat or blanket, wool if you can, not nylon.',
+  smother: 'Helping? Smother the flames with a heavy coat or blanket, wool if you can, not nylon.',
   then_cool: 'Then cool the burns under cool running water for 20 minutes.',
   heat_off_lid: 'If you can do it safely: heat off, lid or fire blanket on. Leave it covered to cool.',
   no_water_on_it: 'No water on it, and don’t carry it. Burning spirit spreads.',
@@ -45,14 +45,14 @@ const stepWords: Readonly<Record<StepKey, string>> = {
   vet_at_once: 'Don’t wait for signs. They can come within 15 minutes.',
   no_vomiting_pet: 'Don’t make it vomit unless the vet says so. It may choke.',
   keep_warm_pet: 'Keep it warm, quiet and where it can’t fall.',
-  tell_vet: 'Say what it was, how much, how strong, and its weight. Fruit stones, raisins and grapes matter too.',
+  tell_vet: 'Say what it had, how much and how strong, and what it weighs. Mention fruit stones, raisins and grapes.',
   leave_room: 'Keep people and animals out of the room. One bottle can set off the rest.',
-  press_wound: 'Bleeding: press hard with a clean cloth and keep pressing. Lie down, limb raised.',
+  press_wound: 'Press hard on the bleeding with a clean cloth and keep pressing. Lie down, limb raised.',
   glass_stays_in: 'Leave glass that’s stuck in a wound. Press on both sides of it.',
   cover_eye: 'Glass in an eye: don’t rub, don’t rinse. Cover it lightly and go to hospital.',
   not_alone: 'Go to somebody, or ring somebody to come and stay.',
   out_of_reach: 'Give bottles, pills and blades to somebody else for now.',
-  keep_what_it_was: 'Keep what they had and its label. Take it along.',
+  keep_what_it_was: 'Keep whatever did it and its label, to show a doctor.',
 }
 
 /** When to call, around the number. */
@@ -61,11 +61,11 @@ const callWords: Readonly<Record<Exclude<HarmId, 'pet'>, (number: string) => str
     `Call ${number} if they’re drowsy, having a fit, breathing badly or won’t wake up.`,
   swallowed_spirit_adult: (number) =>
     `Call ${number} if they’re confused, pale or blue, keep vomiting, breathe slowly, have a fit or won’t wake up.`,
-  swallowed_plant: (number) => `Call ${number} if they’re very ill, having a fit, breathing badly or won’t wake up.`,
+  swallowed_plant: (number) => `Call ${number} for anyone who’s very ill, has a fit, breathes badly or won’t wake up.`,
   unconscious_after_drinking: (number) => `Call ${number} now.`,
-  spirit_in_eye: (number) => `Rinse the eye first. Call ${number} if pain, redness or poor sight stays.`,
+  spirit_in_eye: (number) => `Rinse the eye with water now. Call ${number} if pain, redness or poor sight stays.`,
   burn: (number) =>
-    `Call ${number} if the burn is deep, bigger than their hand, or on the face, hands, feet or genitals.`,
+    `Cool it under running water now, for 20 minutes. Call ${number} if it’s deep, bigger than the burnt person’s hand, or on the face, hands, feet or genitals.`,
   clothes_on_fire: (number) => `Down on the floor and roll. Call ${number} once the flames are out.`,
   spirit_fire: (number) => `Get out and call ${number} now, unless a lid puts it out at once.`,
   methanol: (number) => `Call ${number} now, or go to a hospital.`,
@@ -106,18 +106,19 @@ const hoursWords = (hours: PoisonCentre['hours']): string =>
 export const emergencySentences = {
   headlines: {
     emergency: (values) => {
-      const { harm, numbers, isCountryKnown, animals } = values
+      const { harm, numbers, isCountryKnown, hasCentre, animals } = values
       if (harm === 'pet') return vetWords(animals)
       const number = numberWords(numbers, isCountryKnown)
-      return !isCountryKnown && SWALLOWED.includes(harm)
-        ? `Call ${number} now and ask for the poison centre.`
-        : callWords[harm](number)
+      if (!SWALLOWED.includes(harm)) return callWords[harm](number)
+      if (!isCountryKnown) return `Call ${number} now and ask for the poison centre.`
+      return `${callWords[harm](number)}${hasCentre ? ' If not, call the poison centre now.' : ''}`
     },
   },
 
   rows: {
     emergency_poison_centre: () => 'Poison centre',
-    emergency_if_swallowed: () => 'If swallowed',
+    emergency_otherwise: () => 'If not',
+    emergency_if_swallowed: () => 'Taken something?',
     emergency_person: () => 'Person hurt?',
     emergency_country: () => 'Your country?',
     emergency_step: ({ number }) => `${number}`,
@@ -147,6 +148,6 @@ export const emergencySentences = {
   },
 
   notes: {
-    emergency_nothing_done: () => 'I’ve done nothing else with your line. If nobody’s hurt, put it another way.',
+    emergency_nothing_done: () => 'I’ve written nothing down. If nobody’s hurt, put it another way.',
   },
 } satisfies Feature<EmergencyMessages>

@@ -12,12 +12,15 @@ export interface EmergencyMessages {
       readonly harm: HarmId
       readonly numbers: readonly string[]
       readonly isCountryKnown: boolean
+      /** Whether a poison centre of that country takes this call. */
+      readonly hasCentre: boolean
       /** A poison centre that takes animals. */
       readonly animals: string | null
     }
   }
   rows: Plain<
     | 'emergency_poison_centre'
+    | 'emergency_otherwise'
     | 'emergency_if_swallowed'
     | 'emergency_person'
     | 'emergency_country'
