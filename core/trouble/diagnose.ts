@@ -6,6 +6,7 @@ import type { Sign } from './signs.ts'
 import { type Stake, stakeOf } from './stake.ts'
 import { firstStops, STOP_ORDER } from './stops.ts'
 import type { SymptomId } from './symptoms.ts'
+import { stopOfAllAnswers } from './told-outright.ts'
 
 /** A cause that what is known does not rule out. */
 export interface OpenCause {
@@ -100,13 +101,14 @@ const ownStops = (row: SymptomRow, causes: readonly OpenCause[]): Stops =>
     .filter(({ cause, finding }) => cause.isDangerous && cause.leadsTo !== null && finding.is === 'yes')
     .reduce((all, { cause }) => withStops(all, troubleRows[cause.leadsTo!].stops ?? {}), row.stops ?? {})
 
-/**
- * What may be wrong, and first of all whether it has to go. What is known answers the questions that decide it; of the rest
- * the one that kills first is asked. A danger that is open comes before whatever is harmless.
- *
- * @param said - what its maker has answered; it counts before what a jar's record tells
- */
-export function diagnose(symptom: SymptomId, known: TroubleFacts, said: TroubleFacts['signs'] = {}): Diagnosis {
+/** Why it has to go, where it has. */
+function stopOf(row: SymptomRow, own: Stops, facts: TroubleFacts): StopId | null {
+  const led = withStops(own, ownStops(row, openCauses(row, facts)))
+  return judged(withStops(firstStops, led), facts).find(({ finding }) => finding.is === 'yes')?.id ?? null
+}
+
+/** The same as `diagnose`, though every answer to its question may end alike. */
+function judge(symptom: SymptomId, known: TroubleFacts, said: TroubleFacts['signs']) {
   const row = troubleRows[symptom]
   const facts = factsFor(row, known, said)
   const causes = openCauses(row, facts)
@@ -120,22 +122,34 @@ export function diagnose(symptom: SymptomId, known: TroubleFacts, said: TroubleF
     causes.find(({ cause, finding }) => cause.isDangerous && finding.asks.length > 0)?.finding.asks[0] ??
     null
   const because = thrown?.id
-  const goesWith = (more: Partial<TroubleFacts>): boolean =>
-    judged(withStops(firstStops, own), { ...facts, ...more }).some(({ finding }) => finding.is === 'yes') ||
-    Object.values(ownStops(row, openCauses(row, { ...facts, ...more }))).some(
-      (stop) => stop({ ...facts, ...more }).is === 'yes',
-    )
+  const stopWith = (more: Partial<TroubleFacts>): StopId | null => stopOf(row, own, { ...facts, ...more })
   const verdict = because === undefined ? verdictOf(row, facts, causes, question) : throwAway(facts, because)
-  return {
+  const diagnosis: Diagnosis = {
     symptom,
     facts,
     verdict,
     question: verdict.kind === 'throw_away' || verdict.kind === 'emergency' ? null : question,
-    stake: question === null ? null : stakeOf(question, goesWith, facts),
+    stake: question === null ? null : stakeOf(question, (more) => stopWith(more) !== null, facts),
     causes,
     unless: open.map(({ id }) => id).filter((id) => !UNTOLD.includes(id)),
     anyway: row.anyway ?? [],
   }
+  return { diagnosis, stopWith }
+}
+
+/**
+ * What may be wrong, and first of all whether it has to go. What is known answers the questions that decide it; of the rest
+ * the one that kills first is asked, and none whose answers all end in throwing it away: that is said outright. A danger
+ * that is open comes before whatever is harmless.
+ *
+ * @param said - what its maker has answered; it counts before what a jar's record tells
+ */
+export function diagnose(symptom: SymptomId, known: TroubleFacts, said: TroubleFacts['signs'] = {}): Diagnosis {
+  const { diagnosis, stopWith } = judge(symptom, known, said)
+  const ask = (signs: TroubleFacts['signs']) => judge(symptom, known, signs).diagnosis
+  const because = stopOfAllAnswers(diagnosis, diagnosis.facts.signs, ask, stopWith)
+  if (because === null || diagnosis.verdict.kind !== 'ask') return diagnosis
+  return { ...diagnosis, verdict: throwAway(diagnosis.facts, because), question: null, stake: null }
 }
 
 const GRAVITY: readonly TroubleVerdict['kind'][] = ['emergency', 'throw_away', 'hold', 'ask', 'cannot_tell', 'keep']

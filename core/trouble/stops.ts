@@ -1,13 +1,14 @@
 import { everUnder } from './conditions.ts'
 import { plants } from './conditions-of-plants.ts'
-import { all, any, denied, notBought, said } from './logic.ts'
+import { all, any, denied, likely, not, notBought, said, surely } from './logic.ts'
 import type { StopId, Stops } from './row.ts'
 
 /** What has the whole jar thrown away whatever the symptom, as far as it is known. */
 export const firstStops: Stops = {
   not_for_drinking: notBought,
   plant_unsure: denied('sure'),
-  fuel: said('fuel'),
+  // What smells of nail varnish is not asked about petrol.
+  fuel: any(surely(said('fuel')), all(said('fuel'), likely(not(said('varnish'))))),
   varnish: all(said('varnish'), any(notBought, everUnder(20), said('fizz'))),
   growth: said('growth'),
   burst: said('burst'),

@@ -123,8 +123,8 @@ const table = {
     'smells of vinegar, vinegar, tastes of vinegar, gone to vinegar, vinegary',
     'sa di aceto, odore di aceto, aceto'),
   solvent: words(
-    'smells of nail varnish, smells of glue, smells of acetone, petrol smell, paint thinner, turpentine, ' +
-      'nail polish remover, smells of petrol, smells of solvent',
+    'smells of solvent, smells of nail varnish, smells of glue, smells of acetone, petrol smell, paint thinner, ' +
+      'turpentine, nail polish remover, smells of petrol, nail varnish, nail polish, acetone',
     'sa di acetone, odore di colla, odore di benzina, solvente'),
   rotten_egg: words(
     'smells of rotten eggs, sulphur, smells of cabbage, smells of garlic, struck match, eggy, rotten egg, sulfur',

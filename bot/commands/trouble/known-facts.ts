@@ -4,6 +4,7 @@ import type { TroubleFacts } from '../../../core/trouble/facts.ts'
 import { factsOfJar } from '../../../core/trouble/facts-of-jar.ts'
 import { factsOfLine } from '../../../core/trouble/facts-of-line.ts'
 import type { Sign } from '../../../core/trouble/signs.ts'
+import { signOfSolvent } from '../../../core/trouble/signs-in-words.ts'
 import type { InputOf } from '../../calls/signatures.ts'
 import type { Context } from '../../chat/command.ts'
 import { todayOf } from '../jar/known/view-of.ts'
@@ -11,10 +12,16 @@ import { freezerOf } from '../reply/outcome-reply.ts'
 
 export type TroubleInput = InputOf<'trouble'>
 
-/** What the maker has answered so far. */
-export const answered = ({ yes, no }: TroubleInput): TroubleFacts['signs'] => {
+/** What the words for a symptom tell by themselves. */
+const inWords = ({ symptom }: TroubleInput): readonly Sign[] => {
+  const sign = symptom?.is.includes('solvent') ? signOfSolvent(symptom.typed) : null
+  return sign === null ? [] : [sign]
+}
+
+/** What the maker has answered so far, over what their words tell. */
+export const answered = (input: TroubleInput): TroubleFacts['signs'] => {
   const all = (signs: readonly Sign[] = [], is: boolean) => signs.map((sign) => [sign, is] as const)
-  return Object.fromEntries([...all(no?.is, false), ...all(yes?.is, true)])
+  return Object.fromEntries([...all(inWords(input), true), ...all(input.no?.is, false), ...all(input.yes?.is, true)])
 }
 
 /** What a line tells counts before what a jar's record does. */

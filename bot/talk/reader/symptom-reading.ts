@@ -1,4 +1,5 @@
 import type { Sign } from '../../../core/trouble/signs.ts'
+import { namesFuel, namesVarnish } from '../../../core/trouble/signs-in-words.ts'
 import { type SymptomId, symptoms } from '../../../core/trouble/symptoms.ts'
 import type { Sentence } from '../bits/bit.ts'
 import { jarsMeant } from '../frames/jars-meant.ts'
@@ -25,20 +26,12 @@ const NOT_SO = /\b(?:not|no|or|maybe|perhaps|forse|non|o|oppure|isn.?t|doesn.?t)
 const isMouldSeen = (text: string, isOnFruit: boolean): boolean =>
   FURRY.test(text) || (isOnFruit && MOULD_ON.test(text) && !IN_DOUBT.test(text))
 
-/** Fuel and thinner; turpentine is also what old citrus oil smells of, and what burns the tongue is said to be petrol. */
-const FUEL =
-  /\b(?:gasoline|gas(?=$|[.!?]| (?:can|station|pump|tank))|petrol|diesel|kerosene|paraffin|lighter fluid|(?:paint )?thinners?|white spirit|mineral spirits|benzina|gasolio|cherosene|petrolio|diluente)(?!\p{L})/iu
-
-/** What a spoiled ferment or a fake spirit smells of. */
-const VARNISH =
-  /\b(?:(?:nail|polish|varnish) (?:polish|varnish|remover|salon|lacquer)|acetone|(?:super)?glue|uhu|airplane cement|pear drops?|smalto|colla|vinilica)(?!\p{L})/iu
-
 /** What the words themselves say of it, so that it is not asked. */
 function signTold({ typed: { text }, has }: Sentence, id: SymptomId, isOnFruit: boolean): Sign | null {
   if (id === 'mould') return isMouldSeen(text, isOnFruit) ? 'growth' : null
   if (id !== 'solvent' || NOT_SO.test(text)) return null
-  if (VARNISH.test(text)) return 'varnish'
-  return FUEL.test(text) && has('smell') && !has('taste_word') ? 'fuel' : null
+  if (namesVarnish(text)) return 'varnish'
+  return namesFuel(text) && has('smell') && !has('taste_word') ? 'fuel' : null
 }
 
 /** The jar that it is about, where one is named, and what the sentence tells of it. */

@@ -11,7 +11,8 @@ const stepWords: Readonly<Record<StepKey, string>> = {
   no_vomiting: 'Don’t bring on vomiting.',
   nothing_by_mouth: 'Nothing to eat or drink unless the poison centre says so.',
   have_ready_child: 'Have the bottle by you. Say how strong it is, how much, when, and the child’s age and weight.',
-  stay_with_them: 'Stay with them. If it’s you, get somebody to stay. It’s easy to choke on vomit, and breathing can stop.',
+  stay_with_them:
+    'Stay with them. If it’s you, get somebody to stay. It’s easy to choke on vomit, and breathing can stop.',
   sit_them_up: 'Sit them up if they’re awake. Sips of water if they can swallow. Keep them warm.',
   no_home_cures: 'No more alcohol, no coffee, no cold shower, no walking about. Don’t bring on vomiting.',
   no_sleeping_off: 'Don’t leave them to sleep it off. It can get worse for 40 minutes after the last drink.',

@@ -155,11 +155,11 @@ export const troubleSentences = {
     trouble_cannot_tell: ({ isTaste }) =>
       isTaste
         ? 'I can’t tell why: none of its numbers is unusual. Go by your taste.'
-        : 'I can’t tell what that is. Nothing I know of fits this one.',
+        : 'I can’t tell what that is: nothing I know of fits. If in doubt, throw it away.',
   },
   notes: {
     trouble_how_to_throw_away: () =>
-      'Down the drain with plenty of water, window open, no flame, out of reach of children and pets.',
+      'Pour it down the drain with plenty of water, window open, and no flame, child or pet near.',
     trouble_more_known: () => 'I know neither its strength nor what’s in it. With its jar I could say more.',
     trouble_read_as: ({ typed, symptoms: ids }) => `I’ve read “${typed}” as ${listed(ids.map(symptomName))}.`,
     trouble_question: ({ question }) => questions[question],

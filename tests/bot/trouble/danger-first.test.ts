@@ -8,20 +8,37 @@ const firstLineOf = async (line: string): Promise<string> => {
 
 // Ethyl acetate, fake spirit and fuel are not to be tasted to find out: published guidance named in `core/trouble/sources.ts`.
 it.each([
+  'tastes like paint thinner',
+  'it has a chemical smell',
+  'smells like turpentine',
+  'smells like magic marker',
+  'puzza di acquaragia',
+])('says in its first line not to taste what smells of solvent: %s', async (line) => {
+  expect(await firstLineOf(line)).toMatch(/^Don’t taste it yet: .*\? If not, throw it away\.$/)
+})
+
+// Where nobody knows how strong it is, every answer would end so.
+it.each([
   'the quince reeks of nail varnish',
   'it smells of acetone',
   'smells like superglue',
   'my plum brandy smells of pear drops',
-  'tastes like paint thinner',
-  'it has a chemical smell',
-  'smells like turpentine',
   'smells like a nail salon',
-  'smells like magic marker',
   'odora di smalto',
-  'puzza di acquaragia',
   'sa di colla',
-])('says in its first line not to taste what smells of solvent: %s', async (line) => {
-  expect(await firstLineOf(line)).toMatch(/^Don’t taste it yet: .*\? If not, throw it away\.$/)
+  '/trouble smells of glue',
+  '/trouble nail varnish',
+])('has what smells of nail varnish thrown away without a question: %s', async (line) => {
+  expect(await firstLineOf(line)).toBe('Throw it away: that smell comes from spoiled or fake spirit.')
+})
+
+it('asks of what smells of nail varnish in a strong jar', async () => {
+  expect(await firstLineOf('/trouble smells of glue strength:30%')).toMatch(
+    /^Don’t taste it yet: was its spirit bought/,
+  )
+  expect(await firstLineOf('/trouble smells of petrol strength:30%')).toBe(
+    'Throw it away: it smells of fuel or thinner.',
+  )
 })
 
 it.each(['smells like gasoline', 'the peach smells of paint thinner', 'puzza di benzina', 'smells like a gas station'])(

@@ -100,6 +100,47 @@ it('puts what is dangerous and not ruled out before whatever is harmless', () =>
   }
 })
 
+/** What every run of yes and no ends in, where nothing else is told. */
+function endsOf(symptom: SymptomId, told: Told, said: Partial<Record<Sign, boolean>>): readonly string[] {
+  const { verdict, question, causes } = diagnose(
+    symptom,
+    factsOfLine({ abvPercent: exactly(told.strength), sugarGPerL: null, plants: null, days: null, freezerC: -18 }),
+    said,
+  )
+  if (question === null || !signs.includes(question as Sign)) {
+    // A strength that nobody knows leaves nothing but a danger to tell.
+    const isDangerAlone = verdict.kind === 'ask' && causes.length > 0 && causes.every(({ cause }) => cause.isDangerous)
+    return [isDangerAlone ? 'throw_away' : verdict.kind]
+  }
+  return [true, false].flatMap((is) => endsOf(symptom, told, { ...said, [question]: is }))
+}
+
+it('asks nothing whose answers all end in throwing it away', () => {
+  for (const id of symptomIds) {
+    for (const strength of [undefined, 12, 18, 30, 70]) {
+      for (const said of [{}, { varnish: true }, { varnish: true, bought: true }]) {
+        const ends = new Set(endsOf(id, { ...(strength !== undefined && { strength }) }, said))
+        const isAsked = diagnosed(id, {
+          ...(strength !== undefined && { strength }),
+          yes: Object.keys(said).join(' '),
+        }).question
+        if (isAsked !== null) expect([...ends], `${id} ${strength}`).not.toEqual(['throw_away'])
+      }
+    }
+  }
+})
+
+// Whoever knows its strength may still keep it: the lines of `solvent` in trouble-stop-lines.json.
+test.each<[Told, string, string | null]>([
+  [{ yes: 'varnish' }, 'throw_away', null],
+  [{ yes: 'varnish bought' }, 'throw_away', null],
+  [{ yes: 'varnish', strength: 30 }, 'ask', 'bought'],
+  [{ yes: 'varnish bought', strength: 30 }, 'ask', 'fizz'],
+  [{}, 'ask', 'bought'],
+])('of what smells of a solvent, told %j: %s, asking %s', (told, kind, question) => {
+  expect(diagnosed('solvent', told)).toMatchObject({ verdict: { kind }, question })
+})
+
 it('fits a peel cloud to its fall in strength, and not to plums', () => {
   const strong = { keeping: 'keeps', delleUnits: 150, weakestPercent: 30 } as const
   const lemon = { ...NOTHING_KNOWN, ...strong, steepPercent: 82, abvPercent: { value: 30, plusMinus: 1 } }

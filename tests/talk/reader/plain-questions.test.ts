@@ -87,7 +87,7 @@ it('tells no cause as the likeliest if not, which is what it asks about', async 
   const { outcome } = await one.hear('the sloe tastes of nail varnish')
   if (!outcome.ok || !('reply' in outcome)) throw new Error('not answered')
   const { data, notes } = outcome.reply
-  expect(data.discard).toMatchObject({ verdict: 'ask', question: 'fuel' })
+  expect(data.discard).toMatchObject({ verdict: 'ask', question: 'fizz' })
   expect(JSON.stringify(notes)).not.toContain('"trouble_cause"')
 })
 

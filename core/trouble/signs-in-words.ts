@@ -1,0 +1,20 @@
+/** Fuel and thinner; turpentine is also what old citrus oil smells of. */
+const FUEL =
+  /\b(?:gasoline|gas(?=$|[.!?]| (?:can|station|pump|tank))|petrol|diesel|kerosene|paraffin|lighter fluid|(?:paint )?thinners?|white spirit|mineral spirits|benzina|gasolio|cherosene|petrolio|diluente)(?!\p{L})/iu
+
+/** What a spoiled ferment or a fake spirit smells of. */
+const VARNISH =
+  /\b(?:(?:nail|polish|varnish) (?:polish|varnish|remover|salon|lacquer)|acetone|(?:super)?glue|uhu|airplane cement|pear drops?|smalto|colla|vinilica)(?!\p{L})/iu
+
+/** What burns the tongue is said to taste of petrol: it is fuel where it smells so. */
+const SMELL = /\b(?:smell|stink|reek|whiff|odou?r|puzz|odor|annus)|\bsa di\b/iu
+
+/** The words for a solvent that a text names. */
+export const namesVarnish = (text: string): boolean => VARNISH.test(text)
+export const namesFuel = (text: string): boolean => FUEL.test(text)
+
+/** What the name of a smell itself answers, so that it is not asked. */
+export function signOfSolvent(text: string): 'varnish' | 'fuel' | null {
+  if (namesVarnish(text)) return 'varnish'
+  return namesFuel(text) && SMELL.test(text) ? 'fuel' : null
+}
