@@ -1,3 +1,4 @@
+import { isDescriptor } from '../../../core/botanical/find/plant-said.ts'
 import type { TypedText } from '../../../core/quantity/read/tokens.ts'
 import { type ConceptSpan, wordSet } from '../lexicon/concepts.ts'
 import { DEEDS, type Lexicon } from '../lexicon/lexicon.ts'
@@ -114,6 +115,12 @@ export function attach(around: RolesAround, bits: Open[]): void {
     bit.with = at - 1
     bit.role = roleOf(before.kind)
     before.with = at
+    // `Rosemary, 6 sprigs`: what is counted of it.
+    const [piece = '', form = ''] = wordsOf(around, bit.to, bit.to + 2)
+    if (before.kind !== 'plant' || bit.kind !== 'bare' || !wordSet(around.lexicon.loose).has(piece)) return
+    const isFormed = isDescriptor(form) && around.typed.tokens[bit.to + 1]!.kind === 'word'
+    before.loose = isFormed ? `${piece} ${form}` : piece
+    bit.to += isFormed ? 2 : 1
   })
 }
 

@@ -1,11 +1,12 @@
-import { isDescriptor, plantMisspelt, plantSaid } from '../../../core/botanical/find/plant-said.ts'
-import { mendedFrom, type TypedText, textFrom, wordAt } from '../../../core/quantity/read/tokens.ts'
+import { plantSaid } from '../../../core/botanical/find/plant-said.ts'
+import { mendedFrom, wordAt } from '../../../core/quantity/read/tokens.ts'
 import { anyUnitAt } from '../../../core/quantity/read/unit-at.ts'
 import { numberSaid } from '../../../core/quantity/said/number-said.ts'
 import { saidText } from '../../../core/quantity/said/said-text.ts'
 import { dateSaid } from '../../../core/quantity/time/date-said.ts'
 import { wordSet } from '../lexicon/concepts.ts'
 import { DEEDS } from '../lexicon/lexicon.ts'
+import { aboutSoLong } from './about-so-long.ts'
 import { type Around, isGravity, measureAt, NONE, ratingAt, sweetnessPerLitre } from './amount-bits.ts'
 import { type Bit, bit } from './bit.ts'
 import { bottlesAt, sizeFirst } from './bottle-bits.ts'
@@ -13,68 +14,9 @@ import { drinksNamed } from './drinks-named.ts'
 import { filledAt } from './filled-bottles.ts'
 import { jarAt } from './jar-at.ts'
 import { monthMeant } from './month-meant.ts'
+import { plantAt } from './plant-bits.ts'
 import { countable, drinkAt, thingAt } from './things.ts'
 import { calledAt } from './unit-words.ts'
-
-/** Colours, not fruit: `gone a sad orange`. */
-const COLOUR_AFTER =
-  /^(?:turned|gone|went|goes|going|is|pale|sad|dull|bright|to|lovely|nice|a|deep|diventato|color|colore)$/
-
-const COLOURS = /^(?:orange|lime|peach|plum|cherry|rose|violet|arancione|rosa|viola|olive)$/
-
-function isColour({ typed, spans }: Around, at: number): boolean {
-  if (!COLOURS.test(wordAt(typed, at)) || !COLOUR_AFTER.test(wordAt(typed, at - 1))) return false
-  const before = [at - 1, at - 2, at - 3].map((place) => wordAt(typed, place))
-  return (
-    before.some((word) => /^(?:turned|gone|went|goes|going|diventato|colou?r|colore|from|to|red|green)$/.test(word)) ||
-    spans.some(({ concept, to }) => concept === 'pale' && to > at)
-  )
-}
-
-/** `Il filtro da caffè`. */
-const isOfFilter = (typed: TypedText, at: number): boolean =>
-  /^(?:da|del|per|di)$/.test(wordAt(typed, at - 1)) && /^filtr[oi]$/.test(wordAt(typed, at - 2))
-
-/** `dried orange peel`: what is said of a plant's form belongs to it, before it and behind it. */
-function plantAt(around: Around, at: number): Bit | null {
-  const { typed, lexicon } = around
-  const { tokens } = typed
-  let from = at
-  // `A dry ginger thing` is how sweet it is to be.
-  while (isDescriptor(wordAt(typed, from)) && wordAt(typed, from) !== 'dry' && from - at < 2) from++
-  // `Un sacco di menta`: what there is too much of is no word of the sentence.
-  const isTooMuch = around.spans.some(({ concept, to }) => concept === 'what_can_i_make' && to === from)
-  const found = plantSaid(tokens, from, isTooMuch ? NONE : wordSet(lexicon.notPlants))
-  // `Smells of pear drops`.
-  const isSweet = /^drops?$/.test(wordAt(typed, from + 1))
-  // `A coffee filter` is what it runs through.
-  const isTool =
-    /^(?:filters?|papers?|filterpapers?)$/.test(wordAt(typed, found?.next ?? from)) || isOfFilter(typed, from)
-  if (found === null || isSweet || isTool || isColour(around, from)) return null
-  // `ginger, dried`, `coffee beans cracked`.
-  const behind = wordAt(typed, found.next) === ',' ? found.next + 1 : found.next
-  const to = isDescriptor(wordAt(typed, behind)) ? behind + 1 : found.next
-  // `The ginger's out`: the name is all that counts.
-  return bit('plant', at, to, 0, textFrom(typed, at, to).replace(/['’‘´`]s$/i, ''), { ids: found.ids })
-}
-
-/** A plant that is only known by the amount before it, or that has a slip. */
-export function misspeltAt({ tokens }: TypedText, at: number): Bit | null {
-  const found = plantMisspelt(tokens, at)
-  return found === null
-    ? null
-    : bit(
-        'plant',
-        at,
-        found.next,
-        0,
-        tokens
-          .slice(at, found.next)
-          .map(({ text }) => text)
-          .join(' '),
-        { ids: found.ids },
-      )
-}
 
 /** Since when it lies there, not when it will: `left the ginger in 2 months`. */
 const LIES =
@@ -149,6 +91,8 @@ function bitAt(around: Around, at: number): Bit | null {
   const { tokens } = typed
   const jar = jarAt(tokens, at, jars)
   if (jar !== null) return bit('jar', at, jar.next, 0, jar.jar.name, { ids: [jar.jar.id] })
+  const soLong = aboutSoLong(typed, at)
+  if (soLong !== null) return soLong
   const date = dateAt(around, at)
   const gravity =
     tokens[at]!.kind === 'number' && isGravity(tokens[at]!.text)

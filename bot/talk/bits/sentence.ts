@@ -4,14 +4,16 @@ import { lexiconFor } from '../lexicon/language-of.ts'
 import type { Concept, Derived } from '../lexicon/lexicon.ts'
 import { respelt } from '../lexicon/respell.ts'
 import type { Bit, Sentence, Surroundings, TalkJar } from './bit.ts'
-import { bitsIn, misspeltAt } from './bits-in.ts'
+import { bitsIn } from './bits-in.ts'
 import { derivedOfJars } from './derived-of-jars.ts'
 import { isOver } from './jars-of.ts'
 import { withoutPlaceItself } from './place-itself.ts'
+import { misspeltAt } from './plant-bits.ts'
 import { withRoles } from './roles.ts'
 import { spansMeant } from './spans-meant.ts'
 import { toldOfJar } from './told-of-jar.ts'
 import { weighTogether } from './weigh-together.ts'
+import { withoutLikeness, withoutShorter } from './without-likeness.ts'
 
 /** A sentence taken apart into bits with roles and concepts. Never throws; an empty one has none. */
 export function sentenceIn(text: string, { lexicons, jars, today }: Surroundings, isForgiving = false): Sentence {
@@ -25,14 +27,15 @@ export function sentenceIn(text: string, { lexicons, jars, today }: Surroundings
   // Of `five star anise` no star is given, of `orange peel` no colour is told.
   const named = found.filter(
     (span) =>
-      (span.concept !== 'tasted' && span.concept !== 'colour') ||
-      !read.some(
-        ({ kind, from, to }) =>
-          kind === 'plant' &&
-          from <= span.from &&
-          span.to <= to &&
-          (span.concept === 'tasted' || to - from > 1 || isWithTheOther(typed.tokens, from)),
-      ),
+      !isOfSpan(span, read) &&
+      ((span.concept !== 'tasted' && span.concept !== 'colour') ||
+        !read.some(
+          ({ kind, from, to }) =>
+            kind === 'plant' &&
+            from <= span.from &&
+            span.to <= to &&
+            (span.concept === 'tasted' || to - from > 1 || isWithTheOther(typed.tokens, from)),
+        )),
   )
   const spans = [...named, ...toldOfJar({ typed, bits: read, jars, spans: named })]
   const around = { typed, lexicon, spans, jars, today }
@@ -43,6 +46,10 @@ export function sentenceIn(text: string, { lexicons, jars, today }: Surroundings
   if (said.has('asking') && !said.has('with_amounts')) said.add('asking_bare')
   return { typed, lexicon, bits, spans, jars, today, has: (...concepts) => concepts.some((each) => said.has(each)) }
 }
+
+/** `An hour or two` asks for no amount. */
+const isOfSpan = ({ concept, from, to }: ConceptSpan, bits: readonly Bit[]): boolean =>
+  concept === 'how_much' && bits.some((bit) => bit.kind === 'span' && bit.from < from && to <= bit.to)
 
 /** `A vanilla pod’s gone in with the orange`: a jar or a fruit, no colour that is lost. */
 const isWithTheOther = (tokens: Sentence['typed']['tokens'], from: number): boolean =>
@@ -156,42 +163,4 @@ function withMisspelt(
     return [found]
   })
   return [...read, ...more].toSorted((one, other) => one.from - other.from)
-}
-
-/** Of `cracked open`, `popped the cork` and `split the lemon` only the whole holds: nothing is broken, nothing has come apart. */
-const LIKE: readonly (readonly [Concept, ReadonlySet<Concept>])[] = [
-  ['opened', new Set<Concept>(['broken', 'pops', 'swelling', 'lid', 'hypothesis', 'before_it'])],
-  ['divided', new Set<Concept>(['layers', 'curdled'])],
-  // The last drop is no order to drop it, `com’era il limone` puts no step right.
-  ['emptied', new Set<Concept>(['without', 'lost'])],
-  ['state_of', new Set<Concept>(['was_other_jar'])],
-  // Whoever went off with two is no milk, and a crystal that grows no mould.
-  ['gave_away', new Set<Concept>(['mould'])],
-  ['crystals', new Set<Concept>(['mould'])],
-]
-
-const withoutLikeness = (spans: readonly ConceptSpan[]): readonly ConceptSpan[] =>
-  spans.filter(
-    ({ concept, from }) =>
-      !LIKE.some(
-        ([deed, alike]) =>
-          alike.has(concept) && spans.some((whole) => whole.concept === deed && whole.from <= from && from < whole.to),
-      ),
-  )
-
-/** Of `not too sweet` only the whole holds: that it is too sweet is not said. */
-const OPPOSED = /^(?:wish_|too_|drier|sweeter|stronger|weaker|not_sweet|cloying)/
-
-function withoutShorter(spans: readonly ConceptSpan[]): readonly ConceptSpan[] {
-  return spans.filter(
-    (span) =>
-      !OPPOSED.test(span.concept) ||
-      !spans.some(
-        (other) =>
-          OPPOSED.test(other.concept) &&
-          other.from <= span.from &&
-          span.to <= other.to &&
-          other.to - other.from > span.to - span.from,
-      ),
-  )
 }

@@ -97,7 +97,7 @@ export const recipeDays: Fill = ({ bits, has }) => {
   const span = recipeSpan(bits)
   const isRecipe = has('plants_and_spirit') && has('plant_amount') && !has('how_long')
   if (span === null || !isRecipe) return null
-  return { text: span.text, bits: [span] }
+  return { text: span.text.replace(/^(?:an?|one|una?|un')(?= )/, '1'), bits: [span] }
 }
 
 /** The month that is asked for; the one that it is where none is named. */

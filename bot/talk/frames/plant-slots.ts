@@ -18,8 +18,11 @@ export function plantText(bits: readonly Bit[], plant: Bit, typed: Sentence['typ
   const amount = plant.with === undefined ? undefined : bits[plant.with]
   if (amount === undefined || amount.role === 'gone') return plant.text.toLowerCase()
   const measure = amount.kind === 'bottles' ? null : amount.text
-  if (amount.from > plant.from && amount.kind === 'bare' && plant.loose !== undefined && PIECES.test(plant.loose))
-    return `${measure} ${plant.loose} of ${plant.text.toLowerCase()}`
+  if (amount.from > plant.from && amount.kind === 'bare' && plant.loose !== undefined) {
+    const [piece = '', form] = plant.loose.split(' ')
+    const isWholeFlower = FLOWER.test(piece) && !/flower|elder|sambuc/.test(plant.text.toLowerCase())
+    if (PIECES.test(piece) && !isWholeFlower) return `${measure} ${pieceOf(piece, form, plant.text.toLowerCase())}`
+  }
   if (amount.from > plant.from || measure === null)
     return [measure, plant.text.toLowerCase()].filter((part) => part !== null).join(' ')
   const between = typed.tokens.slice(amount.to, plant.from).map(({ text }) => text)
@@ -30,9 +33,25 @@ export function plantText(bits: readonly Bit[], plant: Bit, typed: Sentence['typ
   return [measure, of, plant.text.toLowerCase()].filter((part) => part !== null && part !== undefined).join(' ')
 }
 
+const ITALIAN_PIECE =
+  /^(?:fogli[ae]|rametto|rametti|ba(?:c|cc)ell[oi]|stecc(?:a|he)|fior[ei]|infiorescenz[ae]|fett[ae]|pezz[oi])$/
+
+/** A whole flower, by whatever name it is counted. */
+const FLOWER = /^(?:flowers?|blooms?|umbels?|infiorescenz[ae])$/
+
+/** `leaves of basil`, `foglie fresche di salvia`: a piece of a plant that was named before it. */
+function pieceOf(piece: string, form: string | undefined, name: string): string {
+  if (ITALIAN_PIECE.test(piece)) {
+    const counted = FLOWER.test(piece) ? 'fiori' : piece
+    return [counted, form, 'di', name].filter((part) => part !== undefined).join(' ')
+  }
+  const counted = FLOWER.test(piece) && /flower/.test(name) ? 'heads' : piece
+  return [counted, 'of', form, name].filter((part) => part !== undefined).join(' ')
+}
+
 /** Pieces that are weighed by what is known of them; loose measures are not. */
 export const PIECES =
-  /^(?:sticks?|pods?|sprigs?|cloves?|leaf|leaves|thumbs?|pieces?|slices?|heads?|bunch|bunches|stalks?|pinch|pinches|cones?|stars?|beans?|stecc(?:a|he)|bacell[oi]|baccell[oi]|rametto|rametti|fett[ae]|pezz[oi]|mazz[oi]|mazzett[oi]|peels?|zests?|bucc[ei]a?|bucce|scorz[ae])$/
+  /^(?:sticks?|pods?|sprigs?|cloves?|leaf|leaves|thumbs?|pieces?|slices?|heads?|bunch|bunches|stalks?|pinch|pinches|cones?|stars?|beans?|flowers?|blooms?|umbels?|fogli[ae]|fior[ei]|infiorescenz[ae]|stecc(?:a|he)|bacell[oi]|baccell[oi]|rametto|rametti|fett[ae]|pezz[oi]|mazz[oi]|mazzett[oi]|peels?|zests?|bucc[ei]a?|bucce|scorz[ae])$/
 
 export const isSame = (one: Bit, other: Bit): boolean => one.ids?.[0] !== undefined && one.ids[0] === other.ids?.[0]
 

@@ -233,7 +233,7 @@ export const english: Lexicon = {
   waters: `water, tap water, cold water, spring water, mineral water, boiled water, filtered water, still water, distilled water`,
   bottles: `mini minis bottle bottles bottls botles bottle's btl btls`,
   loose: `punnet punnets handful handfuls bag bags basket baskets bunch bunches pack packs packet packets box boxes bowl bowls tub tubs jar jars bucket buckets load loads pile piles tin tins carrier stick sticks pod pods sprig sprigs clove cloves leaf leaves thumb thumbs piece pieces knob knobs slice slices head heads bulb stalk stalks pinch pinches
-    cone cones star stars bean beans peel peels zest`,
+    cone cones star stars bean beans peel peels zest flower flowers bloom blooms umbel umbels`,
   atStrength: `using from alcohol at of the reads read reading says said shows is about roughly strength abv measures measured now around a with was it`,
   toStrength: `to want wants wanted wanting aiming aim target need reach down get hit make like at for about of it`,
 }

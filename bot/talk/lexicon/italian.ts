@@ -212,7 +212,7 @@ export const italian: Lexicon = {
   sugars: `zucchero, zucchero di canna, zucchero bianco, miele, sciroppo d acero, sciroppo di agave, dolcificante, stevia, xilitolo, eritritolo`,
   waters: `acqua, acqua fredda, acqua naturale`,
   bottles: `bottiglia bottiglie bottiglietta bottigliette bott`,
-  loose: `cestino cestini manciata manciate mazzo mazzi mazzetto sacchetto sacchetti vaschetta vaschette scatola cassetta cesto bastoncino bastoncini stecca stecche baccello baccelli foglia foglie rametto rametti chiodi fetta fette pezzo pezzi barattolo scorza scorze buccia bucce`,
-  atStrength: `alcol alcool a ad da dal di segna misura legge gradi al sui e con gradazione fa`,
+  loose: `cestino cestini manciata manciate mazzo mazzi mazzetto sacchetto sacchetti vaschetta vaschette scatola cassetta cesto bastoncino bastoncini stecca stecche baccello baccelli foglia foglie rametto rametti chiodi fetta fette pezzo pezzi barattolo scorza scorze buccia bucce fiore fiori infiorescenza infiorescenze`,
+  atStrength: `alcol alcool a ad da dal del di segna misura legge gradi al sui e con gradazione fa`,
   toStrength: `a ad al fino per voglio vorrei portare arrivo arrivare verso sui scendere`,
 }

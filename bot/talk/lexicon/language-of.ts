@@ -2,7 +2,12 @@ import type { Token } from '../../../core/quantity/read/tokens.ts'
 import { conceptsIn, wordSet } from './concepts.ts'
 import type { Lexicon } from './lexicon.ts'
 
-const shareOf = (tokens: readonly Token[], lexicon: Lexicon): number => {
+/** `1 l` is a litre, no article. */
+const isLitre = (tokens: readonly Token[], at: number): boolean =>
+  tokens[at]!.text === 'l' && tokens[at - 1]?.kind === 'number'
+
+const shareOf = (all: readonly Token[], lexicon: Lexicon): number => {
+  const tokens = all.filter((_, at) => !isLitre(all, at))
   const [small, fillers] = [wordSet(lexicon.small), wordSet(lexicon.fillers)]
   const telling = tokens.filter(({ text }) => small.has(text)).length
   const understood = new Set(
@@ -10,7 +15,7 @@ const shareOf = (tokens: readonly Token[], lexicon: Lexicon): number => {
   )
   const known = tokens.filter(({ text }, at) => understood.has(at) || fillers.has(text)).length
   // `Limoncello, 10 lemons, 700 g sugar`: what is sweet or wet has another word in each.
-  const things = new Set(`${lexicon.sugars}, ${lexicon.waters}`.split(/[\s,]+/))
+  const things = new Set(`${lexicon.sugars}, ${lexicon.waters}, ${lexicon.loose}`.split(/[\s,]+/))
   return telling + 2 * (known + tokens.filter(({ text }) => things.has(text)).length)
 }
 

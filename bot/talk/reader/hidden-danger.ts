@@ -15,12 +15,24 @@ const ENDS =
 const isSpirit = ({ kind, role }: Bit): boolean =>
   kind === 'spirit' || (kind === 'strength' && role !== 'want') || (kind === 'volume' && role === 'of_spirit')
 
+/** `Ricetta di zia: 1 litro di alcol`: whose recipe it is, tells nothing of the spirit. The place of the colon; -1 where none is. */
+function titleEnd(tokens: Sentence['typed']['tokens']): number {
+  const colon = tokens.findIndex(({ text }) => text === ':')
+  const isRecipe = tokens.slice(0, Math.max(0, colon)).some(({ text }) => /^(?:recipe|recipes|ricetta)$/.test(text))
+  return isRecipe ? colon : -1
+}
+
 /** The problem with a spirit that is not for drinking, by the words that stand beside it; null where there is none. */
 function dangerBesideSpirit({ typed, bits }: Sentence): DomainError | null {
   const { tokens } = typed
   const isOther = (at: number): boolean =>
     bits.some((bit) => (bit.kind === 'plant' || bit.kind === 'sugar') && bit.from <= at && at < bit.to)
-  const isEnd = (at: number): boolean => tokens[at] === undefined || ENDS.test(tokens[at].text) || isOther(at)
+  // `15 heads, a litre of vodka`: of a flower, they are counted.
+  const isCounted = (at: number): boolean =>
+    tokens[at]?.text === 'heads' && bits.some(({ kind, from, to }) => kind === 'bare' && from < at && at <= to)
+  const title = titleEnd(tokens)
+  const isEnd = (at: number): boolean =>
+    at <= title || tokens[at] === undefined || ENDS.test(tokens[at].text) || isOther(at) || isCounted(at)
   for (const bit of bits.filter(isSpirit)) {
     let [from, to] = [bit.from, bit.to]
     while (!isEnd(from - 1)) from--

@@ -35,10 +35,15 @@ function shareAt(typed: TypedText, at: number, hasArticle: boolean): ShareMore |
   return count < parts ? { share: count / parts, next: at + dash + 1 } : null
 }
 
+/** `A litre of the 60 and half a stone of plums`, `and half dozen lemons`: half of something else. */
+const isOfAnother = (typed: TypedText, at: number): boolean =>
+  ARTICLES.has(wordAt(typed, at)) || /^(?:dozen|doz|dozzina)$/.test(wordAt(typed, at))
+
 /** `and a half`, `e mezzo`, `and three quarters`: null where nothing more stands there. */
 export function moreAt(typed: TypedText, at: number): ShareMore | null {
   if (!['and', 'e', 'n'].includes(wordAt(typed, at))) return null
   const hasArticle = ARTICLES.has(wordAt(typed, at + 1))
   const after = hasArticle ? at + 2 : at + 1
-  return HALVES.has(wordAt(typed, after)) ? { share: 0.5, next: after + 1 } : shareAt(typed, after, hasArticle)
+  if (!HALVES.has(wordAt(typed, after))) return shareAt(typed, after, hasArticle)
+  return !hasArticle && isOfAnother(typed, after + 1) ? null : { share: 0.5, next: after + 1 }
 }

@@ -1,0 +1,72 @@
+import { isDescriptor, plantMisspelt, plantSaid } from '../../../core/botanical/find/plant-said.ts'
+import { type TypedText, textFrom, wordAt } from '../../../core/quantity/read/tokens.ts'
+import { wordSet } from '../lexicon/concepts.ts'
+import { type Around, NONE } from './amount-bits.ts'
+import { type Bit, bit } from './bit.ts'
+
+/** Colours, not fruit: `gone a sad orange`. */
+const COLOUR_AFTER =
+  /^(?:turned|gone|went|goes|going|is|pale|sad|dull|bright|to|lovely|nice|a|deep|diventato|color|colore)$/
+
+const COLOURS = /^(?:orange|lime|peach|plum|cherry|rose|violet|arancione|rosa|viola|olive)$/
+
+function isColour({ typed, spans }: Around, at: number): boolean {
+  if (!COLOURS.test(wordAt(typed, at)) || !COLOUR_AFTER.test(wordAt(typed, at - 1))) return false
+  const before = [at - 1, at - 2, at - 3].map((place) => wordAt(typed, place))
+  return (
+    before.some((word) => /^(?:turned|gone|went|goes|going|diventato|colou?r|colore|from|to|red|green)$/.test(word)) ||
+    spans.some(({ concept, to }) => concept === 'pale' && to > at)
+  )
+}
+
+/** `Il filtro da caffè`. */
+const isOfFilter = (typed: TypedText, at: number): boolean =>
+  /^(?:da|del|per|di)$/.test(wordAt(typed, at - 1)) && /^filtr[oi]$/.test(wordAt(typed, at - 2))
+
+/** `Liquore all’alloro`, `liqueur of walnut`: what it is of is a plant, whatever else its name may mean. */
+function isLiqueurOf({ tokens }: TypedText, at: number): boolean {
+  const before = tokens.slice(Math.max(0, at - 3), at).map(({ text }) => text)
+  return /(?:^| )liquor[ei] (?:di|d|al|alla|all|allo|ai|alle|agli|del|della|dell)(?: [’'])?$/.test(before.join(' '))
+}
+
+/** `dried orange peel`: what is said of a plant's form belongs to it, before it and behind it. */
+export function plantAt(around: Around, at: number): Bit | null {
+  const { typed, lexicon } = around
+  const { tokens } = typed
+  let from = at
+  // `A dry ginger thing` is how sweet it is to be.
+  while (isDescriptor(wordAt(typed, from)) && wordAt(typed, from) !== 'dry' && from - at < 2) from++
+  // `Un sacco di menta`: what there is too much of is no word of the sentence.
+  const isTooMuch = around.spans.some(({ concept, to }) => concept === 'what_can_i_make' && to === from)
+  const mayBeAny = isTooMuch || isLiqueurOf(typed, from)
+  const found = plantSaid(tokens, from, mayBeAny ? NONE : wordSet(lexicon.notPlants))
+  // `Smells of pear drops`.
+  const isSweet = /^drops?$/.test(wordAt(typed, from + 1))
+  // `A coffee filter` is what it runs through.
+  const isTool =
+    /^(?:filters?|papers?|filterpapers?)$/.test(wordAt(typed, found?.next ?? from)) || isOfFilter(typed, from)
+  if (found === null || isSweet || isTool || isColour(around, from)) return null
+  // `ginger, dried`, `coffee beans cracked`.
+  const behind = wordAt(typed, found.next) === ',' ? found.next + 1 : found.next
+  const to = isDescriptor(wordAt(typed, behind)) ? behind + 1 : found.next
+  // `The ginger's out`: the name is all that counts.
+  return bit('plant', at, to, 0, textFrom(typed, at, to).replace(/['’‘´`]s$/i, ''), { ids: found.ids })
+}
+
+/** A plant that is only known by the amount before it, or that has a slip. */
+export function misspeltAt({ tokens }: TypedText, at: number): Bit | null {
+  const found = plantMisspelt(tokens, at)
+  return found === null
+    ? null
+    : bit(
+        'plant',
+        at,
+        found.next,
+        0,
+        tokens
+          .slice(at, found.next)
+          .map(({ text }) => text)
+          .join(' '),
+        { ids: found.ids },
+      )
+}
