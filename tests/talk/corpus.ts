@@ -17,10 +17,15 @@ import { SHELVES, type Shelf } from './shelves.ts'
  * written by another, as twenty people new to the bot would type, half of it amounts, plans, calculators and questions for
  * the handbook in English. Its writer had not seen the reader nor its lexicon, but the form and the meanings of the others,
  * how an answer is judged, the names of plants, the ids and titles of entries, and the first half of core's words for
- * symptoms: it is for development, not held. `held-3` was written by a fifth, again as thirty people would type, who had not
- * seen the reader nor its lexicon, but the meanings of the others, how an answer is judged, the names of plants, and the ids
- * and titles of entries. `held-4` was written by a sixth, as thirty other people would type, who had not seen the reader, its
- * lexicon, `held-2` nor `held-3`, but part of the development sets, how an answer is judged, the names of plants, the ids
+ * symptoms: it is for development, not held. `own-5` was written by yet another, as ten people of the north of England,
+ * Scotland and Ireland, ten Americans and ten whose first language is another would type, half of its English questions for
+ * the handbook and jars told in few words. Its writer had not seen the reader nor its lexicon, but the first forty lines of
+ * `own-1` and else the meanings of the others without their words, how an answer is judged, the names of plants, the ids
+ * and titles of entries, and the first rows of core's words for symptoms: it is for development, not held.
+ * `held-3` was written by a fifth, again as thirty people would type, who had not seen the reader nor its lexicon, but
+ * the meanings of the others, how an answer is judged, the names of plants, and the ids and titles of entries.
+ * `held-4` was written by a sixth, as thirty other people would type, who had not seen the reader, its lexicon,
+ * `held-2` nor `held-3`, but part of the development sets, how an answer is judged, the names of plants, the ids
  * and titles of entries, and the first rows of core's words for symptoms; it was held until it was measured, and is for
  * development since, as `held-2` is. `held-5` was written by a seventh, as twenty people new to the bot would type in a week,
  * who had not seen the reader, its lexicon nor any sentence but the first forty of `own-1`, but the meanings of the `own`
@@ -168,7 +173,7 @@ export type OffTopic = z.output<typeof offTopic>
 export type Danger = z.output<typeof danger>
 
 export const SENTENCE_FILES = [
-  ...['open', 'open-2', 'own-1', 'own-2', 'own-3', 'own-4', 'own-6', 'held'],
+  ...['open', 'open-2', 'own-1', 'own-2', 'own-3', 'own-4', 'own-5', 'own-6', 'held'],
   ...['held-2', 'held-3', 'held-4', 'held-5'],
 ] as const
 
