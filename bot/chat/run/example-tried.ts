@@ -53,6 +53,9 @@ const LACKING: Readonly<Record<string, string>> = {
   'to-strength': '30%',
 }
 
+/** What is poured into a glass is no spirit as it is bought. */
+const LACKING_OF: Readonly<Record<string, Readonly<Record<string, string>>>> = { serving: { strength: '30%' } }
+
 export const withOptions = ({ path, options }: Invocation, more: OptionsRead): Invocation => ({
   path,
   options: { ...options, ...Object.fromEntries(more) },
@@ -102,7 +105,10 @@ export async function completed(call: Invocation, attempt: Try): Promise<string 
       meant = withOptions(meant, [['name', (values as JarProblems['jar_name_taken']).free]])
       continue
     }
-    const text = code === 'missing_option' && option !== undefined ? LACKING[option] : undefined
+    const text =
+      code === 'missing_option' && option !== undefined
+        ? (LACKING_OF[call.path]?.[option] ?? LACKING[option])
+        : undefined
     if (text === undefined || option! in meant.options) return null
     meant = withOptions(meant, [[option!, text]])
   }

@@ -15,6 +15,9 @@ export interface HelpTexts {
   about(): readonly AboutWord[]
 }
 
+/** What asks for every command. */
+const EVERYTHING = new RegExp(`^(?:${ALL}|everything|(?:all )?commands)$`)
+
 const REQUEST = /^help(?:\s+(?:command:)?\s*\/?(.*))?$/is
 
 const entry = (command: Command, texts: Readonly<Record<string, CommandText>>): HelpEntry => {
@@ -57,7 +60,10 @@ function wordPage(typed: string, all: readonly HelpEntry[], about: readonly Abou
   const said = (lines.length > 0 ? lines : examples).slice(0, MOST_LINES_ABOUT)
   if (said.length === 0) return null
   const page = { ok: true, path: HELP, topic: null, lines: said, entries: named } as const
-  return only === undefined ? page : { ...page, first: { count: 0, rest: `/help ${only.command}` } }
+  const [shown] = all
+    .filter(({ command }) => `${said[0]!.line} `.startsWith(`/${command} `))
+    .toSorted((one, other) => other.command.length - one.command.length)
+  return shown === undefined ? page : { ...page, first: { count: 0, rest: `/help ${shown.command}` } }
 }
 
 const MOST_LINES_ABOUT = 4
@@ -81,7 +87,7 @@ export const help = (line: string, commands: readonly Command[], texts: HelpText
     return { ok: true, path: HELP, topic: null, topics, entries: all }
   }
   const word = typed.toLowerCase()
-  if (word === ALL) return { ok: true, path: HELP, topic: null, entries: all }
+  if (EVERYTHING.test(word)) return { ok: true, path: HELP, topic: null, entries: all }
   if (isHelpTopic(word)) return listPage(entriesOf(commands.filter(({ topic }) => topic === word)), word, isAll)
   const command = byPath(typed, commands)
   if (command !== null) {

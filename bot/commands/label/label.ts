@@ -17,7 +17,7 @@ import { call } from '../../calls/call.ts'
 import { signature } from '../../calls/signatures.ts'
 import { defineCommand } from '../../chat/command.ts'
 import { inMore } from '../../chat/depth.ts'
-import type { Row } from '../../chat/reply.ts'
+import type { Reply, Row } from '../../chat/reply.ts'
 import type { Message } from '../../text/words.ts'
 import { assumptionNotes, kitchenOf } from '../options/input-units.ts'
 import { byDepth } from '../reply/first-screen.ts'
@@ -73,6 +73,16 @@ const lawNotes = ({ allergens, advice }: ForGuests, asked: readonly Region[]): r
   ]
 }
 
+/** How the sugar is counted, and whether a limit is too near. */
+const sureOf = ({ tooClose, abvPercent, invertGPerL }: Label, asked: readonly Region[]): Reply['sure'] => [
+  ...(invertGPerL.value === 0 || asked.every((region) => region === 'us')
+    ? []
+    : [{ group: 'sure', key: 'as_invert', values: { invertGPerL, exact: tooClose.includes('sugar') } } as const]),
+  ...(tooClose.length === 0
+    ? []
+    : [{ group: 'sure', key: 'near_limit', values: { near: tooClose, abvPercent, invertGPerL } } as const]),
+]
+
 /** What was gone by where something was left open. */
 const FIRST_NOTES: ReadonlySet<string> = new Set(['unknown_plant', 'allergen_known', 'own_region'])
 
@@ -104,8 +114,7 @@ export const labelCommand = defineCommand({
         key: 'label',
         values: {
           abvPercent: found.abvPercent,
-          invertGPerL: found.invertGPerL,
-          exact: found.tooClose.includes('sugar'),
+          sugarGPerL: litre.sugarGPerL,
           found: asked.map((region) => ({ region, best: bestOf(found, region) })),
         },
       },
@@ -115,16 +124,7 @@ export const labelCommand = defineCommand({
         ),
         ...printedRows(found, asked),
       ]),
-      sure:
-        found.tooClose.length === 0
-          ? []
-          : [
-              {
-                group: 'sure',
-                key: 'near_limit',
-                values: { near: found.tooClose, abvPercent: found.abvPercent, invertGPerL: found.invertGPerL },
-              },
-            ],
+      sure: sureOf(found, asked),
       notes: byDepth(
         [
           ...assumptionNotes(input),

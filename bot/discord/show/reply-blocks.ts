@@ -98,7 +98,8 @@ export function helpBlocks(
   const [entry] = entries
   const rest = page.first === undefined ? [] : [line(named(help.rest(page.first.rest)), SMALL)]
   if (page.lines !== undefined) {
-    return blocksOf([page.lines.map((each) => row(named(each.line), each.what)), rest])
+    const also = page.first === undefined ? [] : [line(named(help.also(page.first.rest)), SMALL)]
+    return blocksOf([page.lines.map((each) => row(named(each.line), each.what)), also])
   }
   if (page.topics !== undefined) {
     const topics = [

@@ -1,4 +1,4 @@
-import type { Bit, Sentence } from '../bits/bit.ts'
+import { type Bit, bit, type Sentence } from '../bits/bit.ts'
 import { monthOf } from './jars-meant.ts'
 import type { Fill, SlotFilled } from './plant-slots.ts'
 
@@ -102,8 +102,10 @@ export const recipeDays: Fill = ({ bits, has }) => {
 
 /** The month that is asked for; the one that it is where none is named. */
 export const month: Fill = ({ typed }) => {
-  const word = typed.tokens.find(({ text }) => monthOf(text) !== null)?.text
-  return { text: word ?? 'now', bits: [], isAssumed: true }
+  const at = typed.tokens.findIndex(({ text }) => monthOf(text) !== null)
+  if (at === -1) return { text: 'now', bits: [], isAssumed: true }
+  const { text } = typed.tokens[at]!
+  return { text, bits: [bit('date', at, at + 1, 0, text)], isAssumed: true }
 }
 
 /** Whose measures are asked for; null where nobody's. */

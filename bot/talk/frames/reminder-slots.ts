@@ -94,6 +94,9 @@ function clockAt({ typed, bits }: Sentence): SlotFilled | null {
   return { text: Number(hour) > 12 || half === null ? hour : `${hour} ${half}`, bits: within }
 }
 
+/** A silence without an end. */
+const FOR_GOOD = /\b(?:for good|further notice|for ?ever|permanently|indefinitely|per sempre)\b/
+
 const until: Fill = (sentence) => {
   const { bits, has, typed } = sentence
   // What begins a silence is not the day that ends it.
@@ -111,6 +114,7 @@ const until: Fill = (sentence) => {
   if (span !== undefined) return { text: `in ${span.text}`, bits: [span] }
   if (has('this_week')) return { text: 'next Monday', bits: [] }
   const words = wordsFrom(typed)
+  if (FOR_GOOD.test(words)) return { text: 'further notice', bits: [] }
   if (/\b(?:not (?:today|now)|non oggi|non ora)\b/.test(words)) return { text: 'tomorrow', bits: [] }
   return has('put_off') && /\b(?:later|piu tardi|dopo)\b/.test(words) ? { text: 'later', bits: [] } : null
 }

@@ -31,7 +31,10 @@ export const renderHelp = (page: HelpPage, speech: TerminalLanguage, { width }: 
     ])
   }
   const rest = page.first === undefined ? [] : wrap(help.rest(page.first.rest), width)
-  if (page.lines !== undefined) return joinBlocks([linesShown(page.lines, width), rest])
+  if (page.lines !== undefined) {
+    const also = page.first === undefined ? [] : wrap(help.also(page.first.rest), width)
+    return joinBlocks([linesShown(page.lines, width), also])
+  }
   const entries = toldFirst(page)
   const [entry] = entries
   if (page.topic === null || entry === undefined) {

@@ -76,7 +76,7 @@ export const costSentences = {
       if (total.length === 0) return `I’ve no prices yet for what’s in ${forName(batch)}.`
       return missing.length === 0
         ? `Making ${name} costs ${moneys(total)}.`
-        : `Making ${name} costs ${moneys(total)} without the ${without}.`
+        : `Making ${name} costs ${moneys(total)}, not counting the ${without}.`
     },
     cost_each: ({ perBottle, per100Ml, isAll }, format) => {
       const bottles = perBottle.map(({ volumeMl, sums }) => `${moneys(sums)} a ${vesselText(volumeMl, format)} bottle`)
@@ -88,7 +88,7 @@ export const costSentences = {
     cost_noted: ({ given, gone }) =>
       [
         ...(given.length === 0 ? [] : [`Got it: ${listed(given.map((price) => `${price.of} ${priceText(price)}`))}.`]),
-        ...(gone.length === 0 ? [] : [`No price any more for ${listed(gone)}.`]),
+        ...(gone.length === 0 ? [] : [`I’ve dropped your price for ${listed(gone)}.`]),
       ].join(' '),
   },
   rows: {
@@ -104,11 +104,11 @@ export const costSentences = {
   },
   notes: {
     cost_fruit: ({ fruit }, format) =>
-      `I took ${listed(fruit.map(({ id, eachG }) => `a ${peeledText(id, 1)} as ${format.round.mass(eachG)}`))}.`,
+      `I counted ${listed(fruit.map(({ id, eachG }) => `a ${peeledText(id, 1)} as about ${format.round.mass(eachG)}`))}.`,
     cost_currency_assumed: ({ of, currency }) =>
-      `I’ve taken your ${of.length === 1 ? 'price' : 'prices'} of ${listed(of)} as ${currency} too.`,
+      `I’ve read your ${of.length === 1 ? 'price' : 'prices'} for ${listed(of)} as ${currency} too.`,
     cost_poured: ({ from }) => `What came from ${listed(from)} isn’t in it.`,
-    cost_unread: ({ of }) => `I can’t read your price of ${listed(of)} any more. Could you give it again?`,
+    cost_unread: ({ of }) => `I can’t read your price for ${listed(of)} any more. What is it?`,
     cost_expected: () => 'Sugar and bottles still to come count as planned.',
     cost_counted: () => 'It’s what goes in, not the whole packs you buy. Jars, cloth and water aren’t counted.',
     cost_currencies: () => 'Two currencies don’t add up, so each stands by itself.',
@@ -123,10 +123,10 @@ export const costSentences = {
 /** What is asked about a price. */
 export const costProblems = {
   price_not_read: ({ typed }) =>
-    `I can’t read a price in “${typed}”. Could you say it like “lemons 4/kg”, with two decimals at most?`,
+    `I can’t read a price in “${typed}”. Say it like this, with two decimals at most: ${lineTyped('cost', { prices: 'lemons 4.50/kg' })}`,
   price_per_what: ({ typed, example }) =>
     `“${typed}”: for how much of it? For example: ${lineTyped('cost', { prices: example })}`,
   price_asked: ({ of }) => `What do you pay for ${listed(of)}? Put it in the place of the question mark.`,
   too_many_prices: ({ most }) =>
-    `I keep ${most} prices at most. Take one away first: ${lineTyped('cost', { prices: 'sugar none' })}`,
+    `I keep ${most} prices at most. Drop one first: ${lineTyped('cost', { prices: 'sugar none' })}`,
 } satisfies Written<CostProblems>

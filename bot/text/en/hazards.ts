@@ -181,7 +181,7 @@ const hazardSentence = ({ hazard, ids }: HazardOf): string => {
 
 /** What can hurt in any making of a liqueur, whatever plants are in it. */
 const makingCautions = {
-  making_food_spirit: () => 'Use only spirit sold for drinking: any other alcohol blinds and kills.',
+  making_food_spirit: () => 'Use only spirit sold for drinking: any other alcohol can blind or kill.',
   making_other_alcohol: () =>
     'Industrial, denatured, rubbing or fuel alcohol is poison, and nothing done at home makes it safe.',
   making_no_flame: () =>

@@ -80,7 +80,7 @@ export const dangerSentences = {
   },
   notes: {
     jar_targets_ferment: ({ abvPercent, sugarGPerL, keepsFromPercent }, format) =>
-      `As planned it would be at ${weakText({ abvPercent, lowAbvPercent: null, sugarGPerL }, keepsFromPercent)}, and that can ferment. With as much sugar it keeps from ${format.plain(keepsFromPercent, 0)} % vol on.`,
+      `As planned it would be at ${weakText({ abvPercent, lowAbvPercent: null, sugarGPerL }, keepsFromPercent)}, and that can ferment. With that much sugar it keeps from ${format.plain(keepsFromPercent, 0)} % vol up.`,
   },
   actions: {
     jar_add_spirit: () => 'Make it keep',

@@ -217,13 +217,13 @@ const downTo = (lowPercent: number, abvPercent: number): string => {
   return low < Math.round(abvPercent) ? `perhaps as little as ${low}\u00a0%` : 'perhaps a little less'
 }
 
-/** `about 10 % with 12 g/L of sugar`, `about 17 %, perhaps as little as 13 %,`. */
+/** `about 10 % with 12 g/L of sugar`, `about 17 % (perhaps as little as 13 %)`. */
 export const weakText = (
   { abvPercent, lowAbvPercent, sugarGPerL }: Weakness,
   enoughPercent: number = KEEPS_ABV_PERCENT,
 ): string => {
   const about = roughly(abvPercent, enoughPercent)
-  const strength = lowAbvPercent === null ? about : `${about}, ${downTo(lowAbvPercent, abvPercent)}`
+  const strength = lowAbvPercent === null ? about : `${about} (${downTo(lowAbvPercent, abvPercent)})`
   return sugarGPerL < LEAST_SUGAR_G_PER_L ? strength : `${strength} with ${kitchenSweetness(sugarGPerL)} g/L of sugar`
 }
 

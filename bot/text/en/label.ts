@@ -6,6 +6,7 @@ import type { GuestAdvice } from '../../../core/label/guest-advice.ts'
 import type { Region } from '../../../core/label/parse-region.ts'
 import type { LabelProblems } from '../../../core/label/problems.ts'
 import type { Verdict } from '../../../core/label/verdict.ts'
+import { lineTyped } from '../../calls/write-line.ts'
 import type { Format } from '../format.ts'
 import type { Feature, Written } from '../language.ts'
 import type { FoundCategory, LabelMessages } from '../messages/label.ts'
@@ -72,7 +73,7 @@ const categoryNames: Readonly<Record<CategoryId, string>> = {
   eu_spirit_drink: 'a spirit drink',
   eu_bitter: 'a bitter spirit drink',
   eu_liqueur: 'a liqueur',
-  eu_creme_de: 'a crème de …',
+  eu_creme_de: 'a “crème de” liqueur',
   eu_creme_de_cassis: 'a crème de cassis',
   eu_nocino: 'a nocino',
   eu_sloe: 'a sloe-aromatised spirit drink',
@@ -202,12 +203,9 @@ const foundWords = ({ region, best }: FoundCategory): string =>
 /** What `/label` says. */
 export const labelSentences = {
   headlines: {
-    label: (values, format) => {
-      const sweet =
-        values.invertGPerL.value === 0
-          ? 'without sugar'
-          : `with ${values.exact ? `${format.number(values.invertGPerL.value, 1)} g/L` : format.sweetness(values.invertGPerL)} of invert sugar`
-      return `${format.round.strength(values.abvPercent)} ${sweet} makes ${listed(values.found.map(foundWords))}.`
+    label: ({ abvPercent, sugarGPerL, found }, format) => {
+      const sweet = sugarGPerL.value === 0 ? 'without sugar' : `with ${format.sweetness(sugarGPerL)} of sugar`
+      return `At ${format.round.strength(abvPercent)} ${sweet} it’s ${listed(found.map(foundWords))}.`
     },
   },
 
@@ -215,7 +213,7 @@ export const labelSentences = {
     eu_spirit_drink: () => 'EU spirit drink',
     eu_bitter: () => 'EU bitter',
     eu_liqueur: () => 'EU liqueur',
-    eu_creme_de: () => 'EU crème de …',
+    eu_creme_de: () => 'EU “crème de”',
     eu_creme_de_cassis: () => 'EU crème de cassis',
     eu_nocino: () => 'EU nocino',
     eu_sloe: () => 'EU sloe-aromatised',
@@ -246,6 +244,8 @@ export const labelSentences = {
   },
 
   sure: {
+    as_invert: ({ invertGPerL, exact }, format) =>
+      `Limits in g/L count sugar as invert sugar: ${exact ? `${format.number(invertGPerL.value, 1)} g/L` : format.sweetness(invertGPerL)} of it here.`,
     near_limit: (values, format) => {
       const words = values.near.map((what) =>
         what === 'strength'
@@ -292,8 +292,8 @@ export const labelSentences = {
       `Write on every bottle: “${allergenWords(allergens)}” Steeping doesn’t take allergens out.`,
     for_guests: (of) => `Write on every bottle${of.allergens.length === 0 ? '' : ' too'}: “${adviceAndKeepAway(of)}”`,
     not_for_sale: () =>
-      'Meant for your own table. Selling a bottle, raffling it or giving it for money needs a licence, and duty paid, nearly everywhere:' +
-      ' ask your local authority first.',
+      'It’s for your own table. Selling it, raffling it or giving it for money needs a licence and paid duty nearly everywhere.' +
+      ' Ask your local authority first.',
   },
 } satisfies Feature<LabelMessages>
 
@@ -302,6 +302,6 @@ export const labelProblems = {
   unknown_region: ({ typed }) => `I have no labelling rules for “${typed}”. Is it EU, US or UK?`,
   unknown_country_code: ({ typed, nearest }) =>
     nearest === null
-      ? `I don’t know the country “${typed}”. What are its two letters? Type none to clear it.`
+      ? `I don’t know the country “${typed}”. What are its two letters? For example: ${lineTyped('settings', { country: 'IE' })}`
       : `I don’t know the country “${typed}”. Did you mean ${countryInSentence(nearest)}?`,
 } satisfies Written<LabelProblems>

@@ -74,7 +74,7 @@ export const measureSentences = {
     measure_surprising: ({ name, abvPercent }, format) =>
       `I expected about ${format.round.strength(abvPercent)}. If it’s a typo: ${lineTyped('jar undo', { jar: name })}`,
     measure_scale: () =>
-      'Only a scale? Weigh a bottle brim-full of water, then of liqueur, less the bottle. Divide the second by the first: that’s what a hydrometer would show.',
+      'Only a scale? Weigh a bottle empty, brim-full of water, then brim-full of liqueur. Take the empty bottle off both, and divide liqueur by water: that’s what a hydrometer would show.',
   },
   actions: {
     measure_read_again: () => 'Read it again, with what it shows then',

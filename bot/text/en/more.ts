@@ -6,5 +6,5 @@ export const moreText: MoreText = {
   button: () => 'More',
   again: () => 'I worked this out again just now.',
   moved_on: () => 'Things have moved on since. This is how it stands now.',
-  nothing: () => 'That was all there is to say.',
+  nothing: () => 'That was everything.',
 }

@@ -230,7 +230,7 @@ const perLitre = (gPerL: number, format: Format): string => `${format.plain(kitc
 const areThese = (ids: readonly string[]): string => listed(ids.map(plantName))
 
 /** Why it is not what is usual. */
-const endOf = { strength: 'no nearer to 30\u00a0%', sweetness: 'no sweeter', dryness: 'no drier' }
+const endOf = { strength: 'any nearer to 30\u00a0%', sweetness: 'any sweeter', dryness: 'any drier' }
 
 /** What a maker should know of a planned batch. */
 export const planNotes = {
@@ -239,7 +239,7 @@ export const planNotes = {
       ...(abvPercent === null ? [] : [format.round.strength(abvPercent)]),
       ...(sugarGPerL === null ? [] : [sweetnessWords(sugarGPerL, format)]),
     ]
-    return `I’ve gone for ${gone.join(', ')}${nearest === null ? '' : `: it gets ${endOf[nearest]}`}.`
+    return `I’ve gone for ${gone.join(', ')}${nearest === null ? '' : `: it can’t get ${endOf[nearest]}`}.`
   },
   plan_form_taken: ({ forms }) =>
     `I’ve assumed ${listed(forms.map(({ id, state }) => `the ${plantName(id).replace(new RegExp(`^${state} `), '')} ${areWord(id)} ${state}`))}. If not, say so.`,
@@ -283,7 +283,7 @@ export const planNotes = {
     `That leaves a short steep and ${counted(restDays, 'day')} to rest. Taste before you strain, and expect it faint and harsh.`,
   plan_latest_start: ({ day }, format) => `Start by ${format.day(day)} to make it.`,
   plan_out_of_season: ({ plants }) =>
-    `${capital(listed(plants.map(({ id, months }) => `${plantName(id)} ${areWord(id)} best ${monthsText(months)}`)))} (half a year later in the south).`,
+    `${capital(listed(plants.map(({ id, months }) => `${plantName(id)} ${areWord(id)} best ${monthsText(months)}`)))} (half a year later south of the equator).`,
   plan_empty: ({ empty, limitId, line }, format) => {
     const short = `You’ll be ${countWord(empty)} ${plural(empty, 'bottle')} short`
     const why = limitId === null ? '' : `: there’s too little ${plantName(limitId)}`
@@ -309,7 +309,7 @@ export const planNotes = {
   plan_anethole_cloud: () => 'It clouds when you add water. That’s the anise oil, and it’s harmless.',
   plan_green: () => 'The green fades to olive-brown. Dark and cold slows it, and it fades fastest near 40 %.',
   plan_spent: ({ keptBackMl, rinse }, format) =>
-    `The strained plants keep about ${format.volume(keptBackMl)} of strong liquid.` +
+    `About ${format.volume(keptBackMl)} of strong liquid stays in the strained plants.` +
     `${rinse === null ? '' : ` Rinse them with a little of the ${rinse === 'syrup' ? 'syrup ' : ''}water to get more of it out.`}` +
     ' A second steep is weaker and needs its own jar. Bin them away from flames, children and pets.',
   plan_water: () => 'Use soft or filtered water: hard water can leave a haze.',

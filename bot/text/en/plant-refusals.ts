@@ -74,7 +74,7 @@ const refusals: { readonly [Id in RefusalId]: string } = {
   florist_flowers: 'Flowers for the vase aren’t grown to be eaten. Use unsprayed, edible ones.',
   elderberry:
     'Raw or dried elderberries make people ill. Cooked ones are fine to eat, but I can’t plan a jar with them.',
-  dairy_egg: 'I don’t plan cream, milk or egg liqueurs: they spoil within days, even in the fridge.',
+  dairy_egg: 'Cream, milk and egg liqueurs spoil within days, even in the fridge.',
   plant_milk: 'It spoils within days, and it can set off an allergy. Use the nuts themselves, toasted.',
   poppy_seed: 'The seed has opium in it, and spirit draws it out. Toasted hazelnuts give a nutty note.',
   milk_thistle: 'It’s a medicine for the liver. Use artichoke leaf.',

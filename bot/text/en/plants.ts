@@ -152,7 +152,7 @@ export const botanicalSentences = {
       const other = isChosen
         ? ''
         : ` Not where you live? Set it with ${lineTyped('settings', { zone: isSouth ? 'Europe/Rome' : 'Pacific/Auckland' })}`
-      return `That’s for the ${half} half of the world, as your clock is ${zone}. It’s common practice: warm places are weeks ahead, cold ones behind.${other}`
+      return `That’s for the ${half} half of the world, by your time zone (${zone}). Warm places are weeks ahead and cold ones behind (common practice).${other}`
     },
     botanical_corrected: planNotes.plan_corrected,
     botanical_form_taken: planNotes.plan_form_taken,

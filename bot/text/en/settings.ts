@@ -59,7 +59,7 @@ export const settingsSentences = {
     settings_zone_assumed: () =>
       `I’ve assumed this time zone. To use a city near you: ${lineTyped('settings', { zone: 'Rome' })}`,
     settings_no_country: () =>
-      `Your country tells me how to read dates like 6/7, and whose standard drinks and law to use: ${lineTyped('settings', { country: 'UK' })}`,
+      `Tell me your country, for its emergency numbers, standard drinks, law and dates like 6/7: ${lineTyped('settings', { country: 'UK' })}`,
     settings_zone_ahead: () => 'Past entries keep their dates. New ones use this time zone.',
   },
 } satisfies Feature<SettingsMessages>
@@ -78,13 +78,13 @@ export const settingsText = {
 
 /** `2 jars (and 1 in the notebook, 1 undone) with 14 entries`. */
 function jarsText({ jars, finished, undone, entries }: StoredCounts): string {
-  if (jars === 0) return 'no jar'
+  if (jars === 0) return 'no jars'
   const running = jars - finished - undone
   const others = [
     ...(finished > 0 ? [`${finished} in the notebook`] : []),
     ...(undone > 0 ? [`${undone} undone`] : []),
   ].join(', ')
-  const shown = running === 0 ? 'no running jar' : counted(running, 'jar', 'jars')
+  const shown = running === 0 ? 'no running jars' : counted(running, 'jar', 'jars')
   const more = others === '' ? '' : ` (${running === 0 ? 'but' : 'and'} ${others})`
   return `${shown}${more} with ${counted(entries, 'entry', 'entries')}`
 }

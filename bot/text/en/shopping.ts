@@ -164,13 +164,13 @@ export const shoppingSentences = {
     shopping_enough: ({ items }, format) =>
       `You’ve got enough ${listed(items.map((item) => thingText(item, format)))}.`,
     shopping_not_needed: ({ typed }) =>
-      `Nothing here takes the ${listed(typed.map((each) => `“${each.replace(/[“”]/g, '"')}”`))} you’ve got.`,
+      `Nothing here needs the ${listed(typed.map((each) => `“${each.replace(/[“”]/g, '"')}”`))} you’ve got.`,
     shopping_sugar_unknown: ({ jars }) =>
       `I can’t tell how much sugar ${listed(jars)} ${plural(jars.length, 'takes', 'take')}: nothing’s planned for after straining, or it can’t be reached.`,
     shopping_jar_done: ({ jars }) =>
       `${capital(listed(jars))} ${plural(jars.length, 'is', 'are')} done, so nothing’s bought for ${plural(jars.length, 'it', 'them')}.`,
     shopping_by_expectation: () =>
-      'What still steeps takes sugar as expected. Once it’s strained and measured you’ll know better.',
+      'Sugar for jars that are still steeping is an estimate, until you’ve strained and measured.',
     shopping_at_home: ({ line }, format) => `Got some of it at home? Say so: ${format.call(line)}`,
   },
   actions: {

@@ -12,7 +12,7 @@ const QUESTIONS: Readonly<Record<string, string>> = {
   liqueur: 'How much of the liqueur is there?',
   of: 'What goes in it?',
   parts: 'How much of each is there, and how strong?',
-  'pause-until': 'I can pause them, and they come back by themselves. Until which day?',
+  'pause-until': 'Until which day shall I keep quiet, or for good?',
   pour: 'How big is the glass?',
   rating: 'How good is it, from 1 to 5?',
   spirit: 'How much spirit is there, and how strong?',

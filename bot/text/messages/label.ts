@@ -16,9 +16,7 @@ export interface LabelMessages {
   headlines: {
     label: {
       readonly abvPercent: Measured
-      readonly invertGPerL: Measured
-      /** To a tenth of a gram, for the limit is near. */
-      readonly exact: boolean
+      readonly sugarGPerL: Measured
       readonly found: readonly FoundCategory[]
     }
   }
@@ -28,6 +26,11 @@ export interface LabelMessages {
     printed: { readonly region: Region; readonly labelPercent: number; readonly tolerance: Tolerance }
   }
   sure: {
+    as_invert: {
+      readonly invertGPerL: Measured
+      /** To a tenth of a gram, for the limit is near. */
+      readonly exact: boolean
+    }
     near_limit: {
       readonly near: readonly ('strength' | 'sugar')[]
       readonly abvPercent: Measured

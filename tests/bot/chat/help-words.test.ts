@@ -36,6 +36,15 @@ it.each(['brix', '/brix', 'brix:'])(
   },
 )
 
+it('sends on to the command of its first line, not to another with an option of that name', () => {
+  expect(pageOf('/help freezer')).toMatchObject({ first: { rest: '/help settings' } })
+  expect(pageOf('/help emergency').first).toBeUndefined()
+})
+
+it('tells every command to who asks for everything', () => {
+  expect(pathsOf('/help everything')).toEqual(pathsOf('/help all'))
+})
+
 it('shows the commands whose name it is in, and no others that have it as an option', () => {
   expect(pathsOf('/help strain')).toEqual(['jar strain'])
   expect(pathsOf('/help start')).toEqual(['jar start'])

@@ -29,7 +29,7 @@ test('says everything about the plants and the making, worst first', async () =>
 
     ! Lemon peel: buy unwaxed. Hot water and scrubbing only take off some of the wax
       and fungicide.
-    ! Use only spirit sold for drinking: any other alcohol blinds and kills.
+    ! Use only spirit sold for drinking: any other alcohol can blind or kill.
     ! Keep spirit and strained plants away from flames, sparks and hot plates. Never
       heat it, and cool the syrup first.
     ! Label it, and lock it away from children and pets: a little can poison a

@@ -17,12 +17,12 @@ const met = async (line: string): Promise<readonly string[]> =>
 
 test('says what the drink may be called and must say', async () => {
   expect(await printed('/label strength:30% sweetness:250 g/L of:lemon region:EU')).toMatchInlineSnapshot(`
-    "30 % with 263 g/L of invert sugar makes a crème de … in the EU.
+    "At 30 % with 250 g/L of sugar it’s a “crème de” liqueur in the EU.
 
       EU spirit drink     yes: at least 15 % vol (Regulation (EU) 2019/787)
       EU liqueur          yes: at least 15 % vol and 100 g/L (Regulation (EU)
                           2019/787 and Regulation (EC) 110/2008)
-      EU crème de …       yes: at least 15 % vol and 250 g/L (Regulation (EU)
+      EU “crème de”       yes: at least 15 % vol and 250 g/L (Regulation (EU)
                           2019/787, from memory)
       Limone di Sorrento  no: the name belongs to makers in its own area (at least
                           250 g of the fruit or plant a litre, steeped 2 days or
@@ -30,6 +30,8 @@ test('says what the drink may be called and must say', async () => {
                           2012)
       EU label            30 % vol, true from 29.7 to 30.3 (±1.5 with macerated
                           fruit or plant parts) (Regulation (EU) 1169/2011)
+
+    Limits in g/L count sugar as invert sugar: 263 g/L of it here.
 
     • In the EU “limoncello” is only a name for a lemon liqueur. The names of
       Sorrento and the Costa d’Amalfi are protected.
@@ -40,9 +42,8 @@ test('says what the drink may be called and must say', async () => {
       allergens, and who answers for it (the rest from memory).
 
     ! Write on every bottle: “Not in pregnancy. Keep out of reach of children.”
-    ! Meant for your own table. Selling a bottle, raffling it or giving it for money
-      needs a licence, and duty paid, nearly everywhere: ask your local authority
-      first.
+    ! It’s for your own table. Selling it, raffling it or giving it for money needs
+      a licence and paid duty nearly everywhere. Ask your local authority first.
     ! Not if you’re pregnant or trying for a baby, under age, or about to drive,
       swim or use machines. On medicines, with liver disease or a past dependence?
       Ask a doctor or pharmacist. Your local law comes first."
@@ -108,9 +109,14 @@ test('counts sugar as invert sugar, with its ±', async () => {
 
 test('says when a limit is too near to be sure', async () => {
   expect((await reply('/label strength:15.2% sweetness:250 g/L region:EU')).sure).toMatchObject([
+    { key: 'as_invert' },
     { values: { near: ['strength'] } },
   ])
-  expect((await reply('/label strength:30% sweetness:150 g/L region:EU')).sure).toEqual([])
+  const { sure } = await reply('/label strength:30% sweetness:150 g/L region:EU')
+  expect(sure.map(({ key }) => key)).toEqual(['as_invert'])
+  expect((await reply('/label strength:30% sweetness:0 region:EU')).sure).toEqual([])
+  // By weight, of whatever sugar (27 CFR 5.150).
+  expect((await reply('/label strength:30% sweetness:150 g/L region:US')).sure).toEqual([])
 })
 
 test('names allergens first, then what every bottle says, then that it is not for sale, then law and doctor', async () => {

@@ -56,7 +56,7 @@ it('adds up what went in and what is to come, thing by thing', async () => {
   expect(hundredths(per100Ml[0]!.amount)).toBe(Math.round((liquid * 100 * 100) / volumeMl))
   const text = await desk.textOf('/cost lemon')
   expect(text).toMatch(/^Making lemon costs 28\.15 €\.\nAbout 4\.86 € a 500 ml bottle and 0\.81 € for 100 ml\.\n/)
-  expect(text).toContain('I took a lemon as 120 g.')
+  expect(text).toContain('I counted a lemon as about 120 g.')
   expect(text).toMatch(/Lemons +10 at 4 €\/kg: 4\.70 €/)
 })
 
@@ -64,7 +64,9 @@ it('names what has no price, with the line that gives it', async () => {
   const desk = await lemonDesk()
   await desk.ask('/cost prices:spirit 95% £18/l')
   const text = await desk.textOf('/cost lemon')
-  expect(text).toMatch(/^Making lemon costs £18\.00 without the lemons, sugar and 500 ml bottles\.\nSo far about £/)
+  expect(text).toMatch(
+    /^Making lemon costs £18\.00, not counting the lemons, sugar and 500 ml bottles\.\nSo far about £/,
+  )
   expect(text).toContain('/cost lemon prices:lemons ? each + sugar ? per kg + bottles ? each')
   await desk.ask('/cost jar:lemon prices:lemons 0.40 each + sugar 1.20/kg + bottles 0.80 each')
   expect((await costOf(desk, '/cost lemon')).total).toEqual([{ amount: '27.45', currency: '£' }])
@@ -172,7 +174,7 @@ it('keeps the prices of two lines that come at once', async () => {
 it('says which prices without a currency it counted to the one there is', async () => {
   const desk = await lemonDesk()
   await desk.ask('/cost prices:lemons £4/kg + sugar 1.20/kg')
-  expect(await desk.textOf('/cost lemon')).toContain('I’ve taken your price of sugar as £ too.')
+  expect(await desk.textOf('/cost lemon')).toContain('I’ve read your price for sugar as £ too.')
   await desk.ask('/cost prices:sugar £1.20/kg')
   expect(await desk.textOf('/cost lemon')).not.toContain('I’ve taken')
 })

@@ -32,6 +32,18 @@ describe('reminders turned off', () => {
     expect((await one.store.read('local')).settings.pausedUntil).toBe(day)
   })
 
+  it.each([
+    ['turn the reminders off', 'for good'],
+    ['turn the reminders off for good', null],
+    ['disattiva gli avvisi per sempre', null],
+    ['stop reminding me until further notice', null],
+  ])('stops for good where that is said: %s, %s', async (text, answer) => {
+    const one = await talkerFor({ after: null, shelf: 'fair' })
+    await one.say(text)
+    if (answer !== null) await one.say(answer)
+    expect((await one.store.read('local')).settings.pausedUntil).toBe('2199-12-31')
+  })
+
   it('takes a day that was said at once', async () => {
     const one = await talkerFor({ after: null, shelf: 'fair' })
     expect((await one.say('mute notifications till january 9')).read).toBe('/reminders pause-until:january 9')
