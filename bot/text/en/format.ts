@@ -7,6 +7,7 @@ import {
   householdAtLeast,
   householdMass,
   householdVolume,
+  thirdsOver,
 } from '../../../core/quantity/write/household.ts'
 import { kitchenRounded, kitchenSweetness, measuredOut, weighedOut } from '../../../core/recipe/tool-precision.ts'
 import { lineOf } from '../../calls/write-line.ts'
@@ -19,10 +20,13 @@ const NBSP = '\u00a0'
 
 const EIGHTHS = ['', '⅛', '¼', '⅜', '½', '⅝', '¾', '⅞']
 
-/** `1 ½`, of whole eighths. */
+const THIRDS = { 1: '⅓', 2: '⅔' } as const
+
+/** `1 ½`, of whole eighths or thirds. */
 const mixed = (amount: number): string => {
   const whole = Math.floor(amount)
-  const part = EIGHTHS[Math.round((amount - whole) * 8)] ?? ''
+  const thirds = thirdsOver(amount)
+  const part = thirds === null ? (EIGHTHS[Math.round((amount - whole) * 8)] ?? '') : THIRDS[thirds]
   return [whole === 0 ? '' : `${whole}`, part].filter((text) => text !== '').join(NBSP)
 }
 

@@ -22,7 +22,7 @@ const NEAR = 0.035
 /** A measure that a household pours or weighs by. */
 export type HouseholdUnit = 'cup' | 'tbsp' | 'tsp' | 'imp_pint' | 'imp_fl_oz' | 'lb' | 'oz'
 
-/** So many of a measure, in whole eighths. */
+/** So many of a measure, in whole eighths or thirds. */
 export interface HouseholdPart {
   readonly count: number
   readonly unit: HouseholdUnit
@@ -62,26 +62,48 @@ const parts = (
     { count: over, unit: smaller },
   ].filter(({ count }) => count > 0)
 
-/** What measuring cups show, in tablespoons: halves, quarters and eighths of a cup, then spoons. */
-const CUP_STEPS = [8, 4, 2, 1, 0.5, 0.25]
+/** Under so many tablespoons a quarter of a cup is not near. */
+const FEW_SPOONS = 3.75
 
-/** Under so many tablespoons nothing is a quarter of a cup. */
-const FEW_SPOONS = 3.5
+/** Under so many tablespoons nothing but teaspoons is told. */
+const ONE_SPOON = 0.95
 
-/** Of cups a quarter, 4 tablespoons, is the least that they show. */
+/** A quarter of a cup, in tablespoons: the least that cups are told in. */
 const QUARTER_CUP = 4
 
+/** What a set of cups shows, in tablespoons: halves, quarters, thirds and eighths of one; a spoon beside them is a whole one. */
+const CUP_STEPS = [8, 4, 16 / 3, 2, 1]
+
+/** And under half a cup half a spoon is told. */
+const HALF_CUP = 7.75
+const SMALL_CUP_STEPS = [...CUP_STEPS, 0.5]
+
+/** Teaspoons are made in quarters, and one of an eighth; nobody fills more than three of them. */
+const TEASPOON_STEPS = [0.25]
+const LEAST_TEASPOON_STEPS = [0.25, 0.125]
+
+/** Tablespoons in halves; where none is near, teaspoons beside them, in halves. */
+const TABLESPOON_STEPS = [0.5, 1 / TEASPOONS_A_TABLESPOON, 0.5 / TEASPOONS_A_TABLESPOON]
+
+const isWhole = (count: number): boolean => Math.abs(count - Math.round(count)) < 1e-9
+
 function spoons(amount: Shown): readonly HouseholdPart[] {
-  const rounded = toStep(amount, [0.25])
-  if (isNear(rounded, amount)) return [{ count: rounded, unit: 'tbsp' }]
-  return [{ count: toStep(per(amount, 1 / TEASPOONS_A_TABLESPOON), [0.25, 0.125]), unit: 'tsp' }]
+  const small = per(amount, 1 / TEASPOONS_A_TABLESPOON)
+  if (amount.shown < ONE_SPOON)
+    return [{ count: toStep(small, small.shown < 1 ? LEAST_TEASPOON_STEPS : TEASPOON_STEPS), unit: 'tsp' }]
+  const rounded = toStep(amount, TABLESPOON_STEPS)
+  if (isWhole(2 * rounded)) return [{ count: rounded, unit: 'tbsp' }]
+  const whole = Math.floor(rounded)
+  const over = Math.round(2 * TEASPOONS_A_TABLESPOON * (rounded - whole)) / 2
+  return parts(TEASPOONS_A_TABLESPOON * whole + over, ['tbsp', 'tsp'], [over, TEASPOONS_A_TABLESPOON])
 }
 
-/** Cups as they are measured: spoons over only where cups, halves, quarters and eighths of them are not near. */
+/** Cups as they are measured: spoons beside them only where halves, quarters and thirds of them are not near. */
 function cups(volumeMl: Measured): readonly HouseholdPart[] {
   const amount = shownOf(volumeMl, TABLESPOON_ML)
   if (amount.shown < FEW_SPOONS) return spoons(amount)
-  const rounded = toStep(amount, CUP_STEPS)
+  const rounded = toStep(amount, amount.shown < HALF_CUP ? SMALL_CUP_STEPS : CUP_STEPS)
+  if (!isWhole(2 * rounded)) return [{ count: rounded / TABLESPOONS_A_CUP, unit: 'cup' }]
   return parts(rounded, ['cup', 'tbsp'], [rounded % QUARTER_CUP, TABLESPOONS_A_CUP])
 }
 
@@ -103,19 +125,21 @@ const NEARLY_A_POUND = 15.75
 
 function pounds(massG: Measured): readonly HouseholdPart[] {
   const amount = shownOf(massG, OUNCE_G)
-  if (amount.shown < NEARLY_A_POUND) return [{ count: toStep(amount, [1, 0.5, 0.25, 0.125]), unit: 'oz' }]
+  const least = amount.shown < 1 ? [0.125] : []
+  if (amount.shown < NEARLY_A_POUND) return [{ count: toStep(amount, [1, 0.5, 0.25, ...least]), unit: 'oz' }]
   const rounded = toStep(amount, [1])
   return parts(rounded, ['lb', 'oz'], [rounded % OUNCES_A_POUND, OUNCES_A_POUND])
 }
 
 /** Less than an eighth of the smallest measure is told in metric alone. */
 const LEAST = 1 / 8
+const TEASPOON_ML = TABLESPOON_ML / TEASPOONS_A_TABLESPOON
 
 const isTold = (amount: Measured, unit: number): boolean => shownOf(amount, unit).shown >= LEAST
 
 /** What is poured, ml, in the measures of a household; null where that is metric. */
 export function householdVolume(volumeMl: Measured, system: UnitSystem): readonly HouseholdPart[] | null {
-  if (system === 'us' && isTold(volumeMl, TABLESPOON_ML)) return cups(volumeMl)
+  if (system === 'us' && isTold(volumeMl, TEASPOON_ML)) return cups(volumeMl)
   return system === 'imperial' && isTold(volumeMl, IMPERIAL_FLUID_OUNCE_ML) ? imperialPints(volumeMl) : null
 }
 
@@ -136,7 +160,7 @@ export function householdAtLeast(volumeMl: Measured, system: UnitSystem): readon
 const CANONICAL: { readonly [Unit in HouseholdUnit]: number } = {
   cup: CUP_ML,
   tbsp: TABLESPOON_ML,
-  tsp: TABLESPOON_ML / TEASPOONS_A_TABLESPOON,
+  tsp: TEASPOON_ML,
   imp_pint: IMPERIAL_PINT_ML,
   imp_fl_oz: IMPERIAL_FLUID_OUNCE_ML,
   lb: POUND_G,
@@ -159,9 +183,19 @@ const DENOMINATORS: Readonly<Record<number, string>> = {
   7: '7/8',
 }
 
+const THIRDS: Readonly<Record<number, string>> = { 1: '1/3', 2: '2/3' }
+
+/** The third that a count has beside whole ones, 1 or 2; null of one in whole eighths. */
+export const thirdsOver = (count: number): 1 | 2 | null => {
+  const thirds = 3 * (count - Math.floor(count))
+  if (!isWhole(thirds)) return null
+  return Math.round(thirds) === 1 ? 1 : Math.round(thirds) === 2 ? 2 : null
+}
+
 const countTyped = (count: number): string => {
   const whole = Math.floor(count)
-  const part = DENOMINATORS[Math.round((count - whole) * EIGHTHS)] ?? ''
+  const thirds = thirdsOver(count)
+  const part = (thirds === null ? DENOMINATORS[Math.round((count - whole) * EIGHTHS)] : THIRDS[thirds]) ?? ''
   return [whole === 0 ? '' : `${whole}`, part].filter((text) => text !== '').join(' ')
 }
 
@@ -178,6 +212,6 @@ const TYPED: { readonly [Unit in HouseholdUnit]: string } = {
 const typedUnit = ({ count, unit }: HouseholdPart): string =>
   count <= 1 && (unit === 'cup' || unit === 'imp_pint') ? TYPED[unit].replace(/s$/, '') : TYPED[unit]
 
-/** As somebody types it: `4 1/4 cups 2 tbsp`. */
+/** As somebody types it: `4 1/4 cups 2 tbsp`, `2/3 cup`. */
 export const householdTyped = (told: readonly HouseholdPart[]): string =>
   told.map((part) => `${countTyped(part.count)} ${typedUnit(part)}`).join(' ')

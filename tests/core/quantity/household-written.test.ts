@@ -45,7 +45,8 @@ it.each([
 })
 
 it('is told as it is typed, cups in halves and the rest in spoons', () => {
-  const told = householdVolume({ value: 140, plusMinus: 1 }, 'us')!
-  expect(householdTyped(told)).toBe('1/2 cup 1 1/2 tbsp')
-  expect(parseVolume('1/2 cup 1 1/2 tbsp').volumeMl).toBeCloseTo(9.5 * 14.78676, 3)
+  const told = householdVolume({ value: 67, plusMinus: 1 }, 'us')!
+  expect(householdTyped(told)).toBe('1/4 cup 1/2 tbsp')
+  expect(parseVolume('1/4 cup 1/2 tbsp').volumeMl).toBeCloseTo(4.5 * 14.78676, 3)
+  expect(householdTyped(householdVolume({ value: 158, plusMinus: 1 }, 'us')!)).toBe('2/3 cup')
 })
