@@ -4,6 +4,7 @@ import type { Store } from '../../store/store.ts'
 import type { TalkMemory } from '../talk/memory/remembered.ts'
 import type { HelpTopic } from '../text/help-text.ts'
 import type { Spoken } from '../text/language.ts'
+import type { Kitchen } from '../text/messages/kitchen.ts'
 import type { Lacking } from '../text/messages/lacking.ts'
 import type { PostChange } from '../text/messages/share.ts'
 import type { Doubts } from './doubts.ts'
@@ -62,6 +63,8 @@ export interface Context extends Asker {
   readonly settings: Settings
   /** The zone chosen, or the assumed one. */
   readonly zone: string
+  /** In whose measures somebody is answered who typed none: those that were chosen, else those of the last jar; left out: metric. */
+  readonly usualKitchen?: () => Kitchen
   /** What every entry that comes of this keeps. */
   readonly attempt?: string
 }

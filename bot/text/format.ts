@@ -20,10 +20,23 @@ export interface Format {
   pour(volumeMl: number): string
   /** An amount to weigh out, to what a scale can do. */
   weigh(massG: number): string
-  /** `30.2 % vol`, without zeros at the end; in a US kitchen `30.2 % vol (60 proof)`. */
+  /** `30.2 % vol`, without zeros at the end; in a US kitchen `30.2 % vol (60 proof)`, where proof was typed `60 proof`. */
   strength(abvPercent: Measured): string
-  /** `250 g/L` */
+  /** `250 g/L`; in a US kitchen `8 ½ oz/quart`. */
   sweetness(sugarGPerL: Measured): string
+  /** Strength and sweetness as they were wished or read, with every digit up to `maxDecimals` (default 3). */
+  wished: {
+    /** `37.5 %`; where proof was typed `75 proof`. */
+    strength(abvPercent: number, maxDecimals?: number): string
+    /** `250 g/L`; in a US kitchen `8 ½ oz/quart`. */
+    sweetness(sugarGPerL: number, maxDecimals?: number): string
+  }
+  vessel: {
+    /** One that somebody has or fills, by its size: `500 ml`, `12 fl oz`. */
+    bottle(volumeMl: number): string
+    /** A jar to look for, as it is sold: `1.5 l`, in a US kitchen `half-gallon`. */
+    jar(volumeMl: number): string
+  }
   /** `−18 °C`, in a US kitchen `0 °F (−18 °C)`. */
   temperature(tempC: Measured): string
   /** `9 December 2026`, or the `words` that the sentence has for it; a surface may show a day in its reader's own way. */
@@ -57,7 +70,9 @@ export interface Format {
     mass(massG: number): string
     /** Whole percent; with a decimal where it is known so well, as on a label: `37.5 %`. */
     strength(abvPercent: Measured): string
-    /** To 5 g/L, which is what a kitchen’s scale and jug make of a sweetness; under 5 to 1. */
+    /** To 5 g/L, which is what a kitchen’s scale and jug make of a sweetness, under 5 to 1; in a US kitchen `8 ½ oz/quart`. */
     sweetness(sugarGPerL: number): string
+    /** The same of a drink that is told whole; a US kitchen is told it in a word: `medium sweet`. */
+    sweet(sugarGPerL: number): string
   }
 }

@@ -13,3 +13,6 @@ export const IMPERIAL_FLUID_OUNCE_ML = IMPERIAL_GALLON_ML / 160
 /** International pound and its ounce, g: agreement of 1959; UK Weights and Measures Act 1985, Schedule 1. */
 export const POUND_G = 453.59237
 export const OUNCE_G = POUND_G / 16
+
+/** An ounce of sugar in a US quart, g/L: 28.3495 g in 946.353 ml. */
+export const OUNCE_PER_QUART_G_PER_L = OUNCE_G / ((4 * CUP_ML) / 1000)

@@ -1,19 +1,22 @@
 import { ZodError } from 'zod'
 import { DomainError } from '../../../core/domain-error.ts'
+import { lazily } from '../../../core/once.ts'
 import { holdsOnlyFinite } from '../../../core/only-finite.ts'
+import type { Person } from '../../../store/person.ts'
 import { StorageError } from '../../../store/storage-error.ts'
 import type { Call } from '../../calls/call.ts'
 import { invocationOf } from '../../calls/call.ts'
 import type { Invocation } from '../../calls/invocation.ts'
 import { keptAfterAll } from '../../commands/jar/amend/kept-after-all.ts'
-import { kitchenOf } from '../../commands/options/input-units.ts'
+import { kitchenOfLast } from '../../commands/jar/known/jar-kitchen.ts'
+import { kitchenInText, kitchenTyped } from '../../commands/options/input-units.ts'
 import type { AllProblems } from '../../text/language.ts'
 import { languageFor } from '../../text/language.ts'
-import type { Kitchen } from '../../text/messages/kitchen.ts'
+import { isKitchenOf, type Kitchen, kitchenIn } from '../../text/messages/kitchen.ts'
 import { ChatError } from '../chat-error.ts'
 import type { Context } from '../command.ts'
 import { parseLine } from '../grammar/grammar.ts'
-import { settingsOf } from '../own-language.ts'
+import { personOf } from '../own-language.ts'
 import { trace } from '../trace.ts'
 import { verifyReply } from '../verify-reply.ts'
 import type { CallOutcome, Dispatch, Failure, Problem } from './call-outcome.ts'
@@ -106,6 +109,20 @@ const mended = async (failure: Failure, called: Invocation | string, dispatch: D
   }
 }
 
+const textOf = (line: string | Invocation): string =>
+  typeof line === 'string' ? line : Object.values(line.options).join(' ')
+
+const usualOf = ({ settings, jars }: Person): Kitchen => settings.units ?? kitchenOfLast(jars) ?? 'metric'
+
+/** In whose measures a line is answered that was not read: those it speaks of, else those of whoever typed it. */
+export const kitchenOfWhoever = async (
+  line: string | Invocation,
+  asker: Parameters<typeof personOf>[0],
+): Promise<Kitchen> => {
+  const person = await personOf(asker)
+  return kitchenIn(person.settings.units, kitchenInText(textOf(line)) ?? usualOf(person))
+}
+
 /** Runs a line, an invocation made elsewhere, or a call, whose values are not read again. Never throws; a number that is not finite never leaves. */
 export const execute = async (line: string | Invocation | Call, dispatch: Dispatch): Promise<CallOutcome> =>
   run(line, dispatch, mended)
@@ -130,11 +147,14 @@ const run = async (
     const command = lookUp(parsed, commands)
     const read = isValued ? parsed : withStrengthApart(parsed, command)
     call = read
-    const settings = await settingsOf(dispatch)
-    kitchen = settings.units
+    const person = await personOf(dispatch)
+    const { settings } = person
+    const usualKitchen = lazily(() => usualOf(person))
+    kitchen = kitchenIn(settings.units, kitchenInText(textOf(read)) ?? usualKitchen())
     expectNoDanger(command, read)
     const input = command.input.parse({ ...(values ?? read.options) })
-    kitchen ??= kitchenOf(input)
+    const isOfJar = 'jar' in input && input.jar !== undefined
+    kitchen = kitchenIn(settings.units, kitchenTyped(input, usualKitchen))
     const zone = settings.zone ?? asker.assumedZone
     const doubtful = doubts?.of(userId, read, nowMs) ?? null
     attemptId = doubtful ?? asker.newAttempt?.()
@@ -144,6 +164,7 @@ const run = async (
       language,
       settings,
       zone,
+      usualKitchen,
       ...(attemptId !== undefined && { attempt: attemptId }),
     }
     const kept = doubtful === null ? null : await keptAfterAll(doubtful, context)
@@ -151,13 +172,15 @@ const run = async (
     if (doubtful !== null) doubts?.settle(userId, read)
     const reply = { ...made, cautions: [...notedCautions(read), ...made.cautions] }
     verifyReply(reply)
-    const inUnits = settings.units === null ? reply : { ...reply, kitchen: settings.units }
-    return { path: command.path, reply: inUnits, call: read }
+    const isUntold = !isOfJar && isKitchenOf('metric', reply.kitchen)
+    const own = isUntold ? kitchenTyped(input, usualKitchen) : reply.kitchen
+    return { path: command.path, reply: { ...reply, kitchen: kitchenIn(settings.units, own) }, call: read }
   }
   const attempted = await attempt(work, () => call, log)
   if (attempted.ok) return { ok: true, ...attempted.result }
   const isRemembered = doubts !== undefined && attemptId !== undefined
   if (attempted.error.problem === 'unsure' && isRemembered && call !== null) doubts.add(userId, call, attemptId!, nowMs)
   const failure = { ...attempted, error: inDoubt(attempted.error, call, isRemembered) }
-  return mend({ ...failure, kitchen: kitchen ?? attempted.kitchen }, call ?? line, dispatch)
+  const own = kitchen ?? (await kitchenOfWhoever(line, dispatch))
+  return mend({ ...failure, kitchen: own }, call ?? line, dispatch)
 }

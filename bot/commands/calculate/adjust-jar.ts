@@ -19,7 +19,7 @@ import { ChatError } from '../../chat/chat-error.ts'
 import type { Context } from '../../chat/command.ts'
 import { inMore } from '../../chat/depth.ts'
 import type { Action, Reply } from '../../chat/reply.ts'
-import { type Kitchen, unitsIn } from '../../text/messages/kitchen.ts'
+import { type Kitchen, kitchenIn, unitsIn } from '../../text/messages/kitchen.ts'
 import type { Message } from '../../text/words.ts'
 import { dangerCautions, expectDrinkableJar } from '../jar/known/jar-dangers.ts'
 import { jarBrief } from '../jar/known/jar-data.ts'
@@ -157,7 +157,7 @@ export async function adjustJar(input: OfJar, context: Context): Promise<Reply> 
       ...inMore(reply.notes),
     ],
     cautions: [...inMore(dangerCautions([held.story])), ...reply.cautions],
-    actions: doneActions(held, atHand, context.settings.units ?? kitchen, context),
+    actions: doneActions(held, atHand, kitchenIn(context.settings.units, kitchen), context),
     data: { ...reply.data, jar: jarBrief(view), spiritAbvPercent: spiritAbv?.value ?? null },
   }
 }

@@ -16,6 +16,7 @@ import { type InputOf, signature } from '../../calls/signatures.ts'
 import { ChatError } from '../../chat/chat-error.ts'
 import { type Context, defineCommand } from '../../chat/command.ts'
 import type { Action, Reply } from '../../chat/reply.ts'
+import { kitchenIn } from '../../text/messages/kitchen.ts'
 import { dangerActions, dangerCautions, expectDrinkableJar } from '../jar/known/jar-dangers.ts'
 import { kitchenOfJar } from '../jar/known/jar-kitchen.ts'
 import { afterNow, jarRef } from '../jar/known/jar-ref.ts'
@@ -91,7 +92,7 @@ export const syrupCommand = defineCommand({
 
 /** What says that this very syrup is in; nothing where only a part gets it, or where there are bottles already. */
 function syrupInActions(input: Input, held: StrainedJar, made: Syrup, context: Context): readonly Action[] {
-  const values = syrupValues(made, context.settings.units ?? kitchenOfJar(input, held.story))
+  const values = syrupValues(made, kitchenIn(context.settings.units, kitchenOfJar(input, held.story)))
   if (Object.keys(values).length === 0 || made.leftMl > 0 || held.story.bottled !== null) return []
   const { entries } = held.jar
   const recorded = call('jar sweeten', { jar: jarRef(held, context), ...values, ...afterNow(entries, context.place) })

@@ -1,6 +1,6 @@
 import type { Assumption } from '../../../core/quantity/quantities.ts'
 import type { UnitSystem } from '../../../core/quantity/read/parse-units.ts'
-import type { Kitchen } from '../../text/messages/kitchen.ts'
+import { isKitchenOf, type Kitchen, kitchenOfEach } from '../../text/messages/kitchen.ts'
 import type { Message } from '../../text/words.ts'
 
 const IMPERIAL_UNITS = new Set(['imp_fl_oz', 'imp_pint', 'imp_quart', 'imp_gallon'])
@@ -43,6 +43,9 @@ const isWeighed = ({ kind, byVolume }: Typed): boolean => kind === 'mass' && byV
 export interface UnitsTyped {
   readonly volume: UnitSystem | null
   readonly mass: UnitSystem | null
+  /** Whether a strength was typed in US proof, and a sweetness in grams. */
+  readonly isInProof: boolean
+  readonly isSweetInGrams: boolean
 }
 
 /** Of each kind those of its first amount, sugar before plants where it is weighed; bottles left out. */
@@ -55,6 +58,8 @@ export function unitsTyped(input: object): UnitsTyped {
       firstSystem(all.filter(({ kind }) => kind === 'volume')) ??
       firstSystem(all.filter(({ byVolume }) => byVolume === true)),
     mass: firstSystem([...inSugar, ...inOthers].filter(isWeighed)),
+    isInProof: all.some(({ kind, unit }) => kind === 'strength' && unit === 'proof'),
+    isSweetInGrams: all.some(({ kind, unit }) => kind === 'sweetness' && unit?.startsWith('g/') === true),
   }
 }
 
@@ -62,14 +67,49 @@ export function unitsTyped(input: object): UnitsTyped {
 export const unitsOfBottles = (input: object): UnitsTyped => ({
   volume: 'bottles' in input ? firstSystem(typedIn(input.bottles)) : null,
   mass: null,
+  isInProof: false,
+  isSweetInGrams: false,
 })
 
-/** What is poured and what is weighed, each in the first units that were typed for it; metric where none were. */
+/**
+ * What is poured and what is weighed, each in the first units that were typed for it; where none were, US ones of whoever tells
+ * proof, else metric.
+ */
 export function kitchenOfUnits(typed: readonly UnitsTyped[]): Kitchen {
-  const first = (kind: keyof UnitsTyped) => typed.flatMap((each) => each[kind] ?? [])[0] ?? null
+  const first = (kind: 'volume' | 'mass') => typed.flatMap((each) => each[kind] ?? [])[0] ?? null
   const [poured, weighed] = [first('volume'), first('mass')]
-  const [volume, mass] = [poured ?? weighed ?? 'metric', weighed ?? poured ?? 'metric']
-  return volume === mass ? volume : { volume, mass }
+  const isInProof = typed.some((each) => each.isInProof)
+  const usual = isInProof ? 'us' : 'metric'
+  return kitchenOfEach({
+    volume: poured ?? weighed ?? usual,
+    mass: weighed ?? poured ?? usual,
+    ...(isInProof && { strength: 'proof' }),
+    ...(typed.some((each) => each.isSweetInGrams) && { sweetness: 'metric' }),
+  })
+}
+
+/** Whether any of it tells a kitchen. */
+export const tellsUnits = ({ volume, mass, isInProof }: UnitsTyped): boolean =>
+  volume !== null || mass !== null || isInProof
+
+/** Whether anything that was typed tells a kitchen. */
+const saysUnits = (input: object): boolean => tellsUnits(unitsTyped(input)) || tellsUnits(unitsOfBottles(input))
+
+/** The kitchen whose units were typed; where none were, the one of whoever typed. */
+export const kitchenTyped = (input: object, usual: () => Kitchen): Kitchen =>
+  saysUnits(input) ? kitchenOf(input) : usual()
+
+/** Words of units that are typed in one kitchen only. */
+const US_WORDS =
+  /(?<![\p{L}-])(?:cups?|pints?|quarts?|qts?|gallons?|fifths?|handles?|fl\.? ?oz|oz|ounces?|lbs?|pounds?|proof)(?![\p{L}-])/iu
+const METRIC_WORDS = /\d ?(?:ml|cl|dl|l|lit(?:re|er)s?|g|grams?|kg|kilos?)(?![\p{L}])/iu
+
+/** The kitchen that a text speaks of which was not read as a whole; null where it tells none, or more than one. */
+export const kitchenInText = (text: string): Kitchen | null => {
+  const [isUs, isMetric] = [US_WORDS.test(text) && !/\bimp(?:erial)? /i.test(text), METRIC_WORDS.test(text)]
+  if (isUs === isMetric) return null
+  if (isMetric) return 'metric'
+  return /\bproof\b/i.test(text) ? { volume: 'us', mass: 'us', strength: 'proof' } : 'us'
 }
 
 /** The kitchen whose units were typed. */
@@ -77,7 +117,7 @@ export const kitchenOf = (input: object): Kitchen => kitchenOfUnits([unitsTyped(
 
 /** Whether amounts are said as they were typed: unless somebody has chosen other units for everything. */
 export const isSaidAsTyped = (kitchen: Kitchen, { units }: { readonly units: UnitSystem | null }): boolean =>
-  units === null || units === kitchen
+  units === null || isKitchenOf(units, kitchen)
 
 /** What was read into the input, once each, and that readings at another temperature were brought to 20 °C. */
 export function assumptionNotes(input: object): readonly Message<'notes'>[] {

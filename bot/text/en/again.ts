@@ -9,7 +9,7 @@ interface Reached {
 }
 
 const madeText = ({ abvPercent, sugarGPerL }: Reached, format: Format): string =>
-  `${format.plain(abvPercent, 0)}\u00a0% and ${format.round.sweetness(sugarGPerL)}`
+  `${format.wished.strength(abvPercent, 0)} and ${format.round.sweetness(sugarGPerL)}`
 
 /** `92 % of`, `2.5 times`. */
 const timesThe = (factor: number, format: Format): string =>

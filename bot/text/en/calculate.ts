@@ -20,7 +20,7 @@ export const aboutMass = ({ value, plusMinus }: Measured, format: Format): strin
 
 /** `2.51 l at 30 %, 250 g/L: five 500 ml bottles`. */
 const madeText = ({ volumeMl, abvPercent, sugarGPerL, bottles = [] }: MadeDrink, format: Format): string => {
-  const sweet = sugarGPerL.value >= 1 ? `, ${format.round.sweetness(sugarGPerL.value)}` : ''
+  const sweet = sugarGPerL.value >= 1 ? `, ${format.round.sweet(sugarGPerL.value)}` : ''
   const filled = bottlesFilled(bottles, format)
   return `${aboutVolume(volumeMl, format)} at ${format.round.strength(abvPercent)}${sweet}${filled === '' ? '' : `: ${filled}`}`
 }
@@ -29,10 +29,12 @@ const madeText = ({ volumeMl, abvPercent, sugarGPerL, bottles = [] }: MadeDrink,
 const makesText = (values: MadeDrink, format: Format): string =>
   `Makes ${madeText(values, format)}. ${values.isFreezerAsked === true ? `It ${inFreezer(values.freezer, format)}.` : fromFreezer(values.freezer)}`
 
-/** `dry`, `medium sweet (190 g/L)`. */
+/** `dry`, `medium sweet (190 g/L)`; in a US kitchen the word alone. */
 export const sweetnessWords = (sugarGPerL: number, format: Format): string => {
+  if (sugarGPerL < 1) return 'no sugar'
   const word = sugarGPerL < 155 ? 'fairly dry' : sugarGPerL < 230 ? 'medium sweet' : 'very sweet'
-  return sugarGPerL < 1 ? 'no sugar' : `${word} (${format.round.sweetness(sugarGPerL)})`
+  const exact = format.round.sweet(sugarGPerL)
+  return /\d/.test(exact) ? `${word} (${exact})` : exact
 }
 
 const some = (amount: Measured, text: string): string[] => (amount.value > 0 ? [text] : [])
@@ -249,7 +251,7 @@ export const cautions = {
 /** What a ready command does. */
 const actions = {
   style: ({ abvPercent, sugarGPerL }, format) =>
-    `Make it ${format.plain(abvPercent, 1)}\u00a0%, ${format.number(sugarGPerL, 0)}\u00a0g/L`,
+    `Make it ${format.wished.strength(abvPercent, 1)}, ${format.wished.sweetness(sugarGPerL, 0)}`,
   start_jar: () => 'Start this jar',
   adjust_done: () => 'Once it’s in',
   adjust_sweet: () => 'It’s medium sweet',
@@ -294,7 +296,7 @@ export const liquidProblems = {
       boiled: 'What’s left after boiling can’t be lighter than water. Are the two readings swapped?',
     })[reading],
   no_room_for_water: ({ abvPercent, sugarGPerL }, format) =>
-    `${format.plain(abvPercent, 1)} % and ${format.plain(sugarGPerL, 0)} g/L don’t fit in the same litre. Which one shall I lower?`,
+    `${format.wished.strength(abvPercent, 1)} and ${format.wished.sweetness(sugarGPerL, 0)} don’t fit in the same litre. Which one shall I lower?`,
   no_sign_change: () => 'Sorry, I can’t work that out. The fault is mine, not yours.',
   no_convergence: () => 'Sorry, I can’t work that out. The fault is mine, not yours.',
 } satisfies Written<LiquidProblems>
@@ -309,7 +311,7 @@ const one = (number: string) => `${articleOf(number)} ${number}`
 /** Why a recipe cannot be, and the nearest that can. */
 export const recipeProblems = {
   sugar_crystallises: ({ abvPercent, largestGPerL }, format) =>
-    `That much sugar won’t stay dissolved at ${percent(abvPercent, format)}. Stay under about ${format.number(largestGPerL, 0)} g/L, or make it weaker.`,
+    `That much sugar won’t stay dissolved at ${percent(abvPercent, format)}. Stay under about ${format.wished.sweetness(largestGPerL, 0)}, or make it weaker.`,
   water_only_lowers: ({ abvPercent, toAbvPercent }, format) =>
     `Water can’t take ${percent(abvPercent, format)} up to ${percent(toAbvPercent, format)}. How strong should it be?`,
   infusion_too_weak: (values, format) => {
@@ -320,17 +322,17 @@ export const recipeProblems = {
     return line === null ? `${why} Use stronger spirit.` : `${why} This works: ${line}`
   },
   already_sweeter: ({ sugarGPerL, toSugarGPerL }, format) => {
-    const [wanted, own] = [`${format.number(toSugarGPerL, 0)} g/L`, format.round.sweetness(sugarGPerL)]
+    const [wanted, own] = [format.wished.sweetness(toSugarGPerL, 0), format.round.sweetness(sugarGPerL)]
     // Where rounding hides which is the sweeter, every gram is told.
-    const is = own === wanted ? `${format.number(sugarGPerL, 0)} g/L` : own
+    const is = own === wanted ? format.wished.sweetness(sugarGPerL, 0) : own
     return `It’s already sweeter than ${wanted} (${is}), and you can’t take sugar out. How sweet should it be?`
   },
   syrup_not_sweet_enough: ({ toSugarGPerL, sugarPerWater, line }, format) =>
-    `${capital(one(ratio(sugarPerWater, format)))} syrup isn’t sweet enough for ${format.number(toSugarGPerL, 0)} g/L. Use more sugar to the water${line == null ? '.' : `: ${line}`}`,
+    `${capital(one(ratio(sugarPerWater, format)))} syrup isn’t sweet enough for ${format.wished.sweetness(toSugarGPerL, 0)}. Use more sugar to the water${line == null ? '.' : `: ${line}`}`,
   sweetener_too_thin: ({ toSugarGPerL }, format) =>
-    `That sweetener is too thin for ${format.number(toSugarGPerL, 0)} g/L. Use sugar, or make it less sweet.`,
+    `That sweetener is too thin for ${format.wished.sweetness(toSugarGPerL, 0)}. Use sugar, or make it less sweet.`,
   filler_too_sweet: ({ toSugarGPerL, leastGPerL, line }, format) =>
-    `That much juice alone makes it ${format.number(leastGPerL, 0)} g/L, sweeter than ${format.number(toSugarGPerL, 0)}. Use less of it, or ask for` +
+    `That much juice alone makes it ${format.wished.sweetness(leastGPerL, 0)}, sweeter than ${format.wished.sweetness(toSugarGPerL, 0)}. Use less of it, or ask for` +
     ` that${line == null ? '.' : `: ${line}`}`,
   targets_clash: ({ sugarPerWater, neededSugarPerWater }, format) =>
     `That needs ${neededSugarPerWater === null ? 'sugar alone, no water' : neededSugarPerWater === 0 ? 'water alone, no sugar' : `${one(ratio(neededSugarPerWater, format))} syrup`}, not ${ratio(sugarPerWater, format)}.` +
@@ -341,5 +343,5 @@ export const recipeProblems = {
     `${percent(spiritAbvPercent, format)} spirit isn’t strong enough for that: you’d stay under ${percent(strongestAbvPercent, format)}.` +
     ' Have you got stronger spirit?',
   adjust_keeps_sugar: ({ sugarGPerL }, format) =>
-    `It has ${format.number(sugarGPerL, 0)} g/L of sugar, and you can’t take that out. How sweet should it be?`,
+    `It has ${format.wished.sweetness(sugarGPerL, 0)} of sugar, and you can’t take that out. How sweet should it be?`,
 } satisfies Written<RecipeProblems>

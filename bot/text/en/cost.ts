@@ -35,7 +35,7 @@ function thingOf(item: UsedItem, format: Format): string {
       return ofZest ? peeledText(id, 2) : cookName(id, isDried ? 'dried' : undefined)
     }
     case 'spirit':
-      return `${format.plain(item.spirit.abvPercent, 1)}\u00a0% ${item.spirit.sugarGPerL < 1 ? drinkWord(item.spirit) : 'liqueur'}`
+      return `${format.wished.strength(item.spirit.abvPercent, 1)} ${item.spirit.sugarGPerL < 1 ? drinkWord(item.spirit) : 'liqueur'}`
     case 'sweetener':
       return sweetenerName(item.sweetener.material)
     case 'bottles':

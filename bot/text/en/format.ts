@@ -1,18 +1,14 @@
+import { OUNCE_PER_QUART_G_PER_L } from '../../../core/quantity/customary.ts'
 import type { Measured } from '../../../core/quantity/measured/measured.ts'
 import { type Digits, digits, spreadDigits } from '../../../core/quantity/measured/shown-digits.ts'
 import type { UnitSystem } from '../../../core/quantity/read/parse-units.ts'
-import {
-  type HouseholdPart,
-  type HouseholdUnit,
-  householdAtLeast,
-  householdMass,
-  householdVolume,
-  thirdsOver,
-} from '../../../core/quantity/write/household.ts'
+import { householdAtLeast, householdMass, householdVolume } from '../../../core/quantity/write/household.ts'
+import { type HouseholdPart, type HouseholdUnit, thirdsOver } from '../../../core/quantity/write/household-typed.ts'
+import { sizeTold, usJarTold } from '../../../core/quantity/write/size-told.ts'
 import { kitchenRounded, kitchenSweetness, measuredOut, weighedOut } from '../../../core/recipe/tool-precision.ts'
 import { lineOf } from '../../calls/write-line.ts'
 import type { Format } from '../format.ts'
-import type { Kitchen } from '../messages/kitchen.ts'
+import { type Kitchen, type MixedKitchen, unitsIn } from '../messages/kitchen.ts'
 import { dayText, plural } from './phrases.ts'
 
 /** Keeps a number and its unit on one line. */
@@ -107,9 +103,9 @@ const massIn = (kitchen: UnitSystem, mass: Measured, metricText: string): string
 
 /** Twice the figure beside it, as labels have it. */
 const strengthIn = (kitchen: UnitSystem, abv: Measured, percent: string): string =>
-  kitchen === 'us'
-    ? `${percent}${NBSP}%${NBSP}vol (${number(2 * rounded(abv), 0)}${NBSP}proof)`
-    : `${percent}${NBSP}%${NBSP}vol`
+  kitchen === 'us' ? `${percent}${NBSP}%${NBSP}vol (${proof(rounded(abv))})` : `${percent}${NBSP}%${NBSP}vol`
+
+const proof = (abvPercent: number): string => `${number(2 * abvPercent, 0)}${NBSP}proof`
 
 const cookText = (amount: Measured, { small, large }: Units): string =>
   amount.value >= 1000 ? `${plain(amount.value / 1000, 2)}${NBSP}${large}` : `${plain(amount.value, 1)}${NBSP}${small}`
@@ -118,67 +114,113 @@ const cookText = (amount: Measured, { small, large }: Units): string =>
 const alone = (text: string): string => text.replace(/ \([^)]*\)$/, '')
 
 /** A strength that is known to less than half a percent keeps its decimal. */
-const cookStrength = ({ value, plusMinus }: Measured): string =>
-  `${plain(value, plusMinus < 0.5 && Math.abs(value - Math.round(value)) > plusMinus ? 1 : 0)}${NBSP}%`
+const cookPercent = ({ value, plusMinus }: Measured): string =>
+  plain(value, plusMinus < 0.5 && Math.abs(value - Math.round(value)) > plusMinus ? 1 : 0)
+
+/** As far as a scale tells ounces: quarters of one under two to the quart, then halves. */
+const FEW_OUNCES = 2
+
+/** `8 ½ oz/quart`, as it is typed too. */
+const ouncesAQuart = (sugarGPerL: number): string => {
+  const ounces = sugarGPerL / OUNCE_PER_QUART_G_PER_L
+  const step = ounces < FEW_OUNCES ? 4 : 2
+  return `${inEighths(Math.max(1 / 4, Math.round(ounces * step) / step))}${NBSP}oz/quart`
+}
+
+/** What somebody would call it, by the least that it has, g/L. Judgement, about the styles that have a name. */
+const SWEET_WORDS = [
+  [330, 'syrupy'],
+  [230, 'very sweet'],
+  [155, 'medium sweet'],
+  [80, 'fairly dry'],
+  [25, 'barely sweet'],
+  [0, 'hardly any sugar'],
+] as const
+
+const sweetWord = (sugarGPerL: number): string => SWEET_WORDS.find(([least]) => sugarGPerL >= least)![1]
+
+/** As it is sold: in ml or litres in every kitchen, but for what was told by the pint. */
+const vesselSize = (volumeMl: number): string =>
+  sizeTold(volumeMl)?.replaceAll(' ', NBSP) ??
+  (volumeMl >= 1000 ? `${plain(volumeMl / 1000, 2)}${NBSP}l` : `${plain(volumeMl, 0)}${NBSP}ml`)
 
 /** English habits: a decimal point, a space between thousands, a space before the unit. */
-export const englishFormat = (kitchen: Kitchen): Format =>
-  typeof kitchen === 'string' ? inUnits(kitchen, kitchen) : inUnits(kitchen.volume, kitchen.mass)
+export const englishFormat = (kitchen: Kitchen): Format => inUnits(unitsIn(kitchen))
 
 /** Proof and °F go with cups. */
-const inUnits = (kitchen: UnitSystem, masses: UnitSystem): Format => ({
-  in: (other = { volume: kitchen, mass: masses }) => englishFormat(other),
-  number,
-  plain,
-  volume: (volume) => volumeIn(kitchen, volume, metric(volume, VOLUME)),
-  mass: (mass) => massIn(masses, mass, metric(mass, MASS)),
-  pour: (volumeMl) => volumeIn(kitchen, measuredOut(volumeMl), metric(measuredOut(volumeMl), VOLUME)),
-  weigh: (massG) => massIn(masses, weighedOut(massG), metric(weighedOut(massG), MASS)),
-  strength: (abv) => strengthIn(kitchen, abv, unpadded(shown(abv))),
-  sweetness: (sugar) => `${shown(sugar)}${NBSP}g/L`,
-  temperature: ({ value }) =>
-    kitchen === 'us'
-      ? `${number(value * 1.8 + 32, 0)}${NBSP}°F (${number(value, 0)}${NBSP}°C)`
-      : `${number(value, 0)}${NBSP}°C`,
-  day: (day, words = dayText(day)) => words,
-  moment: (_day, _minutes, words) => words,
-  call: (call) => lineOf(call),
-  channel: () => 'a channel',
-  give: {
-    volume: (volume) => metricBeside(volume, VOLUME).plusMinus,
-    mass: (mass) => metricBeside(mass, MASS).plusMinus,
-    strength: (abv) => `${beside(abv).plusMinus}${NBSP}%${NBSP}vol`,
-    sweetness: (sugar) => `${beside(sugar).plusMinus}${NBSP}g/L`,
-    temperature: ({ plusMinus }) =>
-      kitchen === 'us' ? `${number(plusMinus * 1.8, 0)}${NBSP}°F` : `${number(plusMinus, 0)}${NBSP}°C`,
-  },
-  spread: {
-    volume: (volume) => {
-      const { value, plusMinus } = metricBeside(volume, VOLUME)
-      return `${volumeIn(kitchen, volume, value)} ± ${plusMinus}`
+const inUnits = (habits: MixedKitchen): Format => {
+  const { volume: kitchen, mass: masses } = habits
+  const isUs = kitchen === 'us'
+  const isInProof = isUs && habits.strength === 'proof'
+  const isByOunce = isUs && habits.sweetness !== 'metric'
+  const percent = (text: string): string => `${text}${NBSP}%`
+  const gramsALitre = (text: string): string => `${text}${NBSP}g/L`
+  return {
+    in: (other = habits) => englishFormat(other),
+    number,
+    plain,
+    volume: (volume) => volumeIn(kitchen, volume, metric(volume, VOLUME)),
+    mass: (mass) => massIn(masses, mass, metric(mass, MASS)),
+    pour: (volumeMl) => volumeIn(kitchen, measuredOut(volumeMl), metric(measuredOut(volumeMl), VOLUME)),
+    weigh: (massG) => massIn(masses, weighedOut(massG), metric(weighedOut(massG), MASS)),
+    strength: (abv) => (isInProof ? proof(rounded(abv)) : strengthIn(kitchen, abv, unpadded(shown(abv)))),
+    sweetness: (sugar) => (isByOunce ? ouncesAQuart(sugar.value) : gramsALitre(shown(sugar))),
+    wished: {
+      strength: (abvPercent, maxDecimals) => (isInProof ? proof(abvPercent) : percent(plain(abvPercent, maxDecimals))),
+      sweetness: (sugarGPerL, maxDecimals) =>
+        isByOunce ? ouncesAQuart(sugarGPerL) : gramsALitre(plain(sugarGPerL, maxDecimals)),
     },
-    mass: (mass) => {
-      const { value, plusMinus } = metricBeside(mass, MASS)
-      return `${massIn(masses, mass, value)} ± ${plusMinus}`
+    vessel: {
+      bottle: vesselSize,
+      jar: (volumeMl) =>
+        isUs && sizeTold(volumeMl) === null ? usJarTold(volumeMl).replaceAll(' ', NBSP) : vesselSize(volumeMl),
     },
-    strength: (abv) => {
-      const { value, plusMinus } = beside(abv)
-      return `${strengthIn(kitchen, abv, value)} ± ${plusMinus}${NBSP}%${NBSP}vol`
+    temperature: ({ value }) =>
+      kitchen === 'us'
+        ? `${number(value * 1.8 + 32, 0)}${NBSP}°F (${number(value, 0)}${NBSP}°C)`
+        : `${number(value, 0)}${NBSP}°C`,
+    day: (day, words = dayText(day)) => words,
+    moment: (_day, _minutes, words) => words,
+    call: (call) => lineOf(call),
+    channel: () => 'a channel',
+    give: {
+      volume: (volume) => metricBeside(volume, VOLUME).plusMinus,
+      mass: (mass) => metricBeside(mass, MASS).plusMinus,
+      strength: (abv) => `${beside(abv).plusMinus}${NBSP}%${NBSP}vol`,
+      sweetness: (sugar) => `${beside(sugar).plusMinus}${NBSP}g/L`,
+      temperature: ({ plusMinus }) =>
+        kitchen === 'us' ? `${number(plusMinus * 1.8, 0)}${NBSP}°F` : `${number(plusMinus, 0)}${NBSP}°C`,
     },
-    sweetness: (sugar) => {
-      const { value, plusMinus } = beside(sugar)
-      return `${value}${NBSP}g/L ± ${plusMinus}${NBSP}g/L`
+    spread: {
+      volume: (volume) => {
+        const { value, plusMinus } = metricBeside(volume, VOLUME)
+        return `${volumeIn(kitchen, volume, value)} ± ${plusMinus}`
+      },
+      mass: (mass) => {
+        const { value, plusMinus } = metricBeside(mass, MASS)
+        return `${massIn(masses, mass, value)} ± ${plusMinus}`
+      },
+      strength: (abv) => {
+        const { value, plusMinus } = beside(abv)
+        return `${strengthIn(kitchen, abv, value)} ± ${plusMinus}${NBSP}%${NBSP}vol`
+      },
+      sweetness: (sugar) => {
+        const { value, plusMinus } = beside(sugar)
+        return `${value}${NBSP}g/L ± ${plusMinus}${NBSP}g/L`
+      },
     },
-  },
-  round: {
-    volume: (volumeMl) =>
-      alone(volumeIn(kitchen, kitchenRounded(volumeMl), cookText(kitchenRounded(volumeMl), VOLUME))),
-    atLeast: (volumeMl) => {
-      const told = householdAtLeast(measuredOut(volumeMl), kitchen)
-      return told === null ? cookText(measuredOut(volumeMl), VOLUME) : household(told)
+    round: {
+      volume: (volumeMl) =>
+        alone(volumeIn(kitchen, kitchenRounded(volumeMl), cookText(kitchenRounded(volumeMl), VOLUME))),
+      atLeast: (volumeMl) => {
+        const told = householdAtLeast(measuredOut(volumeMl), kitchen)
+        return told === null ? cookText(measuredOut(volumeMl), VOLUME) : household(told)
+      },
+      mass: (massG) => alone(massIn(masses, kitchenRounded(massG), cookText(kitchenRounded(massG), MASS))),
+      strength: (abv) => (isInProof ? proof(Number(cookPercent(abv))) : percent(cookPercent(abv))),
+      sweetness: (sugarGPerL) =>
+        isByOunce ? ouncesAQuart(sugarGPerL) : gramsALitre(number(kitchenSweetness(sugarGPerL), 0)),
+      sweet: (sugarGPerL) => (isByOunce ? sweetWord(sugarGPerL) : gramsALitre(number(kitchenSweetness(sugarGPerL), 0))),
     },
-    mass: (massG) => alone(massIn(masses, kitchenRounded(massG), cookText(kitchenRounded(massG), MASS))),
-    strength: cookStrength,
-    sweetness: (sugarGPerL) => `${number(kitchenSweetness(sugarGPerL), 0)}${NBSP}g/L`,
-  },
-})
+  }
+}

@@ -22,7 +22,7 @@ const weak = (of: Weak): string => weakText(weaknessOf(of))
 
 /** Steps of a jug, and a strength as on a label. */
 const spiritText = ({ spiritMl, abvPercent }: SpiritToAdd, format: Format): string =>
-  `${format.round.atLeast(spiritMl)} of ${format.plain(abvPercent, 1)} % spirit`
+  `${format.round.atLeast(spiritMl)} of ${format.wished.strength(abvPercent, 1)} spirit`
 
 const added = (add: SpiritToAdd | null, does: string, format: Format): string =>
   add === null ? '' : ` ${spiritText(add, format)} ${does}.`

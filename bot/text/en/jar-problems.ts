@@ -116,10 +116,10 @@ export const jarProblems = {
     `${format.round.volume(measuredMl.value)} is more than went into ${jar} (${format.round.volume(mostMl)} at most).` +
     ` Is there an amount to fix? See ${toShow(jar)}`,
   stronger_than_went_in: ({ jar, measuredMl, abvPercent, mostAbvPercent }, format) =>
-    `${format.round.volume(measuredMl.value)} at ${format.round.strength(abvPercent)} has more alcohol than went into ${jar}: it can be ${format.plain(mostAbvPercent, 1)} % at most.` +
+    `${format.round.volume(measuredMl.value)} at ${format.round.strength(abvPercent)} has more alcohol than went into ${jar}: it can be ${format.wished.strength(mostAbvPercent, 1)} at most.` +
     ` Is there an amount to fix? See ${toShow(jar)}`,
   stronger_than_spirit: ({ jar, abvPercent, mostAbvPercent }, format) =>
-    `${format.round.strength(abvPercent)} is stronger than what went into ${jar}: ${format.plain(mostAbvPercent, 1)} % at most.` +
+    `${format.round.strength(abvPercent)} is stronger than what went into ${jar}: ${format.wished.strength(mostAbvPercent, 1)} at most.` +
     ` Is there a strength to fix? See ${toShow(jar)}`,
   other_kind: ({ jar, seq, kind, by }) =>
     `Entry ${seq} says ${jar} was ${didWords[kind]}, not ${didWords[by]}. To undo the last entry: ${toUndo(jar)}`,
@@ -155,7 +155,7 @@ export const jarProblems = {
       ...(toSugarGPerL !== null && { 'to-sweetness': `${format.plain(toSugarGPerL, 0)} g/L` }),
       'spirit-strength': '95%',
     })
-    return `To get ${jar} up to ${format.plain(toAbvPercent, 1)} % you need more spirit. With 95 % spirit: ${line}`
+    return `To get ${jar} up to ${format.wished.strength(toAbvPercent, 1)} you need more spirit. With 95 % spirit: ${line}`
   },
   no_jars: () =>
     `You have no jars yet. What are you making? ${shortLineTyped('plan', { of: '10 lemons', spirit: '1 l 95%' })}`,

@@ -20,7 +20,7 @@ const roundVolume = (volumeMl: Measured, format: Format): string =>
 
 /** `2.71 l at 30 %, medium sweet`. */
 export const drinkText = ({ volumeMl, abvPercent, sugarGPerL }: BecameSaid, format: Format): string => {
-  const sweet = sweetWords(sugarGPerL.value)
+  const sweet = sweetWords(sugarGPerL.value, format)
   return `${roundVolume(volumeMl, format)} at ${format.round.strength(abvPercent)}${sweet === '' ? '' : `, ${sweet}`}`
 }
 

@@ -28,6 +28,7 @@ import {
 import { fillerName, sweetenerName } from './sweeteners.ts'
 import {
   daysText,
+  jarText,
   nameText,
   noteText,
   plantInText,
@@ -236,7 +237,7 @@ const stepHeadlines = {
     const [size, filled, better] = [
       vesselText(vesselMl, format),
       format.round.volume(filledMl),
-      vesselText(betterMl, format),
+      jarText(betterMl, format),
     ]
     if (fit === 'too_small')
       return `That’s too small: ${size} for about ${filled}. ${capital(articleOf(better))} ${better} jar would do.`
@@ -344,7 +345,7 @@ export const stepSentences = {
     jar_reading_hidden: ({ read, expected, plants, isSweetened }, format) =>
       `${dissolved(plants, isSweetened)} hides strength: I expect ${format.strength(expected)}, and your ${format.strength(read)} fits that.`,
     jar_targets_unreached: ({ abvPercent, sugarGPerL }, format) =>
-      `Sugar and water can’t bring this to ${format.plain(abvPercent, 0)} % with ${format.plain(sugarGPerL, 0)} g/L, as planned. Choose another strength or sweetness.`,
+      `Sugar and water can’t bring this to ${format.wished.strength(abvPercent, 0)} with ${format.wished.sweetness(sugarGPerL, 0)}, as planned. Choose another strength or sweetness.`,
     jar_clearing: ({ way }) => CLEARING[way],
     /** What a jar was taken for. */
     jar_held: ({ name, ...now }, format) => `Your ${name} jar: ${nowText(now, format)}.`,
@@ -389,7 +390,7 @@ export const stepSentences = {
     jar_not_neat: ({ abvPercent, isDiluted }, format) =>
       `Don’t drink it neat: at ${format.round.strength(abvPercent)}${isDiluted ? '' : ', undiluted,'} it burns. Dilute it first.`,
     jar_sugar_crystallises: ({ outcome: { abvPercent, sugarGPerL }, mostGPerL }, format) =>
-      `${format.sweetness(sugarGPerL)} of sugar won’t stay dissolved at ${format.strength(abvPercent)}. About ${format.number(mostGPerL, 0)} g/L will. Add water, or correct what was typed.`,
+      `${format.sweetness(sugarGPerL)} of sugar won’t stay dissolved at ${format.strength(abvPercent)}. About ${format.wished.sweetness(mostGPerL, 0)} will. Add water, or correct what was typed.`,
     fruit_may_ferment: ({ abvPercent }, format) =>
       `Keep the sugared fruit in the fridge with the lid loose: at about ${format.round.strength(abvPercent)} it may start to ferment.`,
     caution_again: ({ names }) => `Still true: ${listed(names.map((name) => cautionNames[name]))}.`,

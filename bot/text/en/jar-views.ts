@@ -185,7 +185,7 @@ export const showSentences = {
     jar_sweetness: ({ sugarGPerL }, format) => (sugarGPerL.value === 0 ? 'none' : format.spread.sweetness(sugarGPerL)),
     jar_best: ({ until }) => `about ${monthText(dayFromIso(until))}, shut`,
     jar_planned: ({ abvPercent, sugarGPerL }, format) =>
-      `${format.plain(abvPercent, 1)} % vol, ${format.plain(sugarGPerL, 0)} g/L`,
+      `${format.plain(abvPercent, 1)} % vol, ${format.wished.sweetness(sugarGPerL, 0)}`,
     jar_rating: ({ ratings }) => `${ratings.join(', then ')} of 5`,
     jar_taken_back: ({ count }) => `${counted(count, 'entry', 'entries')}`,
     jar_entry: (values, format) => entryText(values, format),
@@ -212,7 +212,7 @@ const stageText = ({ stage, steepedDays }: NotebookBatch): readonly string[] => 
 ]
 
 const sweetText = (sugarGPerL: Measured, format: Format): readonly string[] =>
-  sugarGPerL.value === 0 ? [] : [format.round.sweetness(sugarGPerL.value)]
+  sugarGPerL.value === 0 ? [] : [format.round.sweet(sugarGPerL.value)]
 
 const ratingText = (rating: number | null): readonly string[] => (rating === null ? [] : [`rated ${rating}`])
 
@@ -359,7 +359,8 @@ export const compareSentences = {
     compare_planned: (values, format) =>
       pair(
         values,
-        ({ abvPercent, sugarGPerL }) => `${format.plain(abvPercent, 1)} % vol with ${format.plain(sugarGPerL, 0)} g/L`,
+        ({ abvPercent, sugarGPerL }) =>
+          `${format.plain(abvPercent, 1)} % vol with ${format.wished.sweetness(sugarGPerL, 0)}`,
       ),
     compare_days: (values) => pair(values, daysWords),
     compare_strength: (values, format) =>

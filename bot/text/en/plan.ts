@@ -27,12 +27,12 @@ import {
   drinkWord,
   fromFreezer,
   isSameDay,
+  jarText,
   plantText,
   pouredMlOf,
   spiritText,
   sweeteningTexts,
   unknownName,
-  vesselText,
 } from './words.ts'
 
 const aboutSweetenings = (sweetenings: readonly SweeteningSaid[], format: Format): readonly string[] =>
@@ -160,7 +160,7 @@ const planCells = {
     const first = waterMl === null ? [] : [`Mix the ${spirit} with ${format.round.volume(waterMl.value)} water.`]
     const peel = peeled.length === 0 ? [] : [peelText(peeled, format)]
     const sugar = sweeteningTexts(sweetenings, format)
-    const jar = `a closed ${vesselText(jarMl, format)} jar`
+    const jar = `a closed ${jarText(jarMl, format)} jar`
     const things = `the ${listed([...others.map(nameOf), spirit, ...sugar])}`
     const put =
       peeled.length > 0
@@ -200,7 +200,7 @@ const planCells = {
       ...spirits.map((spirit) => spiritText(spirit, format)),
       ...sweeteningTexts(sweetenings, format),
     ].join(' + '),
-  plan_jar: ({ jarMl }, format) => vesselText(jarMl, format),
+  plan_jar: ({ jarMl }, format) => jarText(jarMl, format),
   plan_steeping: ({ abvPercent, plantWaterG }, format) =>
     `${format.spread.strength(abvPercent)}${plantWaterG.value < 0.5 ? '' : ` (about ${format.mass(plantWaterG)} water comes out of the plants)`}`,
   plan_add_later: ({ later }, format) =>
@@ -274,8 +274,8 @@ export const planNotes = {
     `I’ve used less than the usual ${areThese(ids)}, to stay under the limit for a finished drink.`,
   plan_spirit_usual: ({ id, lowPercent, highPercent, diluted }, format) =>
     diluted !== null
-      ? `Weaker spirit suits ${plantName(id)} better (${format.plain(lowPercent, 0)} to ${format.plain(highPercent, 0)} %). To dilute it first: ${format.call(diluted)}`
-      : `Stronger spirit suits ${plantName(id)} better (${format.plain(lowPercent, 0)} to ${format.plain(highPercent, 0)} %).`,
+      ? `Weaker spirit suits ${plantName(id)} better (${strengthRange(lowPercent, highPercent, format)}). To dilute it first: ${format.call(diluted)}`
+      : `Stronger spirit suits ${plantName(id)} better (${strengthRange(lowPercent, highPercent, format)}).`,
 
   plan_hurried_rest: ({ restDays }) =>
     `That leaves ${counted(restDays, 'day')} to rest: it will taste harsh at first, and better later.`,
@@ -387,6 +387,10 @@ const planUnknownNotes = {
       ? 'I don’t know how long it steeps, so taste it and strain when you like it.'
       : `How long do you steep it? For two weeks: ${format.call(line)}`,
 } satisfies Part<PlanMessages['notes']>
+
+/** `40 to 60 %`. */
+const strengthRange = (lowPercent: number, highPercent: number, format: Format): string =>
+  `${format.wished.strength(lowPercent, 0).split('\u00a0')[0]} to ${format.wished.strength(highPercent, 0)}`
 
 /** What `/plan` says. */
 export const planSentences = {

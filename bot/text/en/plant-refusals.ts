@@ -402,7 +402,7 @@ export const spiritProblems = {
     ),
   spirit_too_strong: ({ mostAbvPercent, line }, format) =>
     withLine(
-      `Anything over ${format.plain(mostAbvPercent, 1)} % is for a lab or for burning. Did you mean 190 proof, 95 %?`,
+      `Anything over ${format.wished.strength(mostAbvPercent, 1)} is for a lab or for burning. Did you mean 190 proof, 95 %?`,
       line,
     ),
 } satisfies Written<SpiritProblems>

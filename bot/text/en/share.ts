@@ -30,9 +30,9 @@ export const codeSentences = {
           `${values.isSpiritLeft ? ' You’ll have some spirit left over.' : ''}`,
     code_only_plant: ({ typed, id }) => `I’ve read “${typed}” as ${plantName(id)}, the only plant in that batch.`,
     code_weaker: ({ abvPercent, recipeAbvPercent }, format) =>
-      `Your spirit is weaker (${format.plain(abvPercent, 1)} % instead of ${format.plain(recipeAbvPercent, 1)} %), so you’ll add less water at the end.`,
+      `Your spirit is weaker (${format.wished.strength(abvPercent, 1)} instead of ${format.wished.strength(recipeAbvPercent, 1)}), so you’ll add less water at the end.`,
     code_stronger: ({ abvPercent, recipeAbvPercent }, format) =>
-      `Your spirit is stronger (${format.plain(abvPercent, 1)} %), so you’ll dilute it to ${format.plain(recipeAbvPercent, 1)} % first, as that batch was.`,
+      `Your spirit is stronger (${format.wished.strength(abvPercent, 1)}), so you’ll dilute it to ${format.wished.strength(recipeAbvPercent, 1)} first, as that batch was.`,
     code_dried: ({ ids }) => `Dried, not fresh: ${listed(ids.map(plantName))}. Fresh needs a different amount.`,
     code_days: ({ usual, ...days }) =>
       // Days that were are one number; one number may also have been planned, for a feast.
@@ -65,15 +65,15 @@ export const codeProblems = {
   plant_without_amount: ({ typed }) => `How much “${typed}” do you have? For example: 5 lemons, or 30 g ginger.`,
   spirit_too_weak: (values, format) => {
     const { spiritAbvPercent, toAbvPercent, toSugarGPerL, line = null } = values
-    const why = `${format.plain(spiritAbvPercent, 1)} % spirit is too weak for ${format.plain(toAbvPercent, 1)} % with ${format.round.sweetness(toSugarGPerL)}.`
+    const why = `${format.wished.strength(spiritAbvPercent, 1)} spirit is too weak for ${format.wished.strength(toAbvPercent, 1)} with ${format.round.sweetness(toSugarGPerL)}.`
     return line === null ? `${why} Use stronger spirit.` : `${why} This works: ${line}`
   },
 } satisfies Written<CodeProblems>
 const becomesText = (becomes: Becomes, format: Format): string => {
   const { by, abvPercent, sugarGPerL } = becomes
   if (by === 'plan') {
-    const sweet = sugarGPerL > 0 ? ` with ${format.plain(sugarGPerL, 0)} g/L of sugar` : ''
-    return `aiming for about ${format.plain(abvPercent, 1)} %${sweet}`
+    const sweet = sugarGPerL > 0 ? ` with ${format.wished.sweetness(sugarGPerL, 0)} of sugar` : ''
+    return `aiming for about ${format.wished.strength(abvPercent, 1)}${sweet}`
   }
   const sweet = sugarGPerL.value > 0 ? ` with ${format.round.sweetness(sugarGPerL.value)} of sugar` : ''
   return `about ${format.round.strength(abvPercent)}${sweet}`

@@ -7,7 +7,7 @@ import type { ShopFor, ShopItem, ShoppingMessages } from '../messages/shopping.t
 import { cookName, peeledText, piecesText } from './cook-names.ts'
 import { capital, counted, either, listed, plural } from './phrases.ts'
 import { sweetenerName } from './sweeteners.ts'
-import { drinkWord, packText, pouredMlOf, unknownName, vesselText } from './words.ts'
+import { drinkWord, jarText, packText, pouredMlOf, unknownName, vesselText } from './words.ts'
 
 /** Help for `/shopping`. */
 export const shoppingText = {
@@ -46,7 +46,7 @@ const straining = (isClothWanted: boolean, isPaperWanted: boolean): string =>
   [...(isClothWanted ? ['a straining cloth'] : []), ...(isPaperWanted ? ['paper filters'] : [])].join(' and ')
 
 const strengthOf = ({ abvPercent, drink }: SpiritToBuy, format: Format): string =>
-  `${format.plain(abvPercent, 1)}\u00a0% ${drinkWord({ drink })}`
+  `${format.wished.strength(abvPercent, 1)} ${drinkWord({ drink })}`
 
 /** What is at hand is said by the amount that is bought, what is poured and weighed by what it takes. */
 function itemParts(item: ShopItem, format: Format): readonly [amount: string, name: string] {
@@ -56,8 +56,8 @@ function itemParts(item: ShopItem, format: Format): readonly [amount: string, na
     case 'spirit': {
       const { abvPercent, sugarGPerL, toBuyMl, count, sizeMl, drink } = item.spirit
       const sweet =
-        sugarGPerL >= 1 ? `liqueur (${format.number(sugarGPerL, 0)}\u00a0g/L of sugar)` : drinkWord({ drink })
-      const name = `${format.plain(abvPercent, 1)}\u00a0% ${sweet}`
+        sugarGPerL >= 1 ? `liqueur (${format.wished.sweetness(sugarGPerL, 0)} of sugar)` : drinkWord({ drink })
+      const name = `${format.wished.strength(abvPercent, 1)} ${sweet}`
       const isAll = Math.abs(count * sizeMl - toBuyMl) <= 0.01 * toBuyMl
       return [
         `${count}\u00a0× ${vesselText(sizeMl, format)}`,
@@ -76,7 +76,7 @@ function itemParts(item: ShopItem, format: Format): readonly [amount: string, na
     case 'bottles':
     case 'jars': {
       const { kind, vessels } = item
-      const sizes = vessels.map(({ buyCount, volumeMl }) => `${buyCount}\u00a0× ${vesselText(volumeMl, format)}`)
+      const sizes = vessels.map(({ buyCount, volumeMl }) => `${buyCount}\u00a0× ${sizeText(kind, volumeMl, format)}`)
       const count = vessels.reduce((sum, { buyCount }) => sum + buyCount, 0)
       const name = plural(count, kind === 'bottles' ? 'bottle' : 'jar')
       return sizes.length === 1 ? [sizes[0]!, name] : [`${count}`, `${name}: ${sizes.join(', ')}`]
@@ -85,6 +85,9 @@ function itemParts(item: ShopItem, format: Format): readonly [amount: string, na
       return ['Also', straining(item.isClothWanted, item.isPaperWanted)]
   }
 }
+
+const sizeText = (kind: 'bottles' | 'jars', volumeMl: number, format: Format): string =>
+  kind === 'jars' ? jarText(volumeMl, format) : vesselText(volumeMl, format)
 
 /** What it takes, exactly, of what is poured, weighed or counted. */
 function takesText(item: ShopItem, format: Format): string {
@@ -104,7 +107,7 @@ function takesText(item: ShopItem, format: Format): string {
     case 'bottles':
     case 'jars': {
       const count = item.vessels.reduce((sum, each) => sum + each.count, 0)
-      const sizes = item.vessels.map((each) => `${each.count}\u00a0× ${vesselText(each.volumeMl, format)}`)
+      const sizes = item.vessels.map((each) => `${each.count}\u00a0× ${sizeText(item.kind, each.volumeMl, format)}`)
       return `${sizes.join(' + ')} ${plural(count, item.kind === 'bottles' ? 'bottle' : 'jar')}`
     }
     case 'straining':
@@ -123,7 +126,7 @@ function thingText(item: ShopItem, format: Format): string {
       return sweetenerName(item.sweetener.material)
     case 'bottles':
     case 'jars':
-      return `${listed(item.vessels.map(({ volumeMl }) => vesselText(volumeMl, format)))} ${item.kind}`
+      return `${listed(item.vessels.map(({ volumeMl }) => sizeText(item.kind, volumeMl, format)))} ${item.kind}`
     case 'straining':
       return straining(item.isClothWanted, item.isPaperWanted)
   }

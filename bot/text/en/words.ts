@@ -9,9 +9,7 @@ import { isJuice, materialOf } from '../../../core/quantity/materials.ts'
 import { type Measured, times } from '../../../core/quantity/measured/measured.ts'
 import type { CalendarDay } from '../../../core/quantity/quantities.ts'
 import { dayFromIso, type IsoDay } from '../../../core/quantity/time/calendar-day.ts'
-import { sizeTold } from '../../../core/quantity/write/size-told.ts'
 import type { Sweetening } from '../../../core/recipe/sweetening.ts'
-import { kitchenSweetness } from '../../../core/recipe/tool-precision.ts'
 import type { Format } from '../format.ts'
 import type { FrozenSaid } from '../messages/calculate.ts'
 import type {
@@ -107,16 +105,17 @@ export const spiritText = (
 const MEDIUM = [180, 200] as const
 
 /** `medium sweet`, `250 g/L`; empty where no sugar is in it. */
-export const sweetWords = (sugarGPerL: number): string => {
+export const sweetWords = (sugarGPerL: number, format: Format): string => {
   if (sugarGPerL < 5) return ''
   if (sugarGPerL >= MEDIUM[0] && sugarGPerL <= MEDIUM[1]) return 'medium sweet'
-  return `${kitchenSweetness(sugarGPerL)}\u00a0g/L`
+  return format.round.sweet(sugarGPerL)
 }
 
-/** A bottle or a jar, as it is sold: in ml or litres in every kitchen, but for what was told by the pint. */
-export const vesselText = (volumeMl: number, format: Format): string =>
-  sizeTold(volumeMl)?.replaceAll(' ', '\u00a0') ??
-  (volumeMl >= 1000 ? `${format.plain(volumeMl / 1000, 2)}\u00a0l` : `${format.plain(volumeMl, 0)}\u00a0ml`)
+/** A bottle, or a jar that somebody has, by its size. */
+export const vesselText = (volumeMl: number, format: Format): string => format.vessel.bottle(volumeMl)
+
+/** A jar to look for, as one is sold. */
+export const jarText = (volumeMl: number, format: Format): string => format.vessel.jar(volumeMl)
 
 /** A bag as it is sold: in grams or kilograms, in every kitchen, where it is a round number of them. */
 export const packText = (massG: number, format: Format): string =>

@@ -4,6 +4,10 @@ import type { UnitSystem } from '../../../core/quantity/read/parse-units.ts'
 export interface MixedKitchen {
   readonly volume: UnitSystem
   readonly mass: UnitSystem
+  /** A strength was typed in US proof, so that a kitchen that pours in cups is told strengths in it. */
+  readonly strength?: 'proof'
+  /** A sweetness was typed in grams, so that no other unit takes its place. */
+  readonly sweetness?: 'metric'
 }
 
 /** Whose measures a person cooks with. */
@@ -12,3 +16,17 @@ export type Kitchen = UnitSystem | MixedKitchen
 /** Those of each kind. */
 export const unitsIn = (kitchen: Kitchen): MixedKitchen =>
   typeof kitchen === 'string' ? { volume: kitchen, mass: kitchen } : kitchen
+
+/** By its name where nothing in it is told otherwise. */
+export const kitchenOfEach = (each: MixedKitchen): Kitchen =>
+  each.volume === each.mass && each.strength === undefined && each.sweetness === undefined ? each.volume : each
+
+/** The same in the units that somebody has chosen for everything; null: for nothing. What was typed in proof stays in it. */
+export const kitchenIn = (units: UnitSystem | null, kitchen: Kitchen): Kitchen =>
+  units === null ? kitchen : kitchenOfEach({ ...unitsIn(kitchen), volume: units, mass: units })
+
+/** Whether it is that of these units, whatever its strengths are told in. */
+export const isKitchenOf = (units: UnitSystem, kitchen: Kitchen): boolean => {
+  const { volume, mass } = unitsIn(kitchen)
+  return volume === units && mass === units
+}

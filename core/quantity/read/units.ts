@@ -1,4 +1,4 @@
-import { IMPERIAL_GALLON_ML, POUND_G, US_GALLON_ML } from '../customary.ts'
+import { IMPERIAL_GALLON_ML, OUNCE_PER_QUART_G_PER_L, POUND_G, US_GALLON_ML } from '../customary.ts'
 import type { UnitKind } from '../problems.ts'
 import type { Assumption } from '../quantities.ts'
 
@@ -100,6 +100,11 @@ const sweetnesses: readonly Row[] = [
   ],
   ['g/100ml', 10, 'g / 100 ml|gr / 100 ml|g per 100 ml|grams per 100 ml|grammi per 100 ml'],
   ['g/dl', 10, 'g / dl|gr / dl|g per dl'],
+  [
+    'oz/quart',
+    OUNCE_PER_QUART_G_PER_L,
+    'oz / quart|oz / qt|oz per quart|oz per qt|oz a quart|oz to the quart|ounces / quart|ounces per quart|ounces a quart|ounces to the quart',
+  ],
 ]
 
 const spans: readonly Row[] = [

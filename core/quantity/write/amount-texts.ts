@@ -18,6 +18,7 @@ const WRITTEN: Readonly<Record<string, string>> = {
   'g / l': ' g/L',
   'g / 100 ml': ' g/100 ml',
   'g / dl': ' g/dl',
+  'oz / quart': ' oz/quart',
   cup: ' cups',
   pint: ' pints',
   quart: ' quarts',

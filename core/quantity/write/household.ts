@@ -2,6 +2,7 @@ import { CUP_ML, IMPERIAL_FLUID_OUNCE_ML, IMPERIAL_PINT_ML, OUNCE_G, POUND_G } f
 import type { Measured } from '../measured/measured.ts'
 import { digits } from '../measured/shown-digits.ts'
 import type { UnitSystem } from '../read/parse-units.ts'
+import { type HouseholdPart, type HouseholdUnit, isWhole } from './household-typed.ts'
 
 const TABLESPOONS_A_CUP = 16
 
@@ -18,15 +19,6 @@ const OUNCES_A_POUND = 16
  * from memory), and nobody pours a spoon more into four cups.
  */
 const NEAR = 0.035
-
-/** A measure that a household pours or weighs by. */
-export type HouseholdUnit = 'cup' | 'tbsp' | 'tsp' | 'imp_pint' | 'imp_fl_oz' | 'lb' | 'oz'
-
-/** So many of a measure, in whole eighths or thirds. */
-export interface HouseholdPart {
-  readonly count: number
-  readonly unit: HouseholdUnit
-}
 
 /** An amount, and what the metric figure beside it shows of it. */
 interface Shown {
@@ -84,8 +76,6 @@ const LEAST_TEASPOON_STEPS = [0.25, 0.125]
 
 /** Tablespoons in halves; where none is near, teaspoons beside them, in halves. */
 const TABLESPOON_STEPS = [0.5, 1 / TEASPOONS_A_TABLESPOON, 0.5 / TEASPOONS_A_TABLESPOON]
-
-const isWhole = (count: number): boolean => Math.abs(count - Math.round(count)) < 1e-9
 
 function spoons(amount: Shown): readonly HouseholdPart[] {
   const small = per(amount, 1 / TEASPOONS_A_TABLESPOON)
@@ -170,48 +160,3 @@ const CANONICAL: { readonly [Unit in HouseholdUnit]: number } = {
 /** What the measures come to, ml or g. */
 const householdAmount = (told: readonly HouseholdPart[]): number =>
   told.reduce((sum, { count, unit }) => sum + count * CANONICAL[unit], 0)
-
-const EIGHTHS = 8
-
-const DENOMINATORS: Readonly<Record<number, string>> = {
-  1: '1/8',
-  2: '1/4',
-  3: '3/8',
-  4: '1/2',
-  5: '5/8',
-  6: '3/4',
-  7: '7/8',
-}
-
-const THIRDS: Readonly<Record<number, string>> = { 1: '1/3', 2: '2/3' }
-
-/** The third that a count has beside whole ones, 1 or 2; null of one in whole eighths. */
-export const thirdsOver = (count: number): 1 | 2 | null => {
-  const thirds = 3 * (count - Math.floor(count))
-  if (!isWhole(thirds)) return null
-  return Math.round(thirds) === 1 ? 1 : Math.round(thirds) === 2 ? 2 : null
-}
-
-const countTyped = (count: number): string => {
-  const whole = Math.floor(count)
-  const thirds = thirdsOver(count)
-  const part = (thirds === null ? DENOMINATORS[Math.round((count - whole) * EIGHTHS)] : THIRDS[thirds]) ?? ''
-  return [whole === 0 ? '' : `${whole}`, part].filter((text) => text !== '').join(' ')
-}
-
-const TYPED: { readonly [Unit in HouseholdUnit]: string } = {
-  cup: 'cups',
-  tbsp: 'tbsp',
-  tsp: 'tsp',
-  imp_pint: 'imp pints',
-  imp_fl_oz: 'imp fl oz',
-  lb: 'lb',
-  oz: 'oz',
-}
-
-const typedUnit = ({ count, unit }: HouseholdPart): string =>
-  count <= 1 && (unit === 'cup' || unit === 'imp_pint') ? TYPED[unit].replace(/s$/, '') : TYPED[unit]
-
-/** As somebody types it: `4 1/4 cups 2 tbsp`, `2/3 cup`. */
-export const householdTyped = (told: readonly HouseholdPart[]): string =>
-  told.map((part) => `${countTyped(part.count)} ${typedUnit(part)}`).join(' ')

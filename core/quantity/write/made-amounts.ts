@@ -4,7 +4,8 @@ import type { Mass, Ratio, Strength, SweeteningRead, Sweetness, Volume, WaterRea
 import { parseSugar } from '../read/parse-sugar.ts'
 import type { UnitSystem } from '../read/parse-units.ts'
 import { parseVolume } from '../read/parse-volume.ts'
-import { householdMass, householdTyped, householdVolume } from './household.ts'
+import { householdMass, householdVolume } from './household.ts'
+import { householdTyped } from './household-typed.ts'
 import { sizeTold } from './size-told.ts'
 
 /** The most that half a digit can be, as a share of the value, as it is read. */

@@ -24,3 +24,24 @@ export function sizeTold(volumeMl: number): string | null {
   const count = Math.round(volumeMl / unitMl)
   return `${count} ${count === 1 ? name.replace(/s$/, '') : name}`
 }
+
+/** Jars as they are sold in the United States, the smallest first, ml (common practice, no source). */
+const US_JARS = [
+  [CUP_ML, 'half-pint'],
+  [2 * CUP_ML, 'pint'],
+  [4 * CUP_ML, 'quart'],
+  [8 * CUP_ML, 'half-gallon'],
+  [16 * CUP_ML, 'gallon'],
+] as const
+
+const US_GALLON = 16 * CUP_ML
+
+/** Jars of either kind that differ by less take the same: a quart and a litre. */
+const AS_LARGE_SHARE = 0.06
+
+/** `half-gallon`, `3-gallon`: the least jar of a US shop that takes as much as one of so many millilitres. */
+export function usJarTold(volumeMl: number): string {
+  const neededMl = volumeMl * (1 - AS_LARGE_SHARE)
+  const found = US_JARS.find(([jarMl]) => jarMl >= neededMl)
+  return found === undefined ? `${Math.ceil(neededMl / US_GALLON)}-gallon` : found[1]
+}

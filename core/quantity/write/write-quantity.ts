@@ -100,10 +100,10 @@ export function writeStrength(strength: Strength): string {
   )
 }
 
-/** `250 g/L`, `dry`. */
+/** `250 g/L`, `8 oz/quart`, `dry`. */
 export function writeSweetness(sweetness: Sweetness): string {
   const { sugarGPerL, statedGPerL, unit } = sweetness
-  const texts = unit.startsWith('g/')
+  const texts = unit.includes('/')
     ? amountTexts({ kind: 'sweetness', value: sugarGPerL, stated: statedGPerL, unit })
     : [unit]
   return firstReadAs(sweetness, texts, parseSweetness)

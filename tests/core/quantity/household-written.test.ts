@@ -1,7 +1,8 @@
 import { describe, expect, it } from 'vitest'
 import { parseVolume } from '../../../core/quantity/read/parse-volume.ts'
 import { parseWaters } from '../../../core/quantity/read/parse-water.ts'
-import { householdTyped, householdVolume } from '../../../core/quantity/write/household.ts'
+import { householdVolume } from '../../../core/quantity/write/household.ts'
+import { householdTyped } from '../../../core/quantity/write/household-typed.ts'
 import { kitchenSugar, kitchenWater } from '../../../core/quantity/write/made-amounts.ts'
 import { writeSugars, writeWaters } from '../../../core/quantity/write/write-quantity.ts'
 

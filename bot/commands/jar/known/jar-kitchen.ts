@@ -1,15 +1,29 @@
-import type { JarState } from '../../../../core/jar/state/jar-state.ts'
+import { type JarState, jarStateOf } from '../../../../core/jar/state/jar-state.ts'
 import { once } from '../../../../core/once.ts'
+import type { Jar } from '../../../../store/person.ts'
 import { callOfTexts } from '../../../calls/call.ts'
 import type { InputOf } from '../../../calls/signatures.ts'
 import type { Context } from '../../../chat/command.ts'
-import type { Kitchen } from '../../../text/messages/kitchen.ts'
-import { kitchenOfUnits, type UnitsTyped, unitsOfBottles, unitsTyped } from '../../options/input-units.ts'
+import { type Kitchen, kitchenIn } from '../../../text/messages/kitchen.ts'
+import { kitchenOfUnits, tellsUnits, type UnitsTyped, unitsOfBottles, unitsTyped } from '../../options/input-units.ts'
 
 /** Amounts of a start that tell its maker's kitchen; bottles are sold in millilitres. */
 const AMOUNTS: ReadonlySet<string> = new Set(['of', 'spirit', 'strength', 'sugar', 'water'])
 
 type Started = Pick<JarState, 'started'>
+
+/** Of so many of the last jars one tells, or nothing does. */
+const MOST_LOOKED_AT = 8
+
+/** The kitchen of the jar that somebody began last, of those whose amounts tell one; null where none does. */
+export function kitchenOfLast(jars: readonly Jar[]): Kitchen | null {
+  for (const { entries } of jars.slice(-MOST_LOOKED_AT).toReversed()) {
+    const story = jarStateOf(entries)
+    const typed = story === null ? null : unitsOf(story)
+    if (typed !== null && tellsUnits(typed)) return kitchenOfUnits([typed])
+  }
+  return null
+}
 
 /** Who is told, where and in which units. */
 export interface JarAsker {
@@ -38,4 +52,4 @@ export const kitchenOfJar = (input: object, story: Started | null): Kitchen =>
 
 /** That of a jar among others, each of which is told in its own. What somebody has chosen for everything goes before. */
 export const kitchenAmong = (story: Started, { units }: Pick<Context['settings'], 'units'>): Kitchen =>
-  units ?? kitchenOfJar({}, story)
+  kitchenIn(units, kitchenOfJar({}, story))
