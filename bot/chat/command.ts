@@ -63,8 +63,8 @@ export interface Context extends Asker {
   readonly settings: Settings
   /** The zone chosen, or the assumed one. */
   readonly zone: string
-  /** In whose measures somebody is answered who typed none: those that were chosen, else those of the last jar; left out: metric. */
-  readonly usualKitchen?: () => Kitchen
+  /** In whose measures it is answered: those that were typed, else those that were chosen, or the last jar was begun in; left out: metric. */
+  readonly kitchen?: Kitchen
   /** What every entry that comes of this keeps. */
   readonly attempt?: string
 }

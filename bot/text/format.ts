@@ -31,6 +31,8 @@ export interface Format {
     /** `250 g/L`; in a US kitchen `8 ½ oz/quart`. */
     sweetness(sugarGPerL: number, maxDecimals?: number): string
   }
+  /** An example of ours, a line or an amount, as this kitchen would type it. */
+  example(text: string): string
   vessel: {
     /** One that somebody has or fills, by its size: `500 ml`, `12 fl oz`. */
     bottle(volumeMl: number): string

@@ -85,11 +85,11 @@ const syrupToCome = once((story: JarState): Expected | null => {
 export const expectedOutcome = (story: JarState): Outcome | null => syrupToCome(story)?.outcome ?? null
 
 /** The bottles that were named, or that are chosen now; the first size once some are filled. */
-function bottlesOf({ started, bottled }: JarState, chosen: JarBottles | null): JarBottles {
+function bottlesOf({ started, bottled }: JarState, chosen: JarBottles | null, usualMl: number): JarBottles {
   if (chosen !== null) return chosen
   const [first] = started.bottles
   return bottled !== null || first === undefined
-    ? [{ count: null, volumeMl: first?.volumeMl ?? USUAL_BOTTLE_ML }]
+    ? [{ count: null, volumeMl: first?.volumeMl ?? usualMl }]
     : started.bottles
 }
 
@@ -101,7 +101,7 @@ type JarBottles = readonly Pick<Bottles, 'count' | 'volumeMl'>[]
  *
  * @param chosen - the bottles to fill; null: as planned
  */
-export function needsOfJar(story: JarState, chosen: JarBottles | null = null): JarNeeds {
+export function needsOfJar(story: JarState, chosen: JarBottles | null = null, usualMl = USUAL_BOTTLE_ML): JarNeeds {
   const { strained, sweetened, filtered, bottled, started, ended } = story
   if (ended !== null) return NOTHING
   const isSweetenedLater = sweetened === null && bottled === null && started.targets !== null
@@ -121,7 +121,7 @@ export function needsOfJar(story: JarState, chosen: JarBottles | null = null): J
             { material: syrup.sweetener, massG: syrup.sugarG },
             ...(syrup.filler === null ? [] : [{ material: syrup.filler, massG: syrup.waterG }]),
           ]),
-    bottles: leftMl > 0 ? bottlesNeeded(leftMl, bottlesOf(story, chosen)) : [],
+    bottles: leftMl > 0 ? bottlesNeeded(leftMl, bottlesOf(story, chosen, usualMl)) : [],
     jars: [],
     isToStrain: strained === null,
     isToFilter: filtered === null && (strained === null || (clearing !== null && clearing !== 'leave_cloudy')),

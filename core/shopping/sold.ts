@@ -1,3 +1,5 @@
+import type { UnitSystem } from '../quantity/read/parse-units.ts'
+
 /** In which sizes things are sold where somebody lives. */
 export interface Sold {
   /** Bottles of spirit, ml. */
@@ -14,8 +16,9 @@ export interface Sold {
 const USUAL: Sold = { spiritMl: [700, 1000], sugarG: 1000 }
 const IN_THE_US: Sold = { spiritMl: [750, 1000], sugarG: 4 * 453.59237 }
 
-/** By the two letters (ISO 3166) of a country, or null where nobody said. */
-export const soldIn = (country: string | null): Sold => (country === 'US' ? IN_THE_US : USUAL)
+/** By the two letters (ISO 3166) of a country; where nobody said, null, by the measures that somebody pours in. */
+export const soldIn = (country: string | null, system: UnitSystem = 'metric'): Sold =>
+  country === 'US' || (country === null && system === 'us') ? IN_THE_US : USUAL
 
 /** Bottles of one size. */
 export interface BottlesBought {

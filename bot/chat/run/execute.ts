@@ -10,6 +10,7 @@ import type { Invocation } from '../../calls/invocation.ts'
 import { keptAfterAll } from '../../commands/jar/amend/kept-after-all.ts'
 import { kitchenOfLast } from '../../commands/jar/known/jar-kitchen.ts'
 import { kitchenInText, kitchenTyped } from '../../commands/options/input-units.ts'
+import { withUsualBottles } from '../../commands/options/usual-bottles.ts'
 import type { AllProblems } from '../../text/language.ts'
 import { languageFor } from '../../text/language.ts'
 import { isKitchenOf, type Kitchen, kitchenIn } from '../../text/messages/kitchen.ts'
@@ -23,10 +24,12 @@ import type { CallOutcome, Dispatch, Failure, Problem } from './call-outcome.ts'
 import { emergencyIn } from './emergency.ts'
 import { expectNoDanger, notedCautions } from './expect-no-danger.ts'
 import { inDoubt } from './in-doubt.ts'
+import { failureIn } from './in-kitchen.ts'
 import { withLineInstead } from './line-instead.ts'
 import { withLineMeant } from './line-meant.ts'
 import { withLineTried } from './line-tried.ts'
 import { lookUp } from './look-up.ts'
+import { offeredIn } from './offered-in.ts'
 import { onTrial } from './on-trial.ts'
 import { withLine } from './retyped.ts'
 import { withStrengthApart } from './strength-apart.ts'
@@ -164,17 +167,18 @@ const run = async (
       language,
       settings,
       zone,
-      usualKitchen,
+      kitchen,
       ...(attemptId !== undefined && { attempt: attemptId }),
     }
     const kept = doubtful === null ? null : await keptAfterAll(doubtful, context)
-    const made = kept ?? (await command.run(input, context))
+    const made = kept ?? (await command.run(withUsualBottles(input, kitchen), context))
     if (doubtful !== null) doubts?.settle(userId, read)
     const reply = { ...made, cautions: [...notedCautions(read), ...made.cautions] }
     verifyReply(reply)
     const isUntold = !isOfJar && isKitchenOf('metric', reply.kitchen)
     const own = isUntold ? kitchenTyped(input, usualKitchen) : reply.kitchen
-    return { path: command.path, reply: { ...reply, kitchen: kitchenIn(settings.units, own) }, call: read }
+    const inUnits = offeredIn({ ...reply, kitchen: kitchenIn(settings.units, own) }, textOf(read))
+    return { path: command.path, reply: inUnits, call: read }
   }
   const attempted = await attempt(work, () => call, log)
   if (attempted.ok) return { ok: true, ...attempted.result }
@@ -182,5 +186,5 @@ const run = async (
   if (attempted.error.problem === 'unsure' && isRemembered && call !== null) doubts.add(userId, call, attemptId!, nowMs)
   const failure = { ...attempted, error: inDoubt(attempted.error, call, isRemembered) }
   const own = kitchen ?? (await kitchenOfWhoever(line, dispatch))
-  return mend({ ...failure, kitchen: own }, call ?? line, dispatch)
+  return failureIn(await mend({ ...failure, kitchen: own }, call ?? line, dispatch), textOf(call ?? line))
 }

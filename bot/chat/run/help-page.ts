@@ -29,6 +29,8 @@ export interface HelpPage {
   readonly topic: string | null
   /** On the page that comes first: what there is to read about. */
   readonly topics?: readonly HelpTopic[]
+  /** There, what somebody new types, in the units of whoever asked; left out: as in everybody's help. */
+  readonly firstLines?: readonly FirstLine[]
   /** About a word that is no command: what to type. */
   readonly lines?: readonly FirstLine[]
   readonly entries: readonly HelpEntry[]

@@ -18,7 +18,7 @@ import { type Context, defineCommand } from '../../chat/command.ts'
 import type { Action, Reply } from '../../chat/reply.ts'
 import { kitchenIn } from '../../text/messages/kitchen.ts'
 import { dangerActions, dangerCautions, expectDrinkableJar } from '../jar/known/jar-dangers.ts'
-import { kitchenOfJar } from '../jar/known/jar-kitchen.ts'
+import { kitchenAmong, kitchenOfJar } from '../jar/known/jar-kitchen.ts'
 import { afterNow, jarRef } from '../jar/known/jar-ref.ts'
 import { syrupValues } from '../jar/known/sweeten-options.ts'
 import { amountOf, portionOf, spiritPortions, strengthRead } from '../options/input-to-portion.ts'
@@ -72,7 +72,15 @@ export const syrupCommand = defineCommand({
     const sweetener = input.sugar?.is ?? held?.sweetener ?? USUAL_MATERIAL
     const wish = wishOf(liquidOf(valuesOf(infusion)), named, sweetener, filler)
     const again = (read: Strength) => call('syrup', { ...input, strength: read })
-    const typed = { ...input, held, known, again, isAsTyped: isSaidAsTyped(kitchenOf(input), context.settings) }
+    const kitchen = held === null ? (context.kitchen ?? 'metric') : kitchenAmong(held.story, context.settings)
+    const typed = {
+      ...input,
+      held,
+      known,
+      again,
+      kitchen,
+      isAsTyped: isSaidAsTyped(kitchenOf(input), context.settings),
+    }
     if (wish === null) {
       const three = styles(infusion, named, atMostMl, { sweetener, filler })
       const reply = stylesReply(typed, infusion, three, freezerOf(context))

@@ -33,7 +33,7 @@ export function planFromCode(
   }
   const asked = {
     named: { abvPercent: input['to-strength']?.is.abvPercent, sugarGPerL: input['to-sweetness']?.is.sugarGPerL },
-    bottles: bottlesOf(input),
+    bottles: bottlesOf(input, setting),
     start: setting.start,
     readyBy: readyByOf(input, setting),
     steepAtPercent: input['steep-at']?.is.abvPercent ?? null,

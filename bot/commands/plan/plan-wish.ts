@@ -5,16 +5,18 @@ import { abvPercent } from '../../../core/quantity/measured/precision.ts'
 import type { CalendarDay, Strength } from '../../../core/quantity/quantities.ts'
 import { heldMl } from '../../../core/recipe/plan/fill-bottles.ts'
 import { type PlantsRead, plannedPlant } from '../../../core/recipe/plan/find-plants.ts'
-import { USUAL_BOTTLE_ML } from '../../../core/recipe/plan/parse-bottles.ts'
+import type { Bottles } from '../../../core/recipe/plan/parse-bottles.ts'
 import type { Plan } from '../../../core/recipe/plan/plan.ts'
 import type { PlanWish } from '../../../core/recipe/plan/plan-wish.ts'
 import { answeredFor } from '../../../core/recipe/plan/unknown-plant.ts'
 import { asOptionProblem, type Given } from '../../calls/option.ts'
 import type { planShape } from '../../calls/signatures.ts'
 import { ChatError } from '../../chat/chat-error.ts'
+import type { Kitchen } from '../../text/messages/kitchen.ts'
 import type { PlantLimit } from '../../text/messages/plan.ts'
 import type { Message } from '../../text/words.ts'
 import { spiritsCalled, sweeteningsOf } from '../options/input-to-portion.ts'
+import { usualBottleIn } from '../options/usual-bottles.ts'
 
 export type Planned = z.output<z.ZodObject<typeof planShape>>
 
@@ -27,6 +29,8 @@ export interface Setting {
   readonly today: CalendarDay
   readonly country: string | null
   readonly start: CalendarDay
+  /** In whose measures it is told; left out: metric. */
+  readonly kitchen?: Kitchen | undefined
   /** Only to see whether it can be: what would do instead is not worked out. */
   readonly isTrial?: boolean | undefined
   /** It stands in the jar already. */
@@ -41,9 +45,11 @@ export const spiritStrength = (strength: Strength): Measured => {
 export const missing = (command: string, option: string, example: string | null): ChatError =>
   new ChatError('missing_option', 'missing_option', { command, option, example }, { option })
 
-/** The bottles to fill; as many of half a litre as it fills where none were said. */
-export const bottlesOf = ({ bottles }: Pick<Planned, 'bottles'>): PlanWish['bottles'] =>
-  bottles?.is ?? [{ count: null, volumeMl: USUAL_BOTTLE_ML, size: null }]
+/** The bottles to fill; as many of the usual ones as it fills where none were said. */
+export const bottlesOf = (
+  { bottles }: Pick<Planned, 'bottles'>,
+  { kitchen }: Pick<Setting, 'kitchen'>,
+): readonly Bottles[] => bottles?.is ?? [{ count: null, volumeMl: usualBottleIn(kitchen), size: null }]
 
 export const readyByOf = (
   { 'ready-by': readyBy }: Planned,
@@ -57,8 +63,9 @@ const HOW_MUCH = [
 ] as const
 
 /** What is wished for, in core's words. */
-export function planWish(input: WithPlants, { command, today, country, start, isPoured }: Setting): PlanWish {
-  const bottles = bottlesOf(input)
+export function planWish(input: WithPlants, setting: Setting): PlanWish {
+  const { command, today, country, start, isPoured } = setting
+  const bottles = bottlesOf(input, setting)
   const toFind = input.spirit === undefined
   if (toFind && heldMl(bottles) === null && command !== 'plan') throw missing(command, 'spirit', 'spirit:1 l 95%')
   if (toFind && heldMl(bottles) === null) {

@@ -26,7 +26,7 @@ export const planCommand = defineCommand({
     const { country } = context.settings
     const today = dayAt(zone, nowMs)
     const start = asOptionProblem('start', () => input.start?.is.read({ today, country }) ?? today)
-    const setting = { command: 'plan', today, country, start }
+    const setting = { command: 'plan', today, country, start, kitchen: context.kitchen }
     const asked = planAsked(input, setting)
     const reply = planReply(asked, {
       freezerC: freezerOf(context),

@@ -9,6 +9,7 @@ import { signature } from '../../calls/signatures.ts'
 import { defineCommand } from '../../chat/command.ts'
 import { inMore } from '../../chat/depth.ts'
 import type { Data, Reply, Row } from '../../chat/reply.ts'
+import type { Kitchen } from '../../text/messages/kitchen.ts'
 import type { Message } from '../../text/words.ts'
 import { kitchenOf } from '../options/input-units.ts'
 import { byDepth } from '../reply/first-screen.ts'
@@ -82,7 +83,7 @@ function firstRows({ ceiling, warnAbove, spiritPercent: { min, max } }: Botanica
 
 const FIRST_NOTES: ReadonlySet<string> = new Set(['botanical_corrected', 'botanical_steps'])
 
-function plantReply(found: Found): Omit<Reply, 'kitchen'> {
+function plantReply(found: Found, kitchen?: Kitchen): Omit<Reply, 'kitchen'> {
   const { botanical } = found
   const { id, form, dose, timesDays } = botanical
   return {
@@ -98,7 +99,9 @@ function plantReply(found: Found): Omit<Reply, 'kitchen'> {
           .map((values) => ({ group: 'cautions', key: 'botanical_hazard', values }) as const),
       ),
     ],
-    actions: [{ label: { group: 'actions', key: 'botanical_plan', values: undefined }, call: planOf(botanical) }],
+    actions: [
+      { label: { group: 'actions', key: 'botanical_plan', values: undefined }, call: planOf(botanical, kitchen) },
+    ],
     data: plantData(botanical),
   }
 }
@@ -132,7 +135,11 @@ export const botanicalCommand = defineCommand({
   run(input, context) {
     const { of, month } = input
     const reply =
-      of !== undefined ? plantReply(of.is) : month !== undefined ? ripeReply(month.is, context) : kindsReply()
+      of !== undefined
+        ? plantReply(of.is, context.kitchen)
+        : month !== undefined
+          ? ripeReply(month.is, context)
+          : kindsReply()
     return { ...reply, kitchen: kitchenOf(input) }
   },
 })

@@ -5,6 +5,7 @@ import type { MonthTyped } from '../../../core/quantity/time/parse-month.ts'
 import { dayAt } from '../../../core/quantity/time/zone.ts'
 import type { Context } from '../../chat/command.ts'
 import type { Action, Reply } from '../../chat/reply.ts'
+import type { Kitchen } from '../../text/messages/kitchen.ts'
 import { row } from '../reply/outcome-reply.ts'
 import { planOf } from './plan-of.ts'
 
@@ -30,13 +31,13 @@ function offered(plants: readonly Botanical[]): readonly Botanical[] {
   return [...firsts, ...plants.filter((plant) => !firsts.includes(plant))].slice(0, MOST_OFFERED)
 }
 
-const planAction = (plant: Botanical): Action => ({
+const planAction = (plant: Botanical, kitchen?: Kitchen): Action => ({
   label: { group: 'actions', key: 'botanical_plan_of', values: { id: plant.id } },
-  call: planOf(plant),
+  call: planOf(plant, kitchen),
 })
 
 /** What is ripe in a month where somebody lives, which their zone tells. */
-export function ripeReply(month: MonthTyped, { zone, settings, nowMs }: Context): Omit<Reply, 'kitchen'> {
+export function ripeReply(month: MonthTyped, { zone, settings, nowMs, kitchen }: Context): Omit<Reply, 'kitchen'> {
   const number = month === 'now' ? dayAt(zone, nowMs).month : month
   const isSouth = isSouthern(zone)
   const plants = ripeIn(number, isSouth)
@@ -58,7 +59,7 @@ export function ripeReply(month: MonthTyped, { zone, settings, nowMs }: Context)
       { group: 'notes', key: 'botanical_ripe_where', values: { isSouth, zone, isChosen: settings.zone !== null } },
     ],
     cautions: [],
-    actions: offered(plants).map(planAction),
+    actions: offered(plants).map((plant) => planAction(plant, kitchen)),
     data: { month: number, hemisphere: isSouth ? 'south' : 'north', ripe: plants.map(({ id }) => id) },
   }
 }

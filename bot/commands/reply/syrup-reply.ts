@@ -5,7 +5,6 @@ import { type MaterialId, materialOf, USUAL_MATERIAL } from '../../../core/quant
 import type { Mass, Ratio, Strength, Volume } from '../../../core/quantity/quantities.ts'
 import { percentVol } from '../../../core/quantity/write/made-amounts.ts'
 import { fillBottles } from '../../../core/recipe/plan/fill-bottles.ts'
-import { USUAL_BOTTLE_ML } from '../../../core/recipe/plan/parse-bottles.ts'
 import { liquidOf, type Portion } from '../../../core/recipe/portion.ts'
 import { valuesOf } from '../../../core/recipe/propagate.ts'
 import { isSyrup, type Syrup } from '../../../core/recipe/solve/syrup.ts'
@@ -15,8 +14,10 @@ import type { Given } from '../../calls/option.ts'
 import type { InputOf } from '../../calls/signatures.ts'
 import { type Deep, inMore } from '../../chat/depth.ts'
 import type { Reply, Row } from '../../chat/reply.ts'
+import type { Kitchen } from '../../text/messages/kitchen.ts'
 import type { Message } from '../../text/words.ts'
 import { assumptionNotes, kitchenOf } from '../options/input-units.ts'
+import { usualBottleIn } from '../options/usual-bottles.ts'
 import { cautionsByDepth, notesByDepth } from './first-screen.ts'
 import {
   caution,
@@ -46,6 +47,8 @@ export interface Typed {
   readonly 'at-most'?: Given<Volume> | undefined
   /** The same with a strength that was read. */
   readonly again: (strength: Strength) => Call
+  /** In whose measures it is told. */
+  readonly kitchen: Kitchen
   /** False where the person has chosen units for everything. */
   readonly isAsTyped: boolean
   readonly sugar?: Given<MaterialId> | undefined
@@ -134,9 +137,9 @@ export function syrupCautions(
 }
 
 /** What a headline says of a syrup. */
-function syrupSaid(whole: Syrup, freezerC: number) {
+function syrupSaid(whole: Syrup, freezerC: number, kitchen: Kitchen) {
   const syrup = withoutTrace(whole)
-  const usual = [{ count: null, volumeMl: USUAL_BOTTLE_ML }]
+  const usual = [{ count: null, volumeMl: usualBottleIn(kitchen) }]
   return {
     ...made(syrup.outcome, freezerC),
     bottles: fillBottles(syrup.outcome.volumeMl.value, usual).bottles,
@@ -171,7 +174,7 @@ export const infusionTyped = ({ infusion, isAsTyped }: Typed): string | undefine
 export function syrupReply(input: Typed, infusion: Portion, whole: Syrup, freezerC: number): Reply {
   const syrup = withoutTrace(whole)
   const { outcome, waterG, sweetener, sugarG, syrupG } = syrup
-  const said = { ...syrupSaid(syrup, freezerC), typed: infusionTyped(input) }
+  const said = { ...syrupSaid(syrup, freezerC, input.kitchen), typed: infusionTyped(input) }
   return {
     headline: { group: 'headlines', key: 'syrup', values: said },
     under: [{ group: 'headlines', key: 'makes', values: said }],

@@ -47,7 +47,7 @@ async function costedIn(input: Input, context: Context): Promise<Costed | null> 
   if (plan === undefined) return null
   const planned = planOfCode(plan.is, 'plan', context)
   const asked = (prices: readonly PriceTyped[]) => call('cost', { plan, bottles, prices })
-  return { batch: planNamed(planned), used: usedInPlan(planned, bottlesOf(input)), story: null, asked }
+  return { batch: planNamed(planned), used: usedInPlan(planned, bottlesOf(input, context)), story: null, asked }
 }
 
 /** Jars that a cost is offered of. */

@@ -8,10 +8,10 @@ import type { ShopFor } from '../../text/messages/shopping.ts'
 import { planAsked } from '../plan/plan-asked.ts'
 
 /** The plan that a code tells, in the same amounts, from today; what is wrong with it is a problem of `option`. */
-export function planOfCode(code: SharedRecipe, option: string, { nowMs, zone, settings }: Context): Plan {
+export function planOfCode(code: SharedRecipe, option: string, { nowMs, zone, settings, kitchen }: Context): Plan {
   const today = dayAt(zone, nowMs)
   const from = { from: { typed: '', is: code } }
-  const setting = { command: 'plan', today, country: settings.country, start: today, isTrial: true }
+  const setting = { command: 'plan', today, country: settings.country, start: today, kitchen, isTrial: true }
   return asOptionProblem(option, () => planAsked(from, setting)).planned
 }
 

@@ -1,6 +1,6 @@
 import type { JarState } from '../../../core/jar/state/jar-state.ts'
 import { parseVolume } from '../../../core/quantity/read/parse-volume.ts'
-import { parseBottles, USUAL_BOTTLE_ML } from '../../../core/recipe/plan/parse-bottles.ts'
+import { parseBottles } from '../../../core/recipe/plan/parse-bottles.ts'
 import type { Needs } from '../../../core/shopping/needs.ts'
 import { parseHave } from '../../../core/shopping/parse-have.ts'
 import { type ShoppingList, shoppingList, type VesselsToBuy } from '../../../core/shopping/shopping-list.ts'
@@ -9,10 +9,12 @@ import { call } from '../../calls/call.ts'
 import type { InputOf } from '../../calls/signatures.ts'
 import { inMore } from '../../chat/depth.ts'
 import type { Action, Data, Reply, Row } from '../../chat/reply.ts'
+import type { Kitchen } from '../../text/messages/kitchen.ts'
 import type { ShopFor, ShopItem } from '../../text/messages/shopping.ts'
 import type { Message } from '../../text/words.ts'
 import { kitchenOfJars } from '../jar/known/jar-kitchen.ts'
 import { assumptionNotes } from '../options/input-units.ts'
+import { usualBottleIn } from '../options/usual-bottles.ts'
 import { note } from '../reply/outcome-reply.ts'
 
 type Input = InputOf<'shopping'>
@@ -29,6 +31,8 @@ interface Shopped {
   /** The jars among them. */
   readonly stories: readonly JarState[]
   readonly list: ShoppingList
+  /** In whose measures it is told; left out: metric. */
+  readonly kitchen?: Kitchen | undefined
   readonly sold: Sold
   /** Jars that are done. */
   readonly done: readonly string[]
@@ -93,11 +97,11 @@ type Assumed = Extract<Message<'notes'>, { key: 'shopping_assumed' }>
 const AT_HAND = '500 g sugar + 4 bottles of 500 ml'
 
 /** How things were counted that nobody said; nothing where none of them is on the list. */
-function assumedNotes(input: Input, { list, sold, batches }: Shopped): readonly Assumed[] {
+function assumedNotes(input: Input, { list, sold, batches, kitchen }: Shopped): readonly Assumed[] {
   const isPlanned = batches.some(({ needs }) => needs.jars.length > 0)
   const bottleMl =
     input.bottles === undefined && isPlanned && list.bottles.some(({ buyCount }) => buyCount > 0)
-      ? USUAL_BOTTLE_ML
+      ? usualBottleIn(kitchen)
       : null
   const spiritMl =
     input['spirit-size'] === undefined && list.spirits.some(({ count }) => count > 0) ? sold.spiritMl : []

@@ -11,7 +11,10 @@ import type { SharedRecipe } from '../../calls/share-ref.ts'
 import { type InputOf, signature } from '../../calls/signatures.ts'
 import { type Context, defineCommand } from '../../chat/command.ts'
 import type { Action, Reply } from '../../chat/reply.ts'
+import { unitsIn } from '../../text/messages/kitchen.ts'
+import { kitchenAmong } from '../jar/known/jar-kitchen.ts'
 import { planActions } from '../jar/known/plan-one.ts'
+import { usualBottleIn } from '../options/usual-bottles.ts'
 import { bottlesOf } from '../plan/plan-wish.ts'
 import { planNamed, planOfCode } from './plan-of-code.ts'
 import { type BatchNeeds, shoppingReply } from './shopping-reply.ts'
@@ -20,7 +23,7 @@ type Input = InputOf<'shopping'>
 
 function needsOfCode(code: SharedRecipe, input: Input, context: Context): BatchNeeds {
   const planned = planOfCode(code, 'plans', context)
-  return { batch: planNamed(planned), needs: needsOfPlan(planned, bottlesOf(input)) }
+  return { batch: planNamed(planned), needs: needsOfPlan(planned, bottlesOf(input, context)) }
 }
 
 /** The jars that were named, each once; all that run where neither they nor plans were. */
@@ -51,8 +54,8 @@ function costActions({ plans, jars, bottles }: Input): readonly Action[] {
   return [{ label, call: call('cost', { plan: only, bottles }) }]
 }
 
-const soldTo = (input: Input, { settings }: Context): Sold => {
-  const usual = soldIn(settings.country)
+const soldTo = (input: Input, { settings, kitchen = 'metric' }: Context): Sold => {
+  const usual = soldIn(settings.country, unitsIn(kitchen).volume)
   const size = input['spirit-size']
   return size === undefined ? usual : { ...usual, spiritMl: [size.is.volumeMl] }
 }
@@ -68,7 +71,7 @@ export const shoppingCommand = defineCommand({
     const running = stories.filter(({ ended }) => ended === null)
     const ofJars = running.map((story) => ({
       batch: { plantId: null, name: story.name },
-      needs: needsOfJar(story, bottles?.is ?? null),
+      needs: needsOfJar(story, bottles?.is ?? null, usualBottleIn(kitchenAmong(story, context.settings))),
     }))
     const batches: readonly BatchNeeds[] = [...ofPlans, ...ofJars]
     const sold = soldTo(input, context)
@@ -78,6 +81,7 @@ export const shoppingCommand = defineCommand({
       sold,
     )
     return shoppingReply(input, {
+      kitchen: context.kitchen,
       batches,
       stories: running,
       list,

@@ -5,9 +5,10 @@ import { parseLine } from '../../chat/grammar/grammar.ts'
 import { heard } from '../../chat/hear/heard.ts'
 import { placeOf } from '../../chat/hear/reading-for.ts'
 import { remember } from '../../chat/hear/remember.ts'
-import { attempt, execute } from '../../chat/run/execute.ts'
+import { attempt, execute, kitchenOfWhoever } from '../../chat/run/execute.ts'
 import { help } from '../../chat/run/help.ts'
 import { HELP } from '../../chat/run/help-page.ts'
+import { helpIn } from '../../chat/run/in-kitchen.ts'
 import { keepReply, moreOf } from '../../chat/run/more.ts'
 import type { RegistrationText } from '../../text/discord-text.ts'
 import type { AboutWord } from '../../text/help-text.ts'
@@ -72,17 +73,21 @@ const aboutOwn = (own: Pick<RegistrationText, 'ask' | 'help'>): readonly AboutWo
   }))
 
 /** What a line or a call asks for: help is said at once. What it throws is said. */
-const readCall = async (read: () => Promise<string | Invocation>, { commands, language, log }: CallDispatch) =>
-  attempt(
+const readCall = async (read: () => Promise<string | Invocation>, dispatch: CallDispatch) => {
+  const { commands, language, log } = dispatch
+  return attempt(
     async () => {
       const call = await read()
       if (typeof call !== 'string') return call
       const about = () => [...language.help.about(), ...aboutOwn(language.registration)]
-      return help(call, commands, { commands: language.commands, about }) ?? parseLine(call, commands)
+      const page = help(call, commands, { commands: language.commands, about })
+      if (page === null || !page.ok) return page ?? parseLine(call, commands)
+      return helpIn(page, await kitchenOfWhoever('', dispatch), language.help.first)
     },
     () => null,
     log,
   )
+}
 
 /**
  * Runs what somebody called, or shows the form for what the call lacks, and says what came of it. Never throws.

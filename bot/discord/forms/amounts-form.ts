@@ -5,10 +5,10 @@ import type { JarState } from '../../../core/jar/state/jar-state.ts'
 import { plannedSyrup } from '../../../core/jar/state/planned-syrup.ts'
 import { sizeOf } from '../../../core/quantity/write/made-amounts.ts'
 import { writeAmount } from '../../../core/quantity/write/write-quantity.ts'
-import { USUAL_BOTTLE_ML } from '../../../core/recipe/plan/parse-bottles.ts'
 import { call, invocationOf } from '../../calls/call.ts'
 import { type JarAsker, kitchenAmong } from '../../commands/jar/known/jar-kitchen.ts'
 import { syrupValues } from '../../commands/jar/known/sweeten-options.ts'
+import { usualBottleIn } from '../../commands/options/usual-bottles.ts'
 import type { BottlingFormText, StrainingFormText, SweeteningFormText } from '../../text/discord-forms-text.ts'
 import type { FilledFields, FormJar } from './form.ts'
 import { amountFields, FIELDS, headOf } from './form.ts'
@@ -47,11 +47,10 @@ export const sweeteningPlanned = (story: JarState, settings: JarAsker['settings'
 const bottlesTyped = ({ count, volumeMl }: { readonly count: number; readonly volumeMl: number }): string =>
   `${count} x ${writeAmount(sizeOf(volumeMl))}`
 
-const USUAL = [{ count: null, volumeMl: USUAL_BOTTLE_ML }] as const
-
-/** The bottles as planned, else as many of half a litre as are filled; nothing where not even one is. */
-export const bottlingPlanned = (story: JarState): FilledFields => {
+/** The bottles as planned, else as many of the usual ones as are filled; nothing where not even one is. */
+export const bottlingPlanned = (story: JarState, settings: JarAsker['settings']): FilledFields => {
+  const usual = [{ count: null, volumeMl: usualBottleIn(kitchenAmong(story, settings)) }]
   const { bottles } = story.started
-  const filled = unlessRefused(() => bottlesOfLeft(bottles.length === 0 ? USUAL : bottles, story))
+  const filled = unlessRefused(() => bottlesOfLeft(bottles.length === 0 ? usual : bottles, story))
   return filled === null ? {} : { bottles: filled.map(bottlesTyped).join(' + ') }
 }

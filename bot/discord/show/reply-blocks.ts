@@ -107,7 +107,7 @@ export function helpBlocks(
       [ALL, help.everything()] as const,
     ]
     return blocksOf([
-      [bold(help.startHere()), ...help.first().map((each) => row(named(each.line), each.what))],
+      [bold(help.startHere()), ...(page.firstLines ?? help.first()).map((each) => row(named(each.line), each.what))],
       [bold(help.byTopic()), ...topics.map(([topic, text]) => row(named(`/help ${topic}`), text))],
       [line(named(help.oneCommand()), SMALL)],
     ])

@@ -19,7 +19,7 @@ export const renderHelp = (page: HelpPage, speech: TerminalLanguage, { width }: 
       [ALL, help.everything()] as const,
     ]
     return joinBlocks([
-      [help.startHere(), ...linesShown(help.first(), width)],
+      [help.startHere(), ...linesShown(page.firstLines ?? help.first(), width)],
       [
         help.byTopic(),
         ...columns(

@@ -2,6 +2,7 @@ import { OUNCE_PER_QUART_G_PER_L } from '../../../core/quantity/customary.ts'
 import type { Measured } from '../../../core/quantity/measured/measured.ts'
 import { type Digits, digits, spreadDigits } from '../../../core/quantity/measured/shown-digits.ts'
 import type { UnitSystem } from '../../../core/quantity/read/parse-units.ts'
+import { exampleIn } from '../../../core/quantity/write/example-in.ts'
 import { householdAtLeast, householdMass, householdVolume } from '../../../core/quantity/write/household.ts'
 import { type HouseholdPart, type HouseholdUnit, thirdsOver } from '../../../core/quantity/write/household-typed.ts'
 import { sizeTold, usJarTold } from '../../../core/quantity/write/size-told.ts'
@@ -170,6 +171,7 @@ const inUnits = (habits: MixedKitchen): Format => {
       sweetness: (sugarGPerL, maxDecimals) =>
         isByOunce ? ouncesAQuart(sugarGPerL) : gramsALitre(plain(sugarGPerL, maxDecimals)),
     },
+    example: (text) => exampleIn(text, habits),
     vessel: {
       bottle: vesselSize,
       jar: (volumeMl) =>

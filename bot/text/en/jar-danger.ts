@@ -18,7 +18,7 @@ import { weakText } from './jar-problems.ts'
 import { listed } from './phrases.ts'
 import { gramsAtMost, noteText } from './words.ts'
 
-const weak = (of: Weak): string => weakText(weaknessOf(of))
+const weak = (of: Weak, format: Format): string => weakText(weaknessOf(of), format)
 
 /** Steps of a jug, and a strength as on a label. */
 const spiritText = ({ spiritMl, abvPercent }: SpiritToAdd, format: Format): string =>
@@ -65,22 +65,22 @@ export const dangerSentences = {
       return `${what}${then} If anyone has drunk it and feels ill, ring your poison centre.`
     },
     jar_ferments: ({ name, add, kitchen, ...of }, format) =>
-      `${name} can ferment, and a closed jar or bottle of it can burst. It’s at ${weak(of)}. ${STAND_IT_COLD}${added(add, 'would make it keep', format.in(kitchen))}` +
+      `${name} can ferment, and a closed jar or bottle of it can burst. It’s at ${weak(of, format.in(kitchen))}. ${STAND_IT_COLD}${added(add, 'would make it keep', format.in(kitchen))}` +
       ' If it fizzes or smells off, throw it away.',
     jar_undecided: ({ name, add, kitchen, ...of }, format) =>
-      `${name} is at ${weak(of)}, and nobody can say if that keeps. Keep it in the fridge, for weeks and not months, with the fruit under the liquid.${added(add, 'would make it keep', format.in(kitchen))}`,
+      `${name} is at ${weak(of, format.in(kitchen))}, and nobody can say if that keeps. Keep it in the fridge, for weeks and not months, with the fruit under the liquid.${added(add, 'would make it keep', format.in(kitchen))}`,
     jar_noted_trouble: ({ name, note, symptom, day }, format) =>
       `On ${format.day(day)} you noted ${noteText(note)}. Don’t bottle ${name} before that’s cleared up: ${lineTyped('trouble', { symptom: symptoms[symptom].en[0]!, jar: name })}`,
-    can_ferment: (of) =>
-      `At ${weak(of)} it can ferment, and a closed bottle of it can burst. Keep it in the fridge, lid loose, for days. Don’t bottle it or give it away.`,
-    keeps_undecided: (of) =>
-      `At ${weak(of)} nobody can say if it keeps. Keep it in the fridge and drink it within weeks.`,
-    plan_jar_undecided: (of) =>
-      `The jar steeps at ${weak(of)}, and nobody can say if that keeps. Stand it in the fridge, with the plants under the liquid.`,
+    can_ferment: (of, format) =>
+      `At ${weak(of, format)} it can ferment, and a closed bottle of it can burst. Keep it in the fridge, lid loose, for days. Don’t bottle it or give it away.`,
+    keeps_undecided: (of, format) =>
+      `At ${weak(of, format)} nobody can say if it keeps. Keep it in the fridge and drink it within weeks.`,
+    plan_jar_undecided: (of, format) =>
+      `The jar steeps at ${weak(of, format)}, and nobody can say if that keeps. Stand it in the fridge, with the plants under the liquid.`,
   },
   notes: {
     jar_targets_ferment: ({ abvPercent, sugarGPerL, keepsFromPercent }, format) =>
-      `As planned it would be at ${weakText({ abvPercent, lowAbvPercent: null, sugarGPerL }, keepsFromPercent)}, and that can ferment. With that much sugar it keeps from ${format.plain(keepsFromPercent, 0)} % vol up.`,
+      `As planned it would be at ${weakText({ abvPercent, lowAbvPercent: null, sugarGPerL }, format, keepsFromPercent)}, and that can ferment. With that much sugar it keeps from ${format.plain(keepsFromPercent, 0)} % vol up.`,
   },
   actions: {
     jar_add_spirit: () => 'Make it keep',

@@ -2,7 +2,7 @@ import type { DangerKind } from '../../../core/jar/limits/judge-jar.ts'
 import type { JarProblems } from '../../../core/jar/state/problems.ts'
 import { KEEPS_ABV_PERCENT, type Weakness } from '../../../core/liquid/keeping.ts'
 import { dayFromIso, type IsoDay } from '../../../core/quantity/time/calendar-day.ts'
-import { kitchenSweetness, pouredMl } from '../../../core/recipe/tool-precision.ts'
+import { pouredMl } from '../../../core/recipe/tool-precision.ts'
 import { call } from '../../calls/call.ts'
 import { lineOf, lineTyped, quoted, shortLineTyped } from '../../calls/write-line.ts'
 import type { Format } from '../format.ts'
@@ -98,8 +98,8 @@ export const jarProblems = {
   part_lifted: ({ jar, typed, plant }) =>
     `I can’t note part of the ${nameText(plant)} coming out of ${jar}, only all of it. Once it’s all out: ${lineTyped('jar take-out', { jar, of: typed })}`,
   no_fruit: ({ jar }) => `${jar} had no plants in it, so there’s no fruit to put sugar on.`,
-  fruit_not_sugared: ({ jar }) =>
-    `There’s no sugar on the fruit of ${jar} yet. If you’ve put some on: ${lineTyped('jar sweeten', { jar, sugar: '250 g', 'on-fruit': 'yes' })}`,
+  fruit_not_sugared: ({ jar }, format) =>
+    `There’s no sugar on the fruit of ${jar} yet. If you’ve put some on: ${format.example(lineTyped('jar sweeten', { jar, sugar: '250 g', 'on-fruit': 'yes' }))}`,
   more_than_in_fruit: ({ measuredMl, mostMl }, format) =>
     `${format.round.volume(measuredMl.value)} is more than the fruit can give: ${format.round.volume(mostMl)} at most with its sugar. How much was it?`,
   no_added_as: ({ typed, line }) =>
@@ -129,7 +129,7 @@ export const jarProblems = {
   no_such_bottles: ({ jar, volumeMl, sizesMl }, format) => {
     const pour = (ml: number): string => vesselText(ml, format)
     return sizesMl.length === 0
-      ? `${jar} isn’t in bottles yet. Once it is: ${lineTyped('jar bottle', { jar, bottles: '3 x 500 ml' })}`
+      ? `${jar} isn’t in bottles yet. Once it is: ${format.example(lineTyped('jar bottle', { jar, bottles: '3 x 500 ml' }))}`
       : `${jar} has no bottles of ${pour(volumeMl)}, only of ${either(sizesMl.map(pour))}. Which ones, and how many?`
   },
   bottles_not_left: ({ jar, left, volumeMl }, format) =>
@@ -148,11 +148,11 @@ export const jarProblems = {
   jar_begins_so: ({ name }) => `Nothing was changed. For this I need the jar’s full name: ${name}`,
   jar_too_weak: ({ jar, volumeMl, abvPercent, sugarGPerL, toAbvPercent, toSugarGPerL }, format) => {
     const line = lineTyped('adjust', {
-      liqueur: `${pouredMl(volumeMl)} ml`,
-      strength: `${format.plain(abvPercent, 1)}%`,
-      ...(sugarGPerL >= 0.5 && { sweetness: `${Math.round(sugarGPerL)} g/L` }),
-      'to-strength': `${format.plain(toAbvPercent, 1)}%`,
-      ...(toSugarGPerL !== null && { 'to-sweetness': `${format.plain(toSugarGPerL, 0)} g/L` }),
+      liqueur: typedBack(format.volume({ value: pouredMl(volumeMl), plusMinus: 1 })),
+      strength: typedBack(format.wished.strength(abvPercent, 1)),
+      ...(sugarGPerL >= 0.5 && { sweetness: typedBack(format.wished.sweetness(sugarGPerL, 0)) }),
+      'to-strength': typedBack(format.wished.strength(toAbvPercent, 1)),
+      ...(toSugarGPerL !== null && { 'to-sweetness': typedBack(format.wished.sweetness(toSugarGPerL, 0)) }),
       'spirit-strength': '95%',
     })
     return `To get ${jar} up to ${format.wished.strength(toAbvPercent, 1)} you need more spirit. With 95 % spirit: ${line}`
@@ -217,14 +217,22 @@ const downTo = (lowPercent: number, abvPercent: number): string => {
   return low < Math.round(abvPercent) ? `perhaps as little as ${low}\u00a0%` : 'perhaps a little less'
 }
 
+/** An amount that is said, as it is typed: one unit alone, without the metric beside it. */
+const typedBack = (said: string): string =>
+  said
+    .replace(/ \([^)]*\)$/, '')
+    .replaceAll('\u00a0', ' ')
+    .replace(/ %$/, '%')
+
 /** `about 10 % with 12 g/L of sugar`, `about 17 % (perhaps as little as 13 %)`. */
 export const weakText = (
   { abvPercent, lowAbvPercent, sugarGPerL }: Weakness,
+  format: Format,
   enoughPercent: number = KEEPS_ABV_PERCENT,
 ): string => {
   const about = roughly(abvPercent, enoughPercent)
   const strength = lowAbvPercent === null ? about : `${about} (${downTo(lowAbvPercent, abvPercent)})`
-  return sugarGPerL < LEAST_SUGAR_G_PER_L ? strength : `${strength} with ${kitchenSweetness(sugarGPerL)} g/L of sugar`
+  return sugarGPerL < LEAST_SUGAR_G_PER_L ? strength : `${strength} with ${format.round.sweetness(sugarGPerL)} of sugar`
 }
 
 /** How weak it may be, in a few words. */
@@ -246,15 +254,15 @@ const WRONG: { readonly [Kind in DangerKind]: string } = {
 
 /** Why something is not planned or not done, with the line that is right. */
 export const safetyProblems = {
-  plan_ferments: ({ where, line, ...weak }) => {
+  plan_ferments: ({ where, line, ...weak }, format) => {
     const what =
       where === 'jar'
-        ? `It would steep at ${weakText(weak)}. That can ferment and burst the jar.`
-        : `At ${weakText(weak)} it can ferment and burst the bottle.`
+        ? `It would steep at ${weakText(weak, format)}. That can ferment and burst the jar.`
+        : `At ${weakText(weak, format)} it can ferment and burst the bottle.`
     return line === null ? `${what} Use more spirit, or less of the rest.` : `${what} This keeps: ${line}`
   },
-  plan_too_sweet: ({ sugarGPerL, toSugarGPerL, line }) =>
-    `That sugar alone makes it ${Math.round(sugarGPerL)} g/L, sweeter than ${Math.round(toSugarGPerL)} g/L. With less: ${line}`,
+  plan_too_sweet: ({ sugarGPerL, toSugarGPerL, line }, format) =>
+    `That sugar alone makes it ${format.wished.sweetness(sugarGPerL, 0)}, sweeter than ${format.wished.sweetness(toSugarGPerL, 0)}. With less: ${line}`,
   already_poured: ({ jar, line, ...weak }) =>
     `That would take ${jar} down to ${weakestText(weak)}. It can ferment and burst the jar, so I’ve recorded nothing. Is it in already? Then type: ${line}`,
   sweeten_bottled: ({ jar, line }) =>

@@ -382,8 +382,8 @@ export const stepSentences = {
         : `It isn’t vegan any more: ${finingNames[fining]} comes from animals.`,
     second_estimated: ({ soakedMl, ethanolG }, format) =>
       `They bring about ${format.pour(soakedMl.value)} of the first infusion along, with ${format.round.mass(ethanolG.value)} of alcohol. I’ve counted it: that’s my estimate from what plants soak up. Nobody has published what else they still give off.`,
-    fruit_estimated: ({ name }) =>
-      `What the fruit gives back is my estimate. Nobody has published figures for it. Better: measure it and say ${lineTyped('jar sweeten', { jar: name, 'from-fruit': '250 ml' })}`,
+    fruit_estimated: ({ name }, format) =>
+      `What the fruit gives back is my estimate. Nobody has published figures for it. Better: measure it and say ${format.example(lineTyped('jar sweeten', { jar: name, 'from-fruit': '250 ml' }))}`,
     jar_no_targets: () => 'How strong and how sweet do you want it?',
   },
   cautions: {

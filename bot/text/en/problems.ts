@@ -5,6 +5,7 @@ import type { OtherThing } from '../../../core/recipe/plan/other-than-plants.ts'
 import type { PlanProblems } from '../../../core/recipe/plan/problems.ts'
 import { call } from '../../calls/call.ts'
 import { lineOf, lineTyped, shortLineTyped } from '../../calls/write-line.ts'
+import type { Format } from '../format.ts'
 import type { Written } from '../language.ts'
 import type { ChatProblems } from '../messages/chat-problems.ts'
 import type { LimitProblems } from '../messages/limit-problems.ts'
@@ -129,29 +130,31 @@ const sweetenerRefused = {
 } as const
 
 export const quantityProblems = {
-  empty_text: ({ wanted, line }) => `${questions[wanted]} ${forExample(line, examples[wanted])}`,
+  empty_text: ({ wanted, line }, format) =>
+    `${questions[wanted]} ${forExample(line, format.example(examples[wanted]))}`,
   text_too_long: () => 'That’s too long for me. Can you say it in fewer words?',
   hidden_characters: ({ typed }) => `There are invisible characters in ${inQuotes(typed)}. Could you type it again?`,
   foreign_digits: ({ typed }) => `I can’t read the digits in ${inQuotes(typed)}. Could you type them as 0 to 9?`,
-  no_number: ({ typed, wanted, line }) =>
-    `${inQuotes(typed)}: ${uncapital(questions[wanted])} ${forExample(line, examples[wanted])}`,
+  no_number: ({ typed, wanted, line }, format) =>
+    `${inQuotes(typed)}: ${uncapital(questions[wanted])} ${forExample(line, format.example(examples[wanted]))}`,
   bad_number: ({ typed, number, line }) =>
     `I can’t read ${inQuotes(number)}${number === typed ? '' : ` in ${inQuotes(typed)}`} as a number. ${tryIt(line, '1.5')}`,
-  exponent_number: ({ typed, wanted, line }) =>
-    `Could you write out the number in ${inQuotes(typed)}? ${forExample(line, examples[wanted])}`,
-  negative_number: ({ typed, wanted, line }) =>
-    `${inQuotes(typed)} is below zero. ${questions[wanted]} ${forExample(line, examples[wanted])}`,
-  no_unit: ({ typed, wanted, line }) => `${inQuotes(typed)} of what? ${forExample(line, examples[wanted])}`,
-  unknown_unit: ({ typed, unit, wanted, line }) =>
-    `I don’t know ${inQuotes(unit)}${unit === typed ? '' : ` in ${inQuotes(typed)}`}. ${questions[wanted]} ${forExample(line, examples[wanted])}`,
-  wrong_kind: ({ typed, got, wanted, line }) =>
-    `${inQuotes(typed)} is ${kinds[got]}. ${questions[wanted]} ${forExample(line, examples[wanted])}`,
-  out_of_range: ({ typed, wanted, line }) =>
-    `${inQuotes(typed)} isn’t ${names[wanted]} I can use. ${tryIt(line, examples[wanted])}`,
-  unexpected_text: ({ extra, wanted, line }) => {
+  exponent_number: ({ typed, wanted, line }, format) =>
+    `Could you write out the number in ${inQuotes(typed)}? ${forExample(line, format.example(examples[wanted]))}`,
+  negative_number: ({ typed, wanted, line }, format) =>
+    `${inQuotes(typed)} is below zero. ${questions[wanted]} ${forExample(line, format.example(examples[wanted]))}`,
+  no_unit: ({ typed, wanted, line }, format) =>
+    `${inQuotes(typed)} of what? ${forExample(line, format.example(examples[wanted]))}`,
+  unknown_unit: ({ typed, unit, wanted, line }, format) =>
+    `I don’t know ${inQuotes(unit)}${unit === typed ? '' : ` in ${inQuotes(typed)}`}. ${questions[wanted]} ${forExample(line, format.example(examples[wanted]))}`,
+  wrong_kind: ({ typed, got, wanted, line }, format) =>
+    `${inQuotes(typed)} is ${kinds[got]}. ${questions[wanted]} ${forExample(line, format.example(examples[wanted]))}`,
+  out_of_range: ({ typed, wanted, line }, format) =>
+    `${inQuotes(typed)} isn’t ${names[wanted]} I can use. ${tryIt(line, format.example(examples[wanted]))}`,
+  unexpected_text: ({ extra, wanted, line }, format) => {
     if (line?.includes(' spirit:') === true && isSpirit(extra)) return `Is ${inQuotes(extra)} the spirit? Type: ${line}`
     return line === null || line === undefined
-      ? `I don’t know what to do with ${inQuotes(extra)}. ${forExample(line, examples[wanted])}`
+      ? `I don’t know what to do with ${inQuotes(extra)}. ${forExample(line, format.example(examples[wanted]))}`
       : `I don’t know what to do with ${inQuotes(extra)}. Did you mean this? ${line}`
   },
   wide_plus_minus: ({ typed, line }) =>
@@ -181,8 +184,8 @@ export const quantityProblems = {
       ? `Are those fluid ounces?${line === null || line === undefined ? ` Then write ${fluid}.` : typeIt(line)}`
       : `Fluid ounces (${fluid}) or a weight (${weight})?${typeIt(line)}`,
   bottle_without_size: ({ line }) => `How big is the bottle? ${forExample(line, 'spirit:700 ml 40%')}`,
-  freezer_out_of_range: ({ typed }) =>
-    `${inQuotes(typed)} isn’t a freezer’s temperature. How cold is yours? Type: ${lineTyped('settings', { freezer: '-18 C' })}`,
+  freezer_out_of_range: ({ typed }, format) =>
+    `${inQuotes(typed)} isn’t a freezer’s temperature. How cold is yours? Type: ${format.example(lineTyped('settings', { freezer: '-18 C' }))}`,
   celsius_or_fahrenheit: ({ choices: [celsius, fahrenheit], line }) =>
     `Is that ${celsius} or ${fahrenheit}?${typeIt(line)}`,
   day_or_month: ({ typed, days }) =>
@@ -338,6 +341,7 @@ export const chatProblems = {
 } satisfies {
   readonly [Key in Exclude<keyof ChatProblems, keyof LimitProblems | keyof TalkProblems>]: (
     values: ChatProblems[Key],
+    format: Format,
   ) => string
 }
 
@@ -364,12 +368,12 @@ const itsOption: {
 
 /** Why a batch cannot be planned so, and what can. */
 export const planProblems = {
-  steep_too_weak: ({ instead, ...weak }) => {
-    const why = `It would steep at ${weakText(weak)}. That can ferment and burst the jar.`
+  steep_too_weak: ({ instead, ...weak }, format) => {
+    const why = `It would steep at ${weakText(weak, format)}. That can ferment and burst the jar.`
     return instead === null ? why : `${why} ${wouldDo(instead)}`
   },
-  drink_ferments: ({ abvPercent, sugarGPerL, keepsFromPercent }) =>
-    `At ${weakText({ abvPercent, sugarGPerL, lowAbvPercent: null }, keepsFromPercent)} it can ferment and burst the bottle. Make it ${keepsFromPercent} % or more.`,
+  drink_ferments: ({ abvPercent, sugarGPerL, keepsFromPercent }, format) =>
+    `At ${weakText({ abvPercent, sugarGPerL, lowAbvPercent: null }, format, keepsFromPercent)} it can ferment and burst the bottle. Make it ${keepsFromPercent} % or more.`,
   plants_drink_all: ({ plantsG, enoughMl }, format) =>
     `That’s too little spirit: ${format.round.mass(plantsG)} of fruit would soak up nearly all of it.` +
     ` Use about ${format.round.volume(enoughMl)}, or less fruit.`,

@@ -30,7 +30,7 @@ export const thirdsOver = (count: number): 1 | 2 | null => {
   return Math.round(thirds) === 1 ? 1 : Math.round(thirds) === 2 ? 2 : null
 }
 
-const countTyped = (count: number): string => {
+export const countTyped = (count: number): string => {
   const whole = Math.floor(count)
   const thirds = thirdsOver(count)
   const part = (thirds === null ? DENOMINATORS[Math.round((count - whole) * EIGHTHS)] : THIRDS[thirds]) ?? ''

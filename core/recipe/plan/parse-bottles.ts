@@ -1,5 +1,7 @@
 import { DomainError } from '../../domain-error.ts'
+import { US_FLUID_OUNCE_ML } from '../../quantity/customary.ts'
 import type { Volume } from '../../quantity/quantities.ts'
+import type { UnitSystem } from '../../quantity/read/parse-units.ts'
 import { parseVolume } from '../../quantity/read/parse-volume.ts'
 import { splitList } from '../../quantity/read/split-list.ts'
 import { shown } from '../../quantity/read/tokens.ts'
@@ -16,6 +18,11 @@ export interface Bottles {
 /** Taken where nothing is said of the size. */
 export const USUAL_BOTTLE_ML = 500
 
+/** The same where a kitchen pours in cups: a bottle of 12 fl oz, with a swing top or a crown cap (common practice, no source). */
+const US_BOTTLE_ML = 12 * US_FLUID_OUNCE_ML
+
+export const usualBottleMl = (system: UnitSystem): number => (system === 'us' ? US_BOTTLE_ML : USUAL_BOTTLE_ML)
+
 const MOST_BOTTLES = 10_000
 
 const COUNTED = /^([0-9]+)\s*(?:(?:[x×*]|bottles?|bottigli[ae])\s*(?:of\s+|da\s+|di\s+)?|(?:of|da|di)\s+)(?=\S)(.+)$/iu
@@ -30,7 +37,8 @@ const countIn = (digits: string, typed: string): number => {
 /** A text without any number is no volume that slipped. */
 function sizeIn(text: string, typed: string): Volume {
   try {
-    return parseVolume(text)
+    // What is filled is told in fluid ounces.
+    return parseVolume(text.replace(/(?<=\d ?)(?:oz|ounces?)$/i, ' fl oz'))
   } catch (error) {
     if (!(error instanceof DomainError) || error.problem !== 'no_number') throw error
     throw new DomainError('bad_value', 'bottles_not_read', { typed: shown(typed) })

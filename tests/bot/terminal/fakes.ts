@@ -3,10 +3,12 @@ import type { Call } from '../../../bot/calls/call.ts'
 import { lineOf } from '../../../bot/calls/write-line.ts'
 import type { TerminalSession } from '../../../bot/terminal/chat/terminal-session.ts'
 import type { TerminalLanguage } from '../../../bot/terminal/show/language-for-terminal.ts'
+import { englishFormat } from '../../../bot/text/en/format.ts'
 import { helpText } from '../../../bot/text/en/help.ts'
 import { moreText } from '../../../bot/text/en/more.ts'
 import { chatProblems } from '../../../bot/text/en/problems.ts'
 import { consoleText } from '../../../bot/text/en/terminal.ts'
+import type { Format } from '../../../bot/text/format.ts'
 import type { Words } from '../../../bot/text/words.ts'
 import { newAsker } from '../asker.ts'
 import { fakeCommands } from '../chat/fakes.ts'
@@ -25,7 +27,10 @@ const fakeWords = {
   },
   line: (call: Call) => lineOf(call),
   problem: (key: string, values: never) =>
-    (chatProblems as Record<string, (values: never) => string>)[key]?.(values) ?? key,
+    (chatProblems as Record<string, (values: never, format: Format) => string>)[key]?.(
+      values,
+      englishFormat('metric'),
+    ) ?? key,
 } as unknown as Words
 
 const textOf = (path: string, options: Record<string, string> = {}) => ({

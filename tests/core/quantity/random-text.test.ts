@@ -1,6 +1,8 @@
 import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
+import { en } from '../../../bot/text/en/index.ts'
 import { quantityProblems } from '../../../bot/text/en/problems.ts'
+import type { Format } from '../../../bot/text/format.ts'
 import { DomainError } from '../../../core/domain-error.ts'
 import { accepted, isWithin } from '../../../core/quantity/read/accepted-ranges.ts'
 import { parseAmount } from '../../../core/quantity/read/parse-amount.ts'
@@ -42,14 +44,14 @@ const numbersIn = (value: unknown): number[] => {
   return typeof value === 'object' && value !== null ? Object.values(value).flatMap(numbersIn) : []
 }
 
-const sentences: { readonly [key: string]: ((values: never) => string) | undefined } = quantityProblems
+const sentences: { readonly [key: string]: ((values: never, format: Format) => string) | undefined } = quantityProblems
 
 const takeOrRefuse = (parse: (text: string) => unknown, text: string): void => {
   try {
     for (const number of numbersIn(parse(text))) expect(Number.isFinite(number)).toBe(true)
   } catch (error) {
     if (!(error instanceof DomainError)) throw error
-    const sentence = sentences[error.problem]?.(error.values as never) ?? ''
+    const sentence = sentences[error.problem]?.(error.values as never, en.format('us')) ?? ''
     expect(sentence).toMatch(/^[^\p{C}]+[.?]$/u)
     expect(sentence).not.toMatch(/undefined|NaN(?!”)|\[object/)
     if ('typed' in error.values) expect([...error.values.typed].length).toBeLessThanOrEqual(40)

@@ -130,7 +130,13 @@ export const againCommand = defineCommand({
     const recipe = recipeIn(story)
     const choice = choiceOf(story)
     const today = dayAt(context.zone, context.nowMs)
-    const setting = { command: 'plan', today, country: context.settings.country, start: today }
+    const setting = {
+      command: 'plan',
+      today,
+      country: context.settings.country,
+      start: today,
+      kitchen: context.kitchen,
+    }
     const { jar: _, name: _n, days: _d, of: _o, ...wished } = own
     const said = Object.fromEntries(Object.entries(wished).filter(([, given]) => given !== undefined))
     const again = optionsAgain(story, recipe, choice, { ...own, other, setting })

@@ -24,6 +24,7 @@ import { ChatError } from '../../../chat/chat-error.ts'
 import type { Context } from '../../../chat/command.ts'
 import { inMore } from '../../../chat/depth.ts'
 import type { Reply } from '../../../chat/reply.ts'
+import type { Kitchen } from '../../../text/messages/kitchen.ts'
 import type { Message } from '../../../text/words.ts'
 import { spiritPortions, sweeteningsOf } from '../../options/input-to-portion.ts'
 import { bottlesOf } from '../../plan/plan-wish.ts'
@@ -51,7 +52,7 @@ function expectOnlySpirit(given: StartInput, jar: string): void {
 }
 
 /** The batch of the second steep, without a name of its own. */
-function startedAgain(given: StartInput, first: Given<string>, person: Person, start: CalendarDay) {
+function startedAgain(given: StartInput, first: Given<string>, person: Person, start: CalendarDay, kitchen?: Kitchen) {
   const { jar, again, left } = asOptionProblem('second-of', () => {
     const found = findJar(first.is, person.jars)
     return { jar: found, ...secondOf(found, person.jars) }
@@ -75,7 +76,7 @@ function startedAgain(given: StartInput, first: Given<string>, person: Person, s
         ? null
         : { abvPercent: abvPercent ?? before!.abvPercent, sugarGPerL: sugarGPerL ?? before!.sugarGPerL },
     days: secondDays(again.plants, start),
-    bottles: bottlesOf(given).map(({ count, volumeMl }) => ({ count, volumeMl })),
+    bottles: bottlesOf(given, { kitchen }).map(({ count, volumeMl }) => ({ count, volumeMl })),
     named: {
       isStrengthNamed: abvPercent !== undefined,
       isSweetnessNamed: sugarGPerL !== undefined,
@@ -109,7 +110,7 @@ export async function startSecond(given: StartInput, context: Context): Promise<
   const day = dayGiven('when', given.when, { today, country: settings.country })
   let left = null as LeftInPlants | null
   const begun = await change(context, (person) => {
-    const made = startedAgain(given, first, person, day ?? today)
+    const made = startedAgain(given, first, person, day ?? today, context.kitchen)
     left = made.left
     const ids = made.started.secondOf!.plants.flatMap(({ id }) => id ?? [])
     const beginning = {

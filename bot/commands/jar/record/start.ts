@@ -43,7 +43,12 @@ async function startJar(given: InputOf<'jar start'>, context: Context): Promise<
   const { nowMs, zone, settings } = context
   const setting = { today: dayAt(zone, nowMs), country: settings.country }
   const day = dayGiven('when', given.when, setting)
-  const asked = planAsked(given, { command: 'jar start', ...setting, start: day ?? setting.today })
+  const asked = planAsked(given, {
+    command: 'jar start',
+    ...setting,
+    start: day ?? setting.today,
+    kitchen: context.kitchen,
+  })
   const { input, wish, planned, notes } = asked
   const shared = given.from?.is ?? null
   const name = input.name?.is ?? nameAfter(planned)

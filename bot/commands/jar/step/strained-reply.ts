@@ -7,7 +7,6 @@ import type { JarState } from '../../../../core/jar/state/jar-state.ts'
 import { type PlantToAdd, plantsLeftOut, plantsTakenAsAdded } from '../../../../core/jar/state/later-plants.ts'
 import { plannedSyrup, wouldFerment } from '../../../../core/jar/state/planned-syrup.ts'
 import { keepsFromPercent } from '../../../../core/liquid/keeping.ts'
-import { USUAL_BOTTLE_ML } from '../../../../core/recipe/plan/parse-bottles.ts'
 import type { Syrup } from '../../../../core/recipe/solve/syrup.ts'
 import { isSyrup } from '../../../../core/recipe/solve/syrup.ts'
 import { withoutTrace } from '../../../../core/recipe/solve/without-trace.ts'
@@ -16,10 +15,13 @@ import { call } from '../../../calls/call.ts'
 import type { Context } from '../../../chat/command.ts'
 import { type Deep, inMore } from '../../../chat/depth.ts'
 import type { Action, Reply } from '../../../chat/reply.ts'
+import type { Kitchen } from '../../../text/messages/kitchen.ts'
 import type { Message } from '../../../text/words.ts'
+import { usualBottleIn } from '../../options/usual-bottles.ts'
 import { freezerOf, note, sureOf } from '../../reply/outcome-reply.ts'
 import { sweetenerNotes } from '../../reply/sweetener-notes.ts'
 import { readingNotes, syrupCautions, syrupData, syrupRows } from '../../reply/syrup-reply.ts'
+import { kitchenAmong } from '../known/jar-kitchen.ts'
 import { jarRef } from '../known/jar-ref.ts'
 import type { Input, Recorded } from './record-step.ts'
 import { nowRows, stepReply, syrupAction } from './step-reply.ts'
@@ -100,9 +102,9 @@ export function clearingNotes(story: JarState): readonly (Message<'notes'> & Dee
 }
 
 /** The order to sweeten it, and what comes of it. */
-function orderOf(story: JarState, syrup: Syrup): readonly Message<'headlines'>[] {
+function orderOf(story: JarState, syrup: Syrup, kitchen: Kitchen): readonly Message<'headlines'>[] {
   const [planned] = story.started.bottles
-  const bottleMl = planned?.volumeMl ?? USUAL_BOTTLE_ML
+  const bottleMl = planned?.volumeMl ?? usualBottleIn(kitchen)
   const worth = worthAdding(syrup)
   // Traces that are not stirred in make nothing more of it.
   const isNothing = worth.sugarG === 0 && worth.waterMl === 0
@@ -144,7 +146,7 @@ export function strainedReply(context: Context, input: Input, recorded: Recorded
   ]
   const reply = stepReply(context, input, recorded, {
     headline,
-    under: found === null ? [] : orderOf(story, found.whole),
+    under: found === null ? [] : orderOf(story, found.whole, kitchenAmong(story, context.settings)),
     isNextSaid: found !== null || asked.length > 0,
     rows: (view) => [...nowRows(view), ...(found === null ? [] : syrupRows(found.syrup, freezerC))],
     notes: [
