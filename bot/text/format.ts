@@ -31,6 +31,14 @@ export interface Format {
     /** `250 g/L`; in a US kitchen `8 ½ oz/quart`. */
     sweetness(sugarGPerL: number, maxDecimals?: number): string
   }
+  /** How much of something goes into a litre; into a quart where a kitchen pours and weighs by US measures. */
+  dose: {
+    /** `120 g`, in a US kitchen `4 oz`: so much for each of `each`. */
+    mass(gPerL: number, maxDecimals?: number): string
+    /** The same of what is poured, ml for a litre. */
+    volume(mlPerL: number): string
+    readonly each: 'litre' | 'quart'
+  }
   /** An example of ours, a line or an amount, as this kitchen would type it. */
   example(text: string): string
   vessel: {
@@ -74,6 +82,8 @@ export interface Format {
     strength(abvPercent: Measured): string
     /** To 5 g/L, which is what a kitchen’s scale and jug make of a sweetness, under 5 to 1; in a US kitchen `8 ½ oz/quart`. */
     sweetness(sugarGPerL: number): string
+    /** `−18 °C`, in a US kitchen `0 °F` alone. */
+    temperature(tempC: number): string
     /** The same of a drink that is told whole; a US kitchen is told it in a word: `medium sweet`. */
     sweet(sugarGPerL: number): string
   }

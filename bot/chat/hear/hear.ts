@@ -12,12 +12,12 @@ import type { Command } from '../command.ts'
 import { pathTyped } from '../grammar/find-command.ts'
 import type { Dispatch } from '../run/call-outcome.ts'
 import { emergencyIn } from '../run/emergency.ts'
-import { attempt, execute, kitchenOfWhoever } from '../run/execute.ts'
+import { attempt, execute } from '../run/execute.ts'
 import { help } from '../run/help.ts'
-import { failureIn, helpIn } from '../run/in-kitchen.ts'
 import { answered } from './answered.ts'
 import { exactCall, exactWithoutSlash, keepsNamed, looseAndNamed, ONLY_TYPED, typedCall } from './exactly.ts'
 import { type Heard, heard, type Understood } from './heard.ts'
+import { inOwnKitchen } from './in-own-kitchen.ts'
 import { poisonNamed } from './poison-named.ts'
 import { deedsIn, placeOf, readingFor } from './reading-for.ts'
 import { remember } from './remember.ts'
@@ -159,18 +159,6 @@ export async function hear(
   if (!attempted.ok) return heard(attempted)
   if (attempted.result.isRemembered !== true) remember(attempted.result, dispatch, placeOf(dispatch))
   return inOwnKitchen(attempted.result.heard, line, dispatch)
-}
-
-/** What tells no units of its own is said in those of whoever asked: help, a question about a sentence, what the handbook says. */
-async function inOwnKitchen(said: Heard, line: string, dispatch: Dispatch): Promise<Heard> {
-  const { outcome } = said
-  if (outcome.ok && 'entries' in outcome) {
-    const kitchen = await kitchenOfWhoever('', dispatch)
-    return { ...said, outcome: helpIn(outcome, kitchen, dispatch.language.help.first) }
-  }
-  if (outcome.ok || outcome.kitchen !== 'metric') return said
-  const kitchen = await kitchenOfWhoever(line, dispatch)
-  return { ...said, outcome: failureIn({ ...outcome, kitchen }, line) }
 }
 
 async function understood(line: string, dispatch: Dispatch, texts: CommandTexts): Promise<Understood> {

@@ -56,6 +56,11 @@ const LACKING: Readonly<Record<string, string>> = {
 /** What is poured into a glass is no spirit as it is bought. */
 const LACKING_OF: Readonly<Record<string, Readonly<Record<string, string>>>> = { serving: { strength: '30%' } }
 
+/** Whether a text is one of ours for an option. */
+export const isExampleOf = (option: string, text: string): boolean =>
+  LACKING[option] === text ||
+  Object.values(OF_JAR).some((all) => all.some((each) => each.some(([name, own]) => name === option && own === text)))
+
 export const withOptions = ({ path, options }: Invocation, more: OptionsRead): Invocation => ({
   path,
   options: { ...options, ...Object.fromEntries(more) },

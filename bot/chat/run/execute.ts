@@ -24,7 +24,7 @@ import type { CallOutcome, Dispatch, Failure, Problem } from './call-outcome.ts'
 import { emergencyIn } from './emergency.ts'
 import { expectNoDanger, notedCautions } from './expect-no-danger.ts'
 import { inDoubt } from './in-doubt.ts'
-import { failureIn } from './in-kitchen.ts'
+import { failureTriedIn } from './in-kitchen.ts'
 import { withLineInstead } from './line-instead.ts'
 import { withLineMeant } from './line-meant.ts'
 import { withLineTried } from './line-tried.ts'
@@ -186,5 +186,8 @@ const run = async (
   if (attempted.error.problem === 'unsure' && isRemembered && call !== null) doubts.add(userId, call, attemptId!, nowMs)
   const failure = { ...attempted, error: inDoubt(attempted.error, call, isRemembered) }
   const own = kitchen ?? (await kitchenOfWhoever(line, dispatch))
-  return failureIn(await mend({ ...failure, kitchen: own }, call ?? line, dispatch), textOf(call ?? line))
+  const offered = await mend({ ...failure, kitchen: own }, call ?? line, dispatch)
+  return mend === mended
+    ? failureTriedIn(offered, textOf(call ?? line), (meant) => run(meant, onTrial(dispatch)))
+    : offered
 }

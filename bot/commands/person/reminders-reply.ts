@@ -11,6 +11,7 @@ import type { Reply } from '../../chat/reply.ts'
 import type { Message } from '../../text/words.ts'
 import { note, row } from '../reply/outcome-reply.ts'
 import { remindersActions } from '../reply/reminders-actions.ts'
+import { placeExamples } from './place-examples.ts'
 
 type Next = Extract<Message<'cells'>, { key: 'reminders_next' }>['values']['next']
 
@@ -87,7 +88,15 @@ export async function remindersReply(
     notes: [
       ...(proof === 'sent' ? [note('reminders_proved')] : []),
       ...(proof === 'failed' ? [note('reminders_unproved')] : []),
-      ...(isAssumed ? [{ group: 'notes', key: 'reminders_zone_assumed', values: { zone } } as const] : []),
+      ...(isAssumed
+        ? [
+            {
+              group: 'notes',
+              key: 'reminders_zone_assumed',
+              values: { zone, example: placeExamples(context).zone },
+            } as const,
+          ]
+        : []),
       ...(closing.length === 0
         ? []
         : [{ group: 'notes', key: 'reminders_pause_hides', values: { closing, today } } as const]),

@@ -8,6 +8,7 @@ import type { Reply, Row } from '../../chat/reply.ts'
 import { contactOf } from '../../talk/emergency/contacts.ts'
 import { freezerOf, note, row } from '../reply/outcome-reply.ts'
 import { changeSettings } from './change-settings.ts'
+import { placeExamples } from './place-examples.ts'
 
 interface Chosen {
   readonly units?: Given<Settings['units']> | undefined
@@ -34,7 +35,9 @@ const emergencyRows = (country: string | null | undefined): readonly Row[] => {
   return [row('emergency_numbers', { group: 'cells', key: 'emergency_numbers', values })]
 }
 
-const settingsReply = (choices: Partial<Settings>, settings: Settings, { assumedZone, nowMs }: Context): Reply => {
+const settingsReply = (choices: Partial<Settings>, settings: Settings, context: Context): Reply => {
+  const { assumedZone, nowMs } = context
+  const examples = placeExamples({ ...context, settings })
   const zone = settings.zone ?? assumedZone
   const [day, minutes] = [dayAt(zone, nowMs), minutesAt(zone, nowMs)]
   const isAssumed = settings.zone === null
@@ -54,8 +57,12 @@ const settingsReply = (choices: Partial<Settings>, settings: Settings, { assumed
     ],
     sure: [],
     notes: [
-      ...(isAssumed ? [note('settings_zone_assumed')] : []),
-      ...(country === null ? [note('settings_no_country')] : []),
+      ...(isAssumed
+        ? [{ group: 'notes', key: 'settings_zone_assumed', values: { example: examples.zone } } as const]
+        : []),
+      ...(country === null
+        ? [{ group: 'notes', key: 'settings_no_country', values: { example: examples.country } } as const]
+        : []),
       ...(choices.zone === undefined ? [] : [note('settings_zone_ahead')]),
     ],
     cautions: [],
@@ -68,7 +75,7 @@ const settingsReply = (choices: Partial<Settings>, settings: Settings, { assumed
       zoneAssumed: isAssumed,
       localTime: `${isoDay(day)}T${isoTime(minutes)}`,
     },
-    kitchen: 'metric',
+    kitchen: settings.units ?? context.kitchen ?? 'metric',
   }
 }
 

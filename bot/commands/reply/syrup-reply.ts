@@ -63,10 +63,8 @@ const heldNote = ({ name, contents }: StrainedJar): Message<'notes'> => {
 }
 
 /** What of a strength that was read is taken, and why. */
-export function readingNotes({
-  corrected,
-  hidden,
-}: Pick<ReadInfusion, 'corrected' | 'hidden'>): readonly Message<'notes'>[] {
+export function readingNotes(read: Pick<ReadInfusion, 'corrected' | 'hidden'>): readonly Message<'notes'>[] {
+  const { corrected, hidden } = read
   if (hidden !== null) return [{ group: 'notes', key: 'jar_reading_hidden', values: hidden }]
   return corrected === null ? [] : [{ group: 'notes', key: 'jar_reading', values: corrected }]
 }

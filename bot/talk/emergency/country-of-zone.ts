@@ -54,3 +54,7 @@ export const countryInZone = (zone: string): string | null => COUNTRIES[zone] ??
 
 /** A country to show in a line to type: the zone's, else Ireland. Never a reason to show a number. */
 export const countryOfZone = (zone: string): string => COUNTRIES[zone] ?? 'IE'
+
+/** A zone of a country, two letters, to show in a line to type; null where none is known. */
+export const zoneInCountry = (country: string): string | null =>
+  Object.entries(COUNTRIES).find(([, code]) => code === country)?.[0] ?? null

@@ -1,4 +1,4 @@
-import { OUNCE_PER_QUART_G_PER_L } from '../../../core/quantity/customary.ts'
+import { CUP_ML, OUNCE_PER_QUART_G_PER_L } from '../../../core/quantity/customary.ts'
 import type { Measured } from '../../../core/quantity/measured/measured.ts'
 import { type Digits, digits, spreadDigits } from '../../../core/quantity/measured/shown-digits.ts'
 import type { UnitSystem } from '../../../core/quantity/read/parse-units.ts'
@@ -118,6 +118,9 @@ const alone = (text: string): string => text.replace(/ \([^)]*\)$/, '')
 const cookPercent = ({ value, plusMinus }: Measured): string =>
   plain(value, plusMinus < 0.5 && Math.abs(value - Math.round(value)) > plusMinus ? 1 : 0)
 
+/** A quart of a litre. */
+const QUART_SHARE = (4 * CUP_ML) / 1000
+
 /** As far as a scale tells ounces: quarters of one under two to the quart, then halves. */
 const FEW_OUNCES = 2
 
@@ -153,10 +156,11 @@ const inUnits = (habits: MixedKitchen): Format => {
   const { volume: kitchen, mass: masses } = habits
   const isUs = kitchen === 'us'
   const isInProof = isUs && habits.strength === 'proof'
+  const isByQuart = isUs && masses === 'us'
   const isByOunce = isUs && habits.sweetness !== 'metric'
   const percent = (text: string): string => `${text}${NBSP}%`
   const gramsALitre = (text: string): string => `${text}${NBSP}g/L`
-  return {
+  const own: Format = {
     in: (other = habits) => englishFormat(other),
     number,
     plain,
@@ -170,6 +174,12 @@ const inUnits = (habits: MixedKitchen): Format => {
       strength: (abvPercent, maxDecimals) => (isInProof ? proof(abvPercent) : percent(plain(abvPercent, maxDecimals))),
       sweetness: (sugarGPerL, maxDecimals) =>
         isByOunce ? ouncesAQuart(sugarGPerL) : gramsALitre(plain(sugarGPerL, maxDecimals)),
+    },
+    dose: {
+      mass: (gPerL, maxDecimals) =>
+        isByQuart ? own.round.mass(gPerL * QUART_SHARE) : `${plain(gPerL, maxDecimals)}${NBSP}g`,
+      volume: (mlPerL) => own.round.volume(isByQuart ? mlPerL * QUART_SHARE : mlPerL),
+      each: isByQuart ? 'quart' : 'litre',
     },
     example: (text) => exampleIn(text, habits),
     vessel: {
@@ -222,7 +232,9 @@ const inUnits = (habits: MixedKitchen): Format => {
       strength: (abv) => (isInProof ? proof(Number(cookPercent(abv))) : percent(cookPercent(abv))),
       sweetness: (sugarGPerL) =>
         isByOunce ? ouncesAQuart(sugarGPerL) : gramsALitre(number(kitchenSweetness(sugarGPerL), 0)),
+      temperature: (tempC) => alone(own.temperature({ value: tempC, plusMinus: 0 })),
       sweet: (sugarGPerL) => (isByOunce ? sweetWord(sugarGPerL) : gramsALitre(number(kitchenSweetness(sugarGPerL), 0))),
     },
   }
+  return own
 }

@@ -124,6 +124,8 @@ export const listSentences = {
       `Coming: ${next.map((coming) => comingText(coming, today, format)).join(', ')}.`,
     jars_strong: ({ names }) => `Rested, but don’t drink it neat: ${firstNames(names, MOST_NAMES)}. Dilute it first.`,
     jars_ready: ({ names }) => `Ready to drink: ${firstNames(names, MOST_NAMES)}.`,
+    jars_ready_about: ({ ready, today }, format) =>
+      `Ready: ${ready.map(({ name, day }) => `${name} about ${dayWords(day, today, format)}`).join(', ')}.`,
     jars_finished: ({ count }) =>
       `${capital(countWord(count))} finished ${plural(count, 'jar is', 'jars are')} in your notebook: /notebook`,
     jars_set_aside: ({ file, day }, format) => {
@@ -163,6 +165,7 @@ export const showSentences = {
       const days = isLate ? `day ${values.day}, due by day ${values.ofDays}` : dayOfText(values)
       return `${name} is ${stage}, ${days}${now}.`
     },
+    jar_ready_about: ({ day, today }, format) => `Ready about ${dayWords(day, today, format)}.`,
   },
 
   rows: {

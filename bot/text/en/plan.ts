@@ -225,7 +225,7 @@ const planCells = {
         ? 'nobody has measured it, but shut it won’t spoil'
         : `about ${monthText(bestUntil)}`,
 } satisfies Part<PlanMessages['cells']>
-const perLitre = (gPerL: number, format: Format): string => `${format.plain(kitchenRounded(gPerL).value, 1)} g`
+const perLitre = (gPerL: number, format: Format): string => format.dose.mass(kitchenRounded(gPerL).value, 1)
 
 const areThese = (ids: readonly string[]): string => listed(ids.map(plantName))
 
@@ -253,9 +253,9 @@ export const planNotes = {
   plan_pieces: () => 'Pieces vary too: weigh them if you can, and plan with grams.',
   plan_typical: ({ ids }) => `I’ve used the usual amount of ${areThese(ids)} for that much spirit.`,
   plan_more_than_usual: ({ id, gPerL, limitGPerL }, format) =>
-    `That’s a lot of ${plantName(id)}: ${perLitre(gPerL, format)} a litre, where most use up to ${perLitre(limitGPerL, format)}. Taste early.`,
+    `That’s a lot of ${plantName(id)}: ${perLitre(gPerL, format)} a ${format.dose.each}, where most use up to ${perLitre(limitGPerL, format)}. Taste early.`,
   plan_less_than_usual: ({ id, gPerL, limitGPerL }, format) =>
-    `That’s not much ${plantName(id)}: ${perLitre(gPerL, format)} a litre, where most use ${perLitre(limitGPerL, format)} or more. It will be faint.`,
+    `That’s not much ${plantName(id)}: ${perLitre(gPerL, format)} a ${format.dose.each}, where most use ${perLitre(limitGPerL, format)} or more. It will be faint.`,
   plan_sweeter_than_usual: ({ sugarGPerL, richGPerL }, format) =>
     `That’s very sweet: about ${format.plain(sugarGPerL, 0)} g of sugar in a litre. Even a rich liqueur has about ${format.plain(richGPerL, 0)} g.`,
   plan_far_off: ({ plant, usualG }, format) => {
@@ -267,7 +267,7 @@ export const planNotes = {
     return `${plantText(plant, format)} is ${times} the usual ${aboutMass({ value: usualG, plusMinus: usualG / 10 }, format)}. Is the number right?`
   },
   plan_above_wise: ({ id, gPerL, limitGPerL }, format) =>
-    `${perLitre(gPerL, format)} of ${plantName(id)} a litre is more than is sensible. Keep to ${perLitre(limitGPerL, format)}.`,
+    `${perLitre(gPerL, format)} of ${plantName(id)} a ${format.dose.each} is more than is sensible. Keep to ${perLitre(limitGPerL, format)}.`,
   plan_caffeine: ({ mg, mostMg, glassMl }) =>
     `A ${glassMl} ml glass has up to ${mg} mg of caffeine. ${mostMg} mg at once is the most for an adult.`,
   plan_capped: ({ ids }) =>

@@ -109,7 +109,7 @@ const botanicalCells = {
     months === null
       ? 'all year'
       : `${monthsText(months)} in the north (common practice), ${monthsText(southern(months))} in the south (derived)`,
-  botanical_most: ({ gPerL }, format) => `${format.plain(gPerL, 2)} g in a litre of spirit`,
+  botanical_most: ({ gPerL }, format) => `${format.dose.mass(gPerL, 2)} in a ${format.dose.each} of spirit`,
   botanical_percent: ({ min, max }, format) => `${rangeText(min, max, format)} %`,
   botanical_limit: ({ limit, dried }, format) => {
     const other = dried === null ? '' : ` (${format.plain(dried.gPerLSpirit, 2)} g if dried)`
@@ -122,8 +122,8 @@ export const botanicalSentences = {
   headlines: {
     botanical: ({ id, state, dose, timesDays }, format) => {
       const { minGPerL: min, typicalGPerL: typical, maxGPerL: max } = dose
-      const [least, most, usual] = [min, max, typical].map((gPerL) => format.plain(gPerL, gPerL < 10 ? 2 : 0))
-      const amount = `use about ${usual} g (${least} to ${most}) in a litre of spirit`
+      const [least, most, usual] = [min, max, typical].map((gPerL) => format.dose.mass(gPerL, gPerL < 10 ? 2 : 0))
+      const amount = `use about ${usual} (${least?.replace(/\u00a0g$/, '')} to ${most?.replace(/\u00a0g$/, '')}) in a ${format.dose.each} of spirit`
       const days = spanText(timesDays.usualMin, timesDays.usualMax, format)
       return `${capital(cookName(id, state))}: ${amount}, for ${days}.`
     },

@@ -222,8 +222,8 @@ export const remindersSentences = {
   },
 
   notes: {
-    reminders_zone_assumed: ({ zone }) =>
-      `I’m using ${zone} time. To use a city near you: ${lineTyped('reminders', { zone: 'Rome' })}`,
+    reminders_zone_assumed: ({ zone, example }) =>
+      `I’m using ${zone} time. To use a city near you: ${lineTyped('reminders', { zone: example })}`,
     /** What the pause keeps from being said in time. */
     reminders_pause_hides: ({ closing, today }, format) =>
       `So I won’t remind you to strain ${firstNames(

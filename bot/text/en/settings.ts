@@ -19,7 +19,7 @@ const chosenCountry = (country: string | null): string =>
 const chosenZone = (zone: string | null): string => (zone === null ? 'no time zone of your own' : `time zone ${zone}`)
 
 const chosenFreezer = (freezerC: number | null, format: Format): string =>
-  freezerC === null ? 'a usual freezer' : `freezer at ${format.temperature({ value: freezerC, plusMinus: 0 })}`
+  freezerC === null ? 'a usual freezer' : `freezer at ${format.round.temperature(freezerC)}`
 
 /** What `/settings` says. */
 export const settingsSentences = {
@@ -49,17 +49,17 @@ export const settingsSentences = {
       return units === 'metric' ? unitNames.metric : `${unitNames[units]}, metric beside it`
     },
     settings_freezer: ({ freezerC, isAssumed }, format) =>
-      `${format.temperature({ value: freezerC, plusMinus: 0 })}${isAssumed ? ' (assumed)' : ''}`,
+      `${format.round.temperature(freezerC)}${isAssumed ? ' (assumed)' : ''}`,
     settings_country: ({ country }) => (country === null ? 'none' : countryByCode(country)),
     settings_zone: (values) =>
       `${values.zone}${values.isAssumed ? ' (assumed)' : ''}, where it is ${isoTime(values.minutes)} on ${WEEKDAYS[weekdayOf(values.day)]} ${dayText(values.day)}`,
   },
 
   notes: {
-    settings_zone_assumed: () =>
-      `I’ve assumed this time zone. To use a city near you: ${lineTyped('settings', { zone: 'Rome' })}`,
-    settings_no_country: () =>
-      `Tell me your country, for its emergency numbers, standard drinks, law and dates like 6/7: ${lineTyped('settings', { country: 'UK' })}`,
+    settings_zone_assumed: ({ example }) =>
+      `I’ve assumed this time zone. To use a city near you: ${lineTyped('settings', { zone: example })}`,
+    settings_no_country: ({ example }) =>
+      `Tell me your country, for its emergency numbers, standard drinks, law and dates like 6/7: ${lineTyped('settings', { country: example })}`,
     settings_zone_ahead: () => 'Past entries keep their dates. New ones use this time zone.',
   },
 } satisfies Feature<SettingsMessages>

@@ -1,3 +1,4 @@
+import { kitchenRounded } from '../../../core/recipe/tool-precision.ts'
 import type { Why } from '../../../core/trouble/finding.ts'
 import type { TroubleProblems } from '../../../core/trouble/problems.ts'
 import type { RemedyKind } from '../../../core/trouble/row.ts'
@@ -54,7 +55,7 @@ function whyText(why: Why, format: Format): string {
     case 'too_short':
       return `${capital(plantName(why.id))} was in for ${daysWords(why.days)} (usually ${why.usualDays}).`
     case 'dose':
-      return `There’s ${format.round.mass(why.gPerL)} of ${plantName(why.id)} a litre (usually ${format.round.mass(why.usualGPerL)}).`
+      return `There’s ${format.dose.mass(kitchenRounded(why.gPerL).value, 1)} of ${plantName(why.id)} a ${format.dose.each} (usually ${format.dose.mass(kitchenRounded(why.usualGPerL).value, 1)}).`
     case 'piece':
       return `Each ${plantName(why.id)} weighs ${format.number(why.share, 1)} times what peel alone does.`
     case 'rested':
@@ -65,8 +66,8 @@ function whyText(why: Why, format: Format): string {
       return `It’s ${daysWords(why.days)} old.`
     case 'freezes':
       return Math.abs(why.freezesAtC - why.freezerC) < 1.5
-        ? `Ice starts at about ${format.temperature(about(why.freezesAtC))}, about as cold as your freezer.`
-        : `Ice starts at ${format.temperature(about(why.freezesAtC))}, and your freezer is at ${format.temperature(about(why.freezerC))}.`
+        ? `Ice starts at about ${format.round.temperature(why.freezesAtC)}, about as cold as your freezer.`
+        : `Ice starts at ${format.round.temperature(why.freezesAtC)}, and your freezer is at ${format.round.temperature(why.freezerC)}.`
     case 'no_room':
       return `It has ${format.sweetness(why.sugarGPerL)}, and only ${sweetness(why.largestGPerL, format)} is sure to stay dissolved.`
     case 'planned':
@@ -181,14 +182,16 @@ export const troubleSentences = {
       return `${more === null ? '' : `${more} `}About ${cause}: ${known}.${from}`
     },
     trouble_takes: ({ spiritMl, spiritPercent, waterMl, sugarG, abvPercent, sugarGPerL, isPerLitre }, format) => {
+      const poured = isPerLitre ? format.dose.volume : format.round.volume
+      const weighed = isPerLitre ? format.dose.mass : format.round.mass
       const parts = [
         ...(spiritPercent !== null && spiritMl.value > 0
-          ? [`${format.round.volume(spiritMl.value)} of ${strength(spiritPercent, format)} spirit`]
+          ? [`${poured(spiritMl.value)} of ${strength(spiritPercent, format)} spirit`]
           : []),
-        ...(waterMl.value > 0 ? [`${format.round.volume(waterMl.value)} water`] : []),
-        ...(sugarG.value > 0 ? [`${format.round.mass(sugarG.value)} sugar`] : []),
+        ...(waterMl.value > 0 ? [`${poured(waterMl.value)} water`] : []),
+        ...(sugarG.value > 0 ? [`${weighed(kitchenRounded(sugarG.value).value, 1)} sugar`] : []),
       ]
-      return `${capital(listed(parts))} ${isPerLitre ? 'in each litre ' : ''}make it ${format.strength(abvPercent)}, ${format.sweetness(sugarGPerL)}.`
+      return `${capital(listed(parts))} ${isPerLitre ? `in each ${format.dose.each} ` : ''}make it ${format.strength(abvPercent)}, ${format.sweetness(sugarGPerL)}.`
     },
   },
   cautions: {

@@ -104,6 +104,11 @@ export interface ListMessages {
     jars_ready: { readonly names: readonly string[] }
     /** They have rested, and must not be drunk as they are. */
     jars_strong: { readonly names: readonly string[] }
+    /** The others, the first first. */
+    jars_ready_about: {
+      readonly ready: readonly { readonly name: string; readonly day: IsoDay }[]
+      readonly today: IsoDay
+    }
     jars_finished: { readonly count: number }
     jars_set_aside: { readonly file: string | null; readonly day: IsoDay | null }
     jars_unsent: {
@@ -124,6 +129,8 @@ export interface ShowMessages {
       /** What is in it, once it was strained; null before, and where nothing is. */
       readonly became: BecameSaid | null
     }
+    /** `day`: of the first glass, as far as it is known. */
+    jar_ready_about: { readonly day: IsoDay; readonly today: IsoDay }
   }
   rows: Plain<
     | 'jar_holds'

@@ -102,7 +102,7 @@ export interface RemindersMessages {
     reminders_next: { readonly next: NextReminder | null; readonly isStopped: boolean }
   }
   notes: Plain<'reminders_proved' | 'reminders_unproved' | 'reminders_only_running'> & {
-    reminders_zone_assumed: { readonly zone: string }
+    reminders_zone_assumed: { readonly zone: string; readonly example: string }
     reminders_pause_hides: {
       readonly closing: readonly { readonly name: string; readonly day: IsoDay }[]
       readonly today: IsoDay

@@ -33,7 +33,11 @@ export interface SettingsMessages {
       readonly minutes: number
     }
   }
-  notes: Plain<'settings_zone_assumed' | 'settings_no_country' | 'settings_zone_ahead'>
+  notes: Plain<'settings_zone_ahead'> & {
+    /** `example`: what somebody may type for their own. */
+    settings_zone_assumed: { readonly example: string }
+    settings_no_country: { readonly example: string }
+  }
 }
 
 export interface ForgetMessages {

@@ -24,6 +24,13 @@ const SPELLINGS: ReadonlyMap<string, string> = new Map(
   }),
 )
 
+/** Pet names of a drink, each with its name. */
+const PET_NAMES: ReadonlyMap<string, string> = new Map([
+  ['voddy', 'vodka'],
+  ['voddie', 'vodka'],
+  ['vod', 'vodka'],
+])
+
 /** What a drink of the trade is called, `dark rum`, `gin`: null of spirit as such, and of what is sweet. */
 export function drinkSaid({ pieces, words }: DrinkText, kinds: readonly DrinkKind[]): string | null {
   const first = kinds.indexOf('drink')
@@ -33,7 +40,8 @@ export function drinkSaid({ pieces, words }: DrinkText, kinds: readonly DrinkKin
   let from = first
   while (from > 0 && kinds[from - 1] === 'filler' && OF_ITS_KIND.has(words[from - 1]!.word)) from--
   const said = pieces.slice(words[from]!.piece, words[last - 1]!.piece + 1).join(' ')
-  return said.toLowerCase().replaceAll(NAMED_AFTER, (word) => word.charAt(0).toUpperCase() + word.slice(1))
+  const named = said.toLowerCase().replaceAll(/\p{L}+/gu, (word) => PET_NAMES.get(word) ?? word)
+  return named.replaceAll(NAMED_AFTER, (word) => word.charAt(0).toUpperCase() + word.slice(1))
 }
 
 /** By which two are one drink in whatever spelling and colour: `rum` of `white rum` and of `rhum`. */

@@ -49,7 +49,7 @@ describe('the allotment', () => {
     const line = '/plan of:lemon spirit:3 cups 75.5% + 1 ½ cups 40% to-strength:30%'
     const text = await textOf(line)
     expect(text).toMatch(/^Buy \d+ unwaxed lemons, 3 cups of 75\.5 % spirit, 1 1\/2 cups of 40 % spirit and/)
-    expect(text).toContain('500 ml bottles')
+    expect(text).toContain('12 fl oz bottles')
     expect(text).toContain('oz')
     expect(number(await ask(line), 'abvPercent')).toBeCloseTo(30, 9)
   })

@@ -4,6 +4,7 @@ import { bestUntil } from '../../../../core/jar/state/best-until.ts'
 import type { JarState } from '../../../../core/jar/state/jar-state.ts'
 import type { JarView } from '../../../../core/jar/tasks/jar-view.ts'
 import { KEEPS_ABV_PERCENT, type StrengthAndSugar } from '../../../../core/liquid/keeping.ts'
+import type { IsoDay } from '../../../../core/quantity/time/calendar-day.ts'
 import type { Jar } from '../../../../store/person.ts'
 import { signature } from '../../../calls/signatures.ts'
 import { quoted } from '../../../calls/write-line.ts'
@@ -22,6 +23,7 @@ import { jarNamed } from '../known/jar-named.ts'
 import { notedCautions } from '../known/noted-cautions.ts'
 import { todayOf } from '../known/view-of.ts'
 import { nextActions, nextSaid } from '../step/next-said.ts'
+import { readyLater } from './ready-later.ts'
 import { storyRows } from './story-rows.ts'
 
 /** Said of what is near a line only: of the rest nobody asks. */
@@ -64,6 +66,12 @@ function toldRows(rows: readonly Row[]): readonly Row[] {
   return [...rows.slice(0, 1), ...inMore(rows.slice(1, last)), ...rows.slice(last)]
 }
 
+/** When it is ready, where that is known and not what comes next. */
+function readySaid(view: JarView, today: IsoDay): readonly Message<'headlines'>[] {
+  const day = readyLater(view, today)
+  return day === null ? [] : [{ group: 'headlines', key: 'jar_ready_about', values: { day, today } }]
+}
+
 /** What a jar was, is and asks for: its story; one question deeper its numbers. */
 function jarReply(view: JarView<Jar>, context: Context): Reply {
   const { jar, story, stage, agenda, contents } = view
@@ -79,7 +87,7 @@ function jarReply(view: JarView<Jar>, context: Context): Reply {
   const noted = notedCautions(story)
   return {
     headline: { group: 'headlines', key: 'jar_shown', values: { name: story.name, stage, day, ofDays, became } },
-    under: noted.length > 0 ? [] : nextSaid(view, context),
+    under: noted.length > 0 ? [] : [...nextSaid(view, context), ...readySaid(view, today)],
     table: [
       holds!,
       ...inMore([...numbers, ...ratingRow]),
