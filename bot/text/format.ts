@@ -39,6 +39,12 @@ export interface Format {
     volume(mlPerL: number): string
     readonly each: 'litre' | 'quart'
   }
+  /** So little that spoons tell it in a US kitchen, sugar too; exact elsewhere. */
+  glass: {
+    volume(volumeMl: number): string
+    /** @param gPerMl - what a spoon of it weighs */
+    sugar(massG: number, gPerMl: number): string
+  }
   /** An example of ours, a line or an amount, as this kitchen would type it. */
   example(text: string): string
   vessel: {

@@ -37,7 +37,7 @@ export type Messages = All<MessagesByFeature[keyof MessagesByFeature]>
 /** A sentence for every key of a group. */
 export type Written<Group> = {
   readonly [Key in keyof Group]: Group[Key] extends undefined | Record<string, never>
-    ? () => string
+    ? (values?: Group[Key], format?: Format) => string
     : (values: Group[Key], format: Format) => string
 }
 

@@ -12,6 +12,7 @@ const PERCENT = /^(\d+(?:\.\d+)?)%$/
 /** The text of an option as its kitchen types it; what was `typed` stays. */
 function textIn(option: string, text: string, units: MixedKitchen, typed: string): string {
   if (SWEETNESSES.includes(option)) return units.sweetness === 'metric' ? text : exampleIn(text, units, typed)
+  if (option === 'prices') return exampleIn(text, units, typed)
   if (!STRENGTHS.includes(option) || units.strength !== 'proof' || typed.includes(text)) return text
   return text.replace(PERCENT, (_, percent: string) => `${Math.round(2 * Number(percent))} proof`)
 }
@@ -23,6 +24,16 @@ function callIn(call: Call, of: (option: string, text: string) => string): Call 
   if (changed.length === 0) return call
   const read = callOfTexts(call.command, changed)
   return read === null ? call : { ...call, values: { ...call.values, ...read.values } }
+}
+
+/** The same where every line is an example of ours. */
+export const examplesIn = (reply: Reply): Reply => {
+  const units = unitsIn(reply.kitchen)
+  const actions = reply.actions.map((each) => ({
+    ...each,
+    call: callIn(each.call, (_, text) => exampleIn(text, units)),
+  }))
+  return { ...reply, actions }
 }
 
 /** A reply whose lines wish for strengths and sweetnesses as its kitchen types them; an example of ours is in its amounts. */

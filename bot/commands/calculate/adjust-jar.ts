@@ -1,6 +1,7 @@
 import { ownPercent } from '../../../core/jar/limits/spirit-to-add.ts'
 import { findJar } from '../../../core/jar/state/find-jar.ts'
 import { type StrainedJar, strainedJar } from '../../../core/jar/state/strained-jar.ts'
+import { CUP_ML } from '../../../core/quantity/customary.ts'
 import { USUAL_MATERIAL } from '../../../core/quantity/materials.ts'
 import { exactly } from '../../../core/quantity/measured/measured.ts'
 import { abvPercent as strengthOf } from '../../../core/quantity/measured/precision.ts'
@@ -33,6 +34,9 @@ type OfJar = AdjustInput & { readonly jar: Given<string> }
 
 /** Glasses to try it in, ml: the first in which whole grams tell it, to a twentieth. Common practice, no source. */
 const GLASSES_ML = [50, 100, 200]
+
+/** The same in a kitchen that pours in cups: a quarter of one, a half and a whole. */
+const US_GLASSES_ML = [CUP_ML / 4, CUP_ML / 2, CUP_ML]
 const LEAST_MEASURED = 2
 const ROUNDED_SHARE = 0.05
 
@@ -88,14 +92,18 @@ function doneActions(
 }
 
 /** The same for a glass of it, in amounts that a kitchen can measure; nothing where the glass would be too large. */
-function tryNotes({ contents }: StrainedJar, { adjustment, spiritAbv }: AdjustedAtHand): readonly Message<'notes'>[] {
+function tryNotes(
+  { contents }: StrainedJar,
+  { adjustment, spiritAbv }: AdjustedAtHand,
+  kitchen: Kitchen,
+): readonly Message<'notes'>[] {
   const { spiritMl, waterMl, sugarG, sweetener } = adjustment
   const share = (glassMl: number): number => glassMl / contents.outcome.volumeMl.value
   const most = Math.max(spiritMl.value, waterMl.value, sugarG.value)
   const isMeasured = (each: number): boolean => most * share(each) >= LEAST_MEASURED
   const isNear = (each: number): boolean =>
     Math.abs(Math.round(most * share(each)) - most * share(each)) <= ROUNDED_SHARE * most * share(each)
-  const large = GLASSES_ML.filter(isMeasured)
+  const large = (unitsIn(kitchen).volume === 'us' ? US_GLASSES_ML : GLASSES_ML).filter(isMeasured)
   const glassMl = large.find(isNear) ?? large.at(-1)
   if (glassMl === undefined) return []
   const [spirit, water, sugar] = [spiritMl, waterMl, sugarG].map(({ value }) => Math.round(value * share(glassMl)))
@@ -141,7 +149,7 @@ export async function adjustJar(input: OfJar, context: Context): Promise<Reply> 
     table: inMore(reply.table),
     notes: [
       ...bottleNotes(held, atHand),
-      ...(isTrial ? [] : tryNotes(held, atHand)),
+      ...(isTrial ? [] : tryNotes(held, atHand, kitchenIn(context.settings.units, kitchen))),
       ...(isSpiritAssumed && adjustment.spiritMl.value > 0 && spiritAbv !== null
         ? [
             {

@@ -15,7 +15,7 @@ export const mixCommand = defineCommand({
     if (!input.spirit && !input.water && !input.sugar) {
       throw new ChatError('missing_option', 'nothing_given', {
         command: 'mix',
-        example: '/mix spirit:1 l strength:95% water:750 ml',
+        example: '/mix spirit:1 l strength:95% water:500 ml',
       })
     }
     const spirits = input.spirit ? spiritPortions(input.spirit.is, input.strength) : []

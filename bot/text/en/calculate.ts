@@ -1,5 +1,5 @@
 import type { LiquidProblems } from '../../../core/liquid/problems.ts'
-import { USUAL_MATERIAL } from '../../../core/quantity/materials.ts'
+import { materialOf, USUAL_MATERIAL } from '../../../core/quantity/materials.ts'
 import { exactly, type Measured } from '../../../core/quantity/measured/measured.ts'
 import { digits } from '../../../core/quantity/measured/shown-digits.ts'
 import type { RecipeProblems } from '../../../core/recipe/problems.ts'
@@ -177,13 +177,17 @@ const notes = {
       ? `Makes ${filled}.`
       : `Makes ${filled}, ${format.round.volume(leftoverMl)} left over.`
   },
-  adjust_try: ({ glassMl, spiritMl, spiritPercent, waterMl, sugarG, sweetener }) => {
+  adjust_try: ({ glassMl, spiritMl, spiritPercent, waterMl, sugarG, sweetener }, format) => {
+    const poured = (volumeMl: number): string => format.glass.volume(volumeMl)
+    const sugar = format.glass.sugar(sugarG, materialOf(sweetener).pouredGPerMl)
     const parts = [
-      ...(sugarG > 0 ? [`${sugarG} g ${sweetenerName(sweetener)}`] : []),
-      ...(waterMl > 0 ? [`${waterMl} ml water`] : []),
-      ...(spiritMl > 0 && spiritPercent !== null ? [`${spiritMl} ml of the ${spiritPercent} % spirit`] : []),
+      ...(sugarG > 0 ? [`${sugar} ${sweetenerName(sweetener)}`] : []),
+      ...(waterMl > 0 ? [`${poured(waterMl)} water`] : []),
+      ...(spiritMl > 0 && spiritPercent !== null
+        ? [`${poured(spiritMl)} of the ${format.wished.strength(spiritPercent, 1)} spirit`]
+        : []),
     ]
-    return `Try it first: ${listed(parts)} in ${glassMl} ml of it.`
+    return `Try it first: ${listed(parts)} in ${poured(glassMl)} of it.`
   },
   adjust_own_spirit: ({ spiritPercent, line }, format) =>
     `I’ve gone by ${spiritPercent} % spirit. For another: ${format.call(line)}`,

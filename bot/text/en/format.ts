@@ -106,6 +106,9 @@ const massIn = (kitchen: UnitSystem, mass: Measured, metricText: string): string
 const strengthIn = (kitchen: UnitSystem, abv: Measured, percent: string): string =>
   kitchen === 'us' ? `${percent}${NBSP}%${NBSP}vol (${proof(rounded(abv))})` : `${percent}${NBSP}%${NBSP}vol`
 
+/** As far as half a percent is told. */
+const ONE_PROOF_PERCENT = 1.05
+
 const proof = (abvPercent: number): string => `${number(2 * abvPercent, 0)}${NBSP}proof`
 
 const cookText = (amount: Measured, { small, large }: Units): string =>
@@ -181,6 +184,10 @@ const inUnits = (habits: MixedKitchen): Format => {
       volume: (mlPerL) => own.round.volume(isByQuart ? mlPerL * QUART_SHARE : mlPerL),
       each: isByQuart ? 'quart' : 'litre',
     },
+    glass: {
+      volume: (volumeMl) => (isUs ? own.round.volume(volumeMl) : `${plain(volumeMl)}${NBSP}ml`),
+      sugar: (massG, gPerMl) => (isUs ? own.round.volume(massG / gPerMl) : `${plain(massG)}${NBSP}g`),
+    },
     example: (text) => exampleIn(text, habits),
     vessel: {
       bottle: vesselSize,
@@ -229,7 +236,10 @@ const inUnits = (habits: MixedKitchen): Format => {
         return told === null ? cookText(measuredOut(volumeMl), VOLUME) : household(told)
       },
       mass: (massG) => alone(massIn(masses, kitchenRounded(massG), cookText(kitchenRounded(massG), MASS))),
-      strength: (abv) => (isInProof ? proof(Number(cookPercent(abv))) : percent(cookPercent(abv))),
+      strength: (abv) =>
+        isInProof
+          ? proof(abv.plusMinus < ONE_PROOF_PERCENT ? abv.value : Math.round(abv.value))
+          : percent(cookPercent(abv)),
       sweetness: (sugarGPerL) =>
         isByOunce ? ouncesAQuart(sugarGPerL) : gramsALitre(number(kitchenSweetness(sugarGPerL), 0)),
       temperature: (tempC) => alone(own.temperature({ value: tempC, plusMinus: 0 })),

@@ -95,10 +95,14 @@ export function addedText(added: Ingredients & Pick<Added, 'enzyme'>, format: Fo
 
 /** Where a thing was not read at 20 °C, at what it was. */
 const readAt = (atC: number | null, format: Format): string =>
-  atC === null || atC === 20 ? '' : ` (${format.temperature({ value: atC, plusMinus: 0 })})`
+  atC === null || atC === 20 ? '' : ` (${format.round.temperature(atC)})`
+
+/** Without the metric beside it. */
+const own = (said: string): string => said.replace(/ \([^)]*\)$/, '')
 
 const amountText = ({ amount, by, atC }: ReadAmount, typed: Typed, format: Format): string =>
-  asTyped(typed, 'measured') ?? (by === 'mass' ? format.mass(amount) : `${format.volume(amount)}${readAt(atC, format)}`)
+  asTyped(typed, 'measured') ??
+  (by === 'mass' ? own(format.mass(amount)) : `${own(format.volume(amount))}${readAt(atC, format)}`)
 
 const strengthText = ({ abvPercent, abvAtC }: ReadStrength, format: Format): string =>
   `at ${format.strength(abvPercent)}${readAt(abvAtC, format)}`

@@ -157,8 +157,7 @@ export const jarProblems = {
     })
     return `To get ${jar} up to ${format.wished.strength(toAbvPercent, 1)} you need more spirit. With 95 % spirit: ${line}`
   },
-  no_jars: () =>
-    `You have no jars yet. What are you making? ${shortLineTyped('plan', { of: '10 lemons', spirit: '1 l 95%' })}`,
+  no_jars: (_values, format) => `You have no jars yet. What are you making? ${format?.example(PLAN_LINE) ?? PLAN_LINE}`,
   none_to_remind: () => 'Nothing is due, so there’s nothing to postpone.',
   none_due_until: (until, format) =>
     `Nothing is due before ${untilText(until, format)}, so there’s nothing to postpone.`,
@@ -223,6 +222,9 @@ const typedBack = (said: string): string =>
     .replace(/ \([^)]*\)$/, '')
     .replaceAll('\u00a0', ' ')
     .replace(/ %$/, '%')
+
+/** Where to begin. */
+const PLAN_LINE = shortLineTyped('plan', { of: '10 lemons', spirit: '1 l 95%' })
 
 /** `about 10 % with 12 g/L of sugar`, `about 17 % (perhaps as little as 13 %)`. */
 export const weakText = (

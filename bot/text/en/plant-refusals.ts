@@ -336,9 +336,9 @@ export const botanicalProblems = {
     if (line !== null) return `${question} Type for example: ${line}`
     return choices.length === 0 ? question : `${question} Write ${either(choices.map(nameOf))}.`
   },
-  unknown_botanical: ({ typed, nearest, liqueur, food }) => {
+  unknown_botanical: ({ typed, nearest, liqueur, food }, format) => {
     if (food !== null) return foodText(food)
-    if (liqueur !== null) return `${capital(typed)} starts with ${madeOf[liqueur]}`
+    if (liqueur !== null) return `${capital(typed)} starts with ${format.example(madeOf[liqueur])}`
     const near = nearest.length === 0 ? '' : ` Or did you mean ${either(nearest.map(nameOf))}?`
     return `I don’t know “${typed.replace(/[“”]/g, '"')}”. What else is it called?${near}`
   },

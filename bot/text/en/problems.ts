@@ -250,12 +250,14 @@ const PLAN_LINE = shortLineTyped('plan', { of: '10 lemons', spirit: '1 l 95%' })
 
 /** What was wrong with a line, one question, and the line that was meant. */
 export const chatProblems = {
-  empty_line: () => `What are you making? Type: ${PLAN_LINE}`,
+  empty_line: (_values?: unknown, format?: Format) =>
+    `What are you making? Type: ${format?.example(PLAN_LINE) ?? PLAN_LINE}`,
   line_too_long: () => 'That’s too long a line for me. Could you say it in two?',
   control_characters: () => 'There are invisible characters in that line. Could you type it again?',
-  unknown_command: ({ typed, nearest, isSentence = false, line = null }) => {
-    if (isSentence) return `I didn’t catch that. If somebody’s hurt, type: emergency. To plan a jar, type: ${PLAN_LINE}`
-    if (nearest === null) return `I don’t know ${shortQuote(typed)}. To plan a jar, type: ${PLAN_LINE}`
+  unknown_command: ({ typed, nearest, isSentence = false, line = null }, format) => {
+    if (isSentence)
+      return `I didn’t catch that. If somebody’s hurt, type: emergency. To plan a jar, type: ${format.example(PLAN_LINE)}`
+    if (nearest === null) return `I don’t know ${shortQuote(typed)}. To plan a jar, type: ${format.example(PLAN_LINE)}`
     const see = nearest === 'help' ? '' : ` See: /help ${nearest}`
     return `I don’t know ${shortQuote(typed)}. Did you mean ${line ?? `/${nearest}?${see}`}`
   },

@@ -46,7 +46,7 @@ export const settingsSentences = {
   cells: {
     settings_units: ({ units }) => {
       if (units === null) return 'as you type them'
-      return units === 'metric' ? unitNames.metric : `${unitNames[units]}, metric beside it`
+      return units === 'metric' ? unitNames.metric : `${unitNames[units]}, with metric in “more”`
     },
     settings_freezer: ({ freezerC, isAssumed }, format) =>
       `${format.round.temperature(freezerC)}${isAssumed ? ' (assumed)' : ''}`,

@@ -62,6 +62,17 @@ const PLACES: readonly (readonly [RegExp, string])[] = [
   [/(?<=\bregion:)(?:EU|UK)\b/gi, 'US'],
 ]
 
+/** For how much of it a price is asked. */
+const PRICED = [
+  [/(?<=\? per )kg\b/g, 'lb'],
+  [/(?<=\? per )l\b/g, 'quart'],
+] as const
+
+/** Any of these as somebody typed it. */
+const AMOUNT = /(?<![\p{L}\d.])-?\d+(?:[.,]\d+)? ?(?:ml|cl|l|kg|g|g\/l|c)(?![\p{L}\d/])/giu
+
+const squeezed = (text: string): string => text.toLowerCase().replaceAll(/\s/g, '')
+
 const A_LITRE = /\ba (?:litre|liter) of\b/gi
 
 /**
@@ -70,9 +81,8 @@ const A_LITRE = /\ba (?:litre|liter) of\b/gi
  */
 export function exampleIn(line: string, { volume, mass }: ExampleUnits, kept = ''): string {
   if (volume !== 'us' && mass !== 'us') return line
-  const typed = kept.toLowerCase().replaceAll(/\s/g, '')
-  const unlessTyped = (whole: string, text: string): string =>
-    typed.includes(whole.toLowerCase().replaceAll(/\s/g, '')) ? whole : text
+  const typed = new Set([...kept.matchAll(AMOUNT)].map(([amount]) => squeezed(amount)))
+  const unlessTyped = (whole: string, text: string): string => (typed.has(squeezed(whole)) ? whole : text)
   const weighed = (text: string): string =>
     text.replace(MASS, (whole, value: string, unit: string) =>
       unlessTyped(whole, usMass(Number(value) * (unit.toLowerCase() === 'kg' ? 1000 : 1))),
@@ -93,6 +103,6 @@ export function exampleIn(line: string, { volume, mass }: ExampleUnits, kept = '
     )
     .replace(CELSIUS, (whole, value: string) => unlessTyped(whole, `${Math.round(Number(value) * 1.8 + 32)} F`))
     .replace(A_LITRE, 'a quart of')
-  const placed = PLACES.reduce((text, [place, own]) => text.replace(place, (whole) => unlessTyped(whole, own)), poured)
+  const placed = [...PLACES, ...PRICED].reduce((text, [usual, own]) => text.replace(usual, own), poured)
   return mass === 'us' ? weighed(placed) : placed
 }

@@ -22,7 +22,7 @@ test('shows what is set, and what was assumed', async () => {
 
     • I’ve assumed this time zone. To use a city near you: /settings zone:Rome
     • Your country tells me how to read dates like 6/7, and whose standard drinks and law to use:
-      /settings country:UK"
+      /settings country:Italy"
   `)
   expect((await jsonOf('/settings')).data).toEqual({
     units: null,

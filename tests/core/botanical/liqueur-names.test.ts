@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest'
+import { en } from '../../../bot/text/en/index.ts'
 import { botanicalProblems } from '../../../bot/text/en/plant-refusals.ts'
 import { findBotanical } from '../../../core/botanical/find/find.ts'
 import { DomainError } from '../../../core/domain-error.ts'
@@ -26,7 +27,7 @@ describe('a liqueur in place of its plant', () => {
   ])('%s is told what it is made of, in an amount that can be typed', (noun, id) => {
     const values = unknownOf(noun)
     expect(values).toMatchObject({ liqueur: id, nearest: [id] })
-    const text = botanicalProblems.unknown_botanical(values)
+    const text = botanicalProblems.unknown_botanical(values, en.format('metric'))
     const example = / starts with .+: \/plan (.+) spirit:1 l 95%$/.exec(text)?.[1] ?? ''
     expect(findPlants(example)).toMatchObject([{ botanical: { id }, massG: { value: expect.any(Number) } }])
   })

@@ -18,7 +18,7 @@ import { jarBrief } from '../known/jar-data.ts'
 import { planActions } from '../known/plan-one.ts'
 import { todayOf, viewOf } from '../known/view-of.ts'
 import { firstScreen, jobsOf } from './jobs.ts'
-import { readyLater } from './ready-later.ts'
+import { laterNotes } from './ready-later.ts'
 
 type Coming = Extract<Message<'notes'>, { key: 'jars_coming' }>['values']['next']
 
@@ -94,22 +94,6 @@ const moreJobsNotes = (count: number): readonly Message<'notes'>[] =>
 function comingNotes(running: readonly JarView[], today: IsoDay): readonly Message<'notes'>[] {
   const next = askedNext(running)
   return next.length === 0 ? [] : [{ group: 'notes', key: 'jars_coming', values: { next, today } }]
-}
-
-/** As many jars and jobs leave room to say when each will be ready. */
-const FEW = 4
-
-/** When the others will be ready, the first first. */
-function laterNotes(running: readonly JarView[], today: IsoDay, jobs: number): Reply['notes'] {
-  const ready = running
-    .flatMap((view) => {
-      const day = readyLater(view, today)
-      return day === null ? [] : [{ name: view.story.name, day }]
-    })
-    .toSorted((one, other) => (one.day < other.day ? -1 : Number(one.day > other.day)))
-  if (ready.length === 0) return []
-  const notes = [{ group: 'notes', key: 'jars_ready_about', values: { ready, today } } as const]
-  return running.length <= FEW && jobs <= FEW ? notes : inMore(notes)
 }
 
 /** What has rested: what may be drunk as it is, and what must not. */
