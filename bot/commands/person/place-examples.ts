@@ -13,12 +13,16 @@ const BY_MEASURES: { readonly [System in UnitSystem]: { readonly zone: string; r
 /** Of a computer whose clock tells no place. */
 const NOWHERE: ReadonlySet<string> = new Set(['UTC', 'Etc/UTC', 'GMT'])
 
+/** `London` of `Europe/London`. */
+const cityOf = (zone: string): string => zone.slice(zone.lastIndexOf('/') + 1).replaceAll('_', ' ')
+
 /** A zone and a country to show in a line to type: their own as far as anything tells it. */
 export function placeExamples({ settings, assumedZone, kitchen = 'metric' }: Context) {
   const usual = BY_MEASURES[unitsIn(settings.units ?? kitchen).volume]
-  const own = NOWHERE.has(assumedZone) ? null : assumedZone
+  const own = NOWHERE.has(assumedZone) ? null : cityOf(assumedZone)
+  const country = countryInZone(settings.zone ?? assumedZone) ?? usual.country
   return {
     zone: (settings.country === null ? null : zoneInCountry(settings.country)) ?? own ?? usual.zone,
-    country: countryInZone(settings.zone ?? assumedZone) ?? usual.country,
+    country: country === 'GB' ? 'UK' : country,
   }
 }
