@@ -31,7 +31,7 @@ const row = fc.tuple(typed, typed).map(
 )
 
 const note = typed.map(
-  (zone) => ({ group: 'notes', key: 'reminders_zone_assumed', values: { zone } }) as Message<'notes'>,
+  (zone) => ({ group: 'notes', key: 'reminders_zone_assumed', values: { zone, example: zone } }) as Message<'notes'>,
 )
 
 const caution = typed.map(
