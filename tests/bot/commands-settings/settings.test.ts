@@ -21,7 +21,7 @@ test('shows what is set, and what was assumed', async () => {
       Freezer    −18 °C (assumed)
 
     • I’ve assumed this time zone. To use a city near you: /settings zone:Rome
-    • Your country tells me how to read dates like 6/7, and whose standard drinks and law to use:
+    • Tell me your country, for its emergency numbers, standard drinks, law and dates like 6/7:
       /settings country:Italy"
   `)
   expect((await jsonOf('/settings')).data).toEqual({
