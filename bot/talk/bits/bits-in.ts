@@ -8,6 +8,7 @@ import { wordSet } from '../lexicon/concepts.ts'
 import { DEEDS } from '../lexicon/lexicon.ts'
 import { aboutSoLong } from './about-so-long.ts'
 import { type Around, isGravity, measureAt, NONE, ratingAt, sweetnessPerLitre } from './amount-bits.ts'
+import { isBirthday } from './birthday.ts'
 import { type Bit, bit } from './bit.ts'
 import { bottlesAt, sizeFirst } from './bottle-bits.ts'
 import { drinksNamed } from './drinks-named.ts'
@@ -38,6 +39,7 @@ function dateAt({ typed, today, spans }: Around, at: number): Bit | null {
     !/^(?:end|start|beginning|middle)$/.test(wordAt(typed, at + 1))
   )
     return null
+  if (isBirthday(typed, at)) return null
   const isPast = spans.some(({ concept }) => DEEDS.has(concept))
   // `3/4 cup` is no day in April.
   const isFraction = tokens[at]?.kind === 'number' && tokens[at + 1]?.text === '/' && anyUnitAt(typed, at + 3) !== null

@@ -1,6 +1,7 @@
 import { type TypedText, wordAt } from '../../../core/quantity/read/tokens.ts'
 import { anyUnitAt } from '../../../core/quantity/read/unit-at.ts'
 import { measureSaid } from '../../../core/quantity/said/measure-said.ts'
+import { moreAt } from '../../../core/quantity/said/more-said.ts'
 import { numberSaid } from '../../../core/quantity/said/number-said.ts'
 import { wordSet } from '../lexicon/concepts.ts'
 import { type Around, OF } from './amount-bits.ts'
@@ -54,11 +55,11 @@ export function bottlesAt(around: Around, at: number): Bit | null {
     })
   // How much a miniature holds has to be said.
   if (isTimes || /^minis?$/.test(wordAt(typed, word))) return null
-  const isHalf = count.value === 0.5
-  return bit('bottles', at, next, count.value, isHalf ? '1 x 350 ml' : count.text, {
-    count: count.value,
-    isSizeAssumed: true,
-  })
+  // `A bottle and a half`, `one and a half bottles`.
+  const more = Number.isInteger(count.value) ? moreAt(typed, next) : null
+  const value = count.value + (more?.share ?? 0)
+  const text = Number.isInteger(value) ? count.text : `1 x ${value * SPIRIT_BOTTLE_ML} ml`
+  return bit('bottles', at, more?.next ?? next, value, text, { count: value, isSizeAssumed: true })
 }
 
 /** `Bottle of gin 41`: one, of a spirit; not `per bottle of gin`. */

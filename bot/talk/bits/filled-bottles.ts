@@ -11,7 +11,7 @@ const ARTICLE = /^(?:a|an|one|another|un|una|uno)$/
 
 /** Between how many there are and how large they are: `three of the small 200 ml ones`. */
 const BETWEEN =
-  /^(?:of|the|x|×|wee|small|smaller|little|tiny|big|bigger|large|larger|tall|nice|more|at|quelle|quelli|piccol[aei]|grand[ei]|di|da|del|delle|dei|d)$/
+  /^(?:of|ones?|the|x|×|wee|small|smaller|little|tiny|big|bigger|large|larger|tall|nice|more|at|quelle|quelli|piccol[aei]|grand[ei]|di|da|del|delle|dei|d)$/
 
 const PIECE = /^(?:ones?|each|apiece|ciascun[oa]|l|una)$/
 

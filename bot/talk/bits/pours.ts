@@ -1,5 +1,6 @@
 import { type ConceptSpan, wordSet } from '../lexicon/concepts.ts'
 import { isStrengthLike, joins, type Open, type RolesAround, THINGS, wordsOf } from './attach.ts'
+import { isUncounted, uncount } from './said-again.ts'
 
 /** Whether a number may be a strength that has no sign: `at 35`. */
 const isStrong = (bit: Open | undefined): boolean =>
@@ -123,12 +124,14 @@ export function ofThem(around: RolesAround, bits: Open[]): void {
   bits.forEach((bit, at) => {
     if ((bit.kind !== 'bare' && bit.kind !== 'mass') || bit.with !== undefined) return
     const [of, them] = wordsOf(around, bit.to, bit.to + 2)
-    const isNe = wordsOf(around, bit.from - 2, bit.from).includes('ne')
+    const before = wordsOf(around, Math.max(bits[at - 1]?.to ?? 0, bit.from - 4), bit.from)
+    const isNe = before.includes('ne') && !before.slice(before.indexOf('ne')).includes(',')
     if (!(of === 'of' && OF_THEM.test(them ?? '')) && !isNe) return
     const place = bits.findLastIndex(
-      ({ kind, with: other, role }, where) => where < at && kind === 'plant' && other === undefined && role === null,
+      (plant, where) => where < at && plant.kind === 'plant' && plant.role === null && isUncounted(bits, plant),
     )
     if (place === -1) return
+    uncount(bits, bits[place]!)
     bit.with = place
     bit.role = 'of_plant'
     bits[place]!.with = at

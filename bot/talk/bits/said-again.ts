@@ -1,5 +1,5 @@
 import { wordSet } from '../lexicon/concepts.ts'
-import type { Open, RolesAround } from './attach.ts'
+import { isJarName, type Open, type RolesAround } from './attach.ts'
 import { SPIRIT_BOTTLE_ML } from './bottle-bits.ts'
 
 /** Two amounts that are as near as this are one, as a share. */
@@ -44,28 +44,56 @@ const LARGE =
   /^(?:big|large|small|little|medium|huge|nice|fat|good|decent|tiny|ripe|grand[ei]|gross[eiao]|piccol[eiao]|bell[eiao]|matur[eiao])$/
 const ONES = /^(?:ones?|em|of|them|those)$/
 
+/** Nothing tells how many there are of a plant: `a basket of quinces` tells none. */
+export function isUncounted(bits: readonly Open[], plant: Open): boolean {
+  const amount = plant.with === undefined ? undefined : bits[plant.with]
+  return amount === undefined || (amount.kind === 'bare' && amount.value === 1 && plant.loose !== undefined)
+}
+
+/** The measure that tells no number goes. */
+export function uncount(bits: readonly Open[], plant: Open): void {
+  if (plant.with !== undefined) bits[plant.with]!.role = 'gone'
+  delete plant.loose
+}
+
+/** `I counted twenty`, `used eight`, `there turned out to be sixteen`, `sono dodici`: of what was spoken of. */
+const COUNTING =
+  /^(?:count|counted|counting|kept|keep|keeping|used|use|using|saved|saving|picked|chose|took|take|taking|have|had|got|ive|weve|left|be|are|were|was|its|theres|made|makes|came|comes|gave|abbiamo|ho|sono|erano|saranno|contat[ei]|tenut[ei]|scelt[ei]|pres[ei]|usat[ei]|x)$/
+
+/** Behind a number that stands by itself. */
+const ALONE = /^(?:[.,;!?)]|and|plus|e|ed|so|but|ma|left|altogether|total|all|or|of|in|per|for|con|with|per|circa|)$/
+
+const MOST_COUNTED = 150
+
+/** Whether somebody counted the plant before it: `lemons x 10`, `a crate of lemons, I counted twenty`. */
+function isCountedApart({ typed }: RolesAround, { from, to, value }: Open, plant: Open): boolean {
+  if (value < 1 || value > MOST_COUNTED || !ALONE.test(typed.tokens[to]?.text ?? '')) return false
+  const words = typed.tokens.slice(plant.to, from).map(({ text }) => text)
+  const last = words.findLastIndex((word) => COUNTING.test(word))
+  return last !== -1 && words.length - last <= 4 && words.length <= MOST_BETWEEN
+}
+
+const MOST_BETWEEN = 14
+
 /**
  * `Pomegranate. Two big ones`, `a box of quinces, six of them`, `albicocche, una cinquantina`: so many of the one plant that has no
  * count, where nothing else is behind the number.
  */
-export function countedBehind({ typed, lexicon }: RolesAround, bits: Open[]): void {
+export function countedBehind(around: RolesAround, bits: Open[]): void {
+  const { typed, lexicon } = around
   const loose = wordSet(lexicon.loose)
-  const isUncounted = (plant: Open): boolean => {
-    const amount = plant.with === undefined ? undefined : bits[plant.with]
-    return amount === undefined || (amount.kind === 'bare' && amount.value === 1 && plant.loose !== undefined)
-  }
   bits.forEach((bit, at) => {
     if (bit.kind !== 'bare' || bit.with !== undefined || bit.role !== null || !Number.isInteger(bit.value)) return
     const plant = bits[at - 1]
-    if (plant?.kind !== 'plant' || plant.role !== null || !isUncounted(plant)) return
+    if (plant?.kind !== 'plant' || plant.role !== null || !isUncounted(bits, plant)) return
     let next = bit.to
     while (LARGE.test(typed.tokens[next]?.text ?? '')) next++
     const behind = typed.tokens[next]?.text ?? ''
     const isNamed = ONES.test(behind) || (next > bit.to && !loose.has(behind) && /^(?:[.,;]|)$/.test(behind))
     const isRound = /^(?:una?|a)$/.test(typed.tokens[bit.from]!.text) && bit.value >= 10
-    if (!isNamed && !isRound) return
-    if (plant.with !== undefined) bits[plant.with]!.role = 'gone'
-    delete plant.loose
+    const isCounted = !isJarName(around, plant) && isCountedApart(around, bit, plant)
+    if (!isNamed && !isRound && !isCounted) return
+    uncount(bits, plant)
     bit.with = at - 1
     bit.role = 'of_plant'
     plant.with = at

@@ -3,6 +3,7 @@ import { type ConceptSpan, conceptsIn, wordSet } from '../lexicon/concepts.ts'
 import { lexiconFor } from '../lexicon/language-of.ts'
 import type { Concept, Derived } from '../lexicon/lexicon.ts'
 import { respelt } from '../lexicon/respell.ts'
+import { withoutAsides, withoutBystanders } from './asides.ts'
 import type { Bit, Sentence, Surroundings, TalkJar } from './bit.ts'
 import { bitsIn } from './bits-in.ts'
 import { derivedOfJars } from './derived-of-jars.ts'
@@ -21,11 +22,13 @@ export function sentenceIn(text: string, { lexicons, jars, today }: Surroundings
   const lexicon = lexiconFor(asTyped.tokens, lexicons)
   const names = new Set(jars.flatMap(({ name }) => saidText(name).tokens.map((token) => token.text)))
   const typed = { ...asTyped, tokens: respelt(asTyped.tokens, lexicon, names) }
-  const all = spansMeant(withoutShorter(withoutLikeness(conceptsIn(typed.tokens, lexicon))), typed.tokens)
+  const named = withoutBystanders(conceptsIn(typed.tokens, lexicon), typed)
+  const all = spansMeant(withoutShorter(withoutLikeness(named)), typed.tokens)
   const found = withoutPlaceItself(typed, all)
-  const read = bitsIn({ typed, lexicon, spans: found, jars, today }).filter((bit) => !isWithinCount(bit, found))
+  const told = withoutAsides(typed, bitsIn({ typed, lexicon, spans: found, jars, today }))
+  const read = told.filter((bit) => !isWithinCount(bit, found))
   // Of `five star anise` no star is given, of `orange peel` no colour is told.
-  const named = found.filter(
+  const meant = found.filter(
     (span) =>
       !isOfSpan(span, read) &&
       ((span.concept !== 'tasted' && span.concept !== 'colour') ||
@@ -37,11 +40,11 @@ export function sentenceIn(text: string, { lexicons, jars, today }: Surroundings
             (span.concept === 'tasted' || to - from > 1 || isWithTheOther(typed.tokens, from)),
         )),
   )
-  const spans = [...named, ...toldOfJar({ typed, bits: read, jars, spans: named })]
+  const spans = [...meant, ...toldOfJar({ typed, bits: read, jars, spans: meant })]
   const around = { typed, lexicon, spans, jars, today }
   const bits = withRoles(around, isForgiving ? withMisspelt(around, read) : read)
-  const told = [...spans.map(({ concept }) => concept), ...derivedFrom(bits, jars)]
-  const said = new Set<Concept>([...told, ...derivedOfJars({ bits, jars, spans, typed })])
+  const concepts = [...spans.map(({ concept }) => concept), ...derivedFrom(bits, jars)]
+  const said = new Set<Concept>([...concepts, ...derivedOfJars({ bits, jars, spans, typed })])
   weighTogether(said, bits, spans, typed)
   if (said.has('asking') && !said.has('with_amounts')) said.add('asking_bare')
   return { typed, lexicon, bits, spans, jars, today, has: (...concepts) => concepts.some((each) => said.has(each)) }

@@ -1,5 +1,6 @@
 import { wordSet } from '../lexicon/concepts.ts'
 import type { Open, RolesAround } from './attach.ts'
+import { asManyOf, EACH, isOfOne } from './size-behind.ts'
 
 /** Plants and drinks that are to be left out: `without the ginger`. */
 export function leftOut(around: RolesAround, bits: Open[]): void {
@@ -36,8 +37,6 @@ export function prices(around: RolesAround, bits: Open[]): void {
   })
 }
 
-const EACH = /^(?:each|ciascuna|ciascuno|ones|l una|cadauna|cad)$/
-
 /** `a bottle of gin (350 ml, 40 %)`: the size of a bottle stands behind it, `4 x 500 and one 250` another size. */
 export function sized(around: RolesAround, bits: Open[]): void {
   // `2.5 litres in five bottles`: each holds its share.
@@ -61,10 +60,15 @@ export function sized(around: RolesAround, bits: Open[]): void {
       return
     const word = bits[bit.with]!
     const size = bits.find(
-      (each, place) => place > at && each.kind === 'volume' && each.role === null && each.from - word.to <= 3,
+      (each, place) =>
+        place > at &&
+        each.kind === 'volume' &&
+        each.role === null &&
+        (each.from - word.to <= 3 || isOfOne(around, each)),
     )
     if (size === undefined) return
     bit.role = 'gone'
+    asManyOf(around, size, bit.count ?? 1)
     size.role = 'of_spirit'
     size.with = bit.with
     word.with = bits.indexOf(size)

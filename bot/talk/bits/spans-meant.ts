@@ -40,6 +40,8 @@ function isPoliteEnd(tokens: readonly Token[], { from, to }: ConceptSpan): boole
 export const spansMeant = (spans: readonly ConceptSpan[], tokens: readonly Token[]): readonly ConceptSpan[] =>
   spans.filter((span) => {
     const { concept, from, to } = span
+    // `No more than thirty per cent` asks for no peace.
+    if (concept === 'be_quiet' && tokens[to]?.text === 'than') return false
     if (concept === 'gave_away') return !(isReceived(tokens, from) || isFor(tokens, from))
     if (concept === 'asking') return !isPoliteEnd(tokens, span)
     if (HOT.has(concept) && tokens[from]!.text === 'hot') return !OF_HEAT.test(tokens[to]?.text ?? '')

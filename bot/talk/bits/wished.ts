@@ -15,6 +15,7 @@ export function isWished(around: RolesAround, bits: readonly Open[], at: number)
       concept === 'wish' && begin >= from && end <= bit.from && begin >= from + stop,
   )
   if (isCue || near.some((word) => word === '→' || word === '>')) return true
+  if (LIMIT.test(near.join(' '))) return true
   const isThinning = around.spans.some(({ concept }) => concept === 'thin')
   if (isThinning && last !== undefined && /^(?:for|per|get)$/.test(last) && bits[at - 1] !== undefined) return true
   // `Syrup for 30 and 200 g a litre`.
@@ -25,6 +26,10 @@ export function isWished(around: RolesAround, bits: readonly Open[], at: number)
   const before = bits[at - 1]
   return before?.role === 'want' && near.every((word) => JOIN.has(word))
 }
+
+/** `No more than thirty`, `not above 25%`, `non oltre i trenta gradi`: how far it may go is what is wished. */
+const LIMIT =
+  /(?:^| )(?:(?:no|not|nothing) (?:\p{L}+ )?(?:more|higher|stronger|over|above|beyond|past)(?: than)?|at (?:the )?most|max(?:imum)?|under|below|up to|non (?:oltre|piu di|sopra|superare|supera|superi)|al massimo|massimo|sotto) ?(?:a|the|about|i|gli|al|ai)?$/u
 
 const FILLING = new Set(['about', 'around', 'roughly', 'say', 'circa', 'a', 'the', 'it', 'nice', 'bit', 'of'])
 

@@ -200,7 +200,7 @@ const ASKED: readonly Asked[] = [
     entry: 'pans',
     says: words(
       '(?:galvani[sz]ed|zinc|copper|alumin(?:i)?um|brass|cast iron|iron) (?:\\w+ )?(?:pots?(?! still)|pans?|buckets?|kettles?|bowls?|tubs?|barrels?|jugs?|vats?)|' +
-        '(?:pentol[ae]|secchi[oa]?|paiol[oi]|recipient[ei]|tin[oi]|brocc[ah]e?) (?:di|in|zincat[oaie])(?: (?:rame|alluminio|ottone|ghisa|ferro|zinco))?',
+        '(?:pentol[ae]|secchi[oa]?|paiol[oi]|recipient[ei]|tin[oi]|brocc[ah]e?) (?:(?:di|in) (?:rame|alluminio|ottone|ghisa|ferro|zinco)|zincat[oaie])',
     ),
     unless:
       /\b(?:went|gone|turned|turn|grey|gray|black|tastes?|syrup|sugar|sciroppo|zucchero)\b|\bdi (?:vetro|acciaio|plastica|legno)\b/,

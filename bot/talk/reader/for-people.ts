@@ -33,7 +33,9 @@ export function forPeople({ typed, bits, has }: Sentence): TalkReading | null {
   const text = typed.tokens.map((token) => token.text).join(' ')
   const people = countOf(PEOPLE.exec(text)?.[1] ?? 'zero')
   const plants = bits.filter(isPlant)
-  const isSaid = plants.some(({ with: place }) => place !== undefined && bits[place]?.kind !== 'bare')
+  // What is there is planned, whoever they are that have it: `we are three friends and have nine limes and a litre of vodka`.
+  const isPoured = bits.some(({ kind, value, role }) => kind === 'volume' && value > MOST_GLASS_ML && role !== 'want')
+  const isSaid = isPoured || plants.some(({ with: place }) => place !== undefined && bits[place]?.kind !== 'bare')
   if (people < 2 || plants.length === 0 || isSaid || has('units_of_alcohol', 'gave_away', 'own_jar')) return null
   const glasses = countOf(GLASSES.exec(text)?.[1] ?? 'one')
   const glassMl = bits.find(({ kind, value }) => kind === 'volume' && value <= MOST_GLASS_ML)?.value ?? GLASS_ML

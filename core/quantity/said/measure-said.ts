@@ -110,17 +110,30 @@ function shortOf(typed: TypedText, less: MeasureSaid, things: ReadonlySet<string
 const isOfKilo = ({ unit, value }: MeasureSaid, grams: number): boolean =>
   unit.key === 'kg' && Number.isInteger(value / 1000) && grams >= 100 && grams <= 950 && grams % 50 === 0
 
+/** What goes on in smaller ones: pounds, pints, cups. `500 ml 50 cl` are two. */
+const isMetric = ({ unit }: MeasureSaid): boolean => /^(?:ml|cl|dl|l|cc|g|kg|hg|mg)$/.test(unit.key)
+
+/** Where the number of the smaller unit stands: `1 lb 4 oz`, `one pound four ounces`, `two pounds and three ounces`. */
+function smallerFrom(typed: TypedText, whole: MeasureSaid): number | null {
+  const { tokens } = typed
+  if (tokens[whole.next]?.kind === 'number') return whole.next
+  if (isMetric(whole)) return null
+  const from = /^(?:and|&)$/.test(wordAt(typed, whole.next)) ? whole.next + 1 : whole.next
+  // `A pint and a cup` are two.
+  return /^(?:a|an|un|una)$/.test(wordAt(typed, from)) ? null : from
+}
+
 /** `1 lb 4 oz`: a smaller unit of the same kind belongs to it. */
 function withSmaller(typed: TypedText, whole: MeasureSaid, things: ReadonlySet<string>): MeasureSaid {
-  const number = typed.tokens[whole.next]?.kind === 'number' ? numberSaid(typed, whole.next, things) : null
+  const from = smallerFrom(typed, whole)
+  const number = from === null ? null : numberSaid(typed, from, things)
   const found = number === null ? null : unitAt(typed, number.next, [whole.kind])
   if (number !== null && anyUnitAt(typed, number.next) === null && isOfKilo(whole, number.value)) {
     const value = whole.value + number.value
     return { ...whole, value, numberText: String(value / 1000), next: number.next }
   }
   if (number === null || found === null || found.unit.factor >= whole.unit.factor) return whole
-  // `500 ml 50 cl` are two; pounds and cups go on in smaller ones.
-  if (/^(?:ml|cl|dl|l|cc|g|kg|hg|mg)$/.test(whole.unit.key)) return whole
+  if (isMetric(whole)) return whole
   return {
     ...whole,
     value: whole.value + toCanonical(found.unit, number.value),

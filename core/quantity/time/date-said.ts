@@ -18,11 +18,34 @@ const WEEKDAY =
   'mon(?:day)?|tue(?:s|sday)?|wed(?:nesday)?|thu(?:r|rs|rsday)?|fri(?:day)?|sat(?:urday)?|sun(?:day)?|' +
   'lunedi|martedi|mercoledi|giovedi|venerdi|sabato|domenica'
 
+/** Days of a month in words; they are read beside a month only, for `the first` is seldom a day. */
+const ORDINALS: ReadonlyMap<string, number> = new Map([
+  ...'first second third fourth fifth sixth seventh eighth ninth tenth eleventh twelfth thirteenth fourteenth fifteenth sixteenth seventeenth eighteenth nineteenth twentieth'
+    .split(' ')
+    .map((word, at) => [word, at + 1] as const),
+  ['thirtieth', 30],
+  ['primo', 1],
+])
+const TENS: Readonly<Record<string, number>> = { twenty: 20, thirty: 30 }
+
+/** `fourteenth`, `twenty first`: the day of the month, and where it ends; null where none stands there. */
+function ordinalAt({ tokens }: TypedText, at: number): { readonly day: number; readonly next: number } | null {
+  const word = (place: number): string => tokens[place]?.text ?? ''
+  const alone = ORDINALS.get(word(at))
+  if (alone !== undefined) return { day: alone, next: at + 1 }
+  const dash = word(at + 1) === '-' ? 2 : 1
+  const [tens, unit] = [TENS[word(at)], ORDINALS.get(word(at + dash))]
+  const day = tens === undefined || unit === undefined || unit > 9 ? 0 : tens + unit
+  return day >= 21 && day <= 31 ? { day, next: at + dash + 1 } : null
+}
+
 /** Words that a day can begin with; only there a longer look is worth its time. */
 const BEGINS = new RegExp(
   `^(?:${MONTH}|${WEEKDAY}|\\d.*|the|a|an|al|tomorow|tommorow|tommorrow|tomorrw|tmrw|tmw|un|una|il|l|in|tra|fra|on|by|last|next|this|scors[oa]|prossim[oa]|quest[oa]|today|tonight|tomorrow|` +
     'yesterday|oggi|stamattina|stasera|stamani|domani|dopodomani|ieri|christmas|xmas|easter|halloween|valentines?|san|new|midsummer|midwinter|natale|pasqua|capodanno|ferragosto|' +
+    'first|second|third|fourth|fifth|sixth|seventh|eighth|ninth|tenth|eleventh|twelfth|\\p{L}+teenth|twentieth|twenty|thirtieth|thirty|primo|' +
     'early|mid|middle|late|end|beginning|start|meta|inizio|fine|just|two|three|four|five|six|seven|eight|nine|ten|due|tre|quattro|cinque|sei|sette|otto|nove|dieci|couple|few)$',
+  'u',
 )
 
 /** Whether a day may begin with a word. */
@@ -118,7 +141,7 @@ function parsed(text: string, today: CalendarDay, side: DateSide): string | null
   return refusal === null || refusal.code === 'ambiguous' || refusal.problem === 'other_weekday' ? text : null
 }
 
-const MOST_PIECES = 6
+const MOST_PIECES = 7
 
 /** A month alone, `may` and `march` among them, is no day. */
 const MONTH_ALONE = new RegExp(`^(?:${MONTH})$`)
@@ -154,7 +177,14 @@ export function dateSaid(typed: TypedText, at: number, today: CalendarDay, side:
 /** `two weeks ago` with its number in figures. */
 function inFigures(typed: TypedText, from: number, to: number): string {
   const words: string[] = []
+  const hasMonth = typed.tokens.slice(from, to).some(({ text }) => MONTH_ALONE.test(text))
   for (let at = from; at < to; ) {
+    const ordinal = hasMonth ? ordinalAt(typed, at) : null
+    if (ordinal !== null && ordinal.next <= to) {
+      words.push(String(ordinal.day))
+      at = ordinal.next
+      continue
+    }
     const number = numberSaid(typed, at, NONE)
     if (number !== null && number.next <= to && !/^(?:a|an|un|una|uno)$/.test(typed.tokens[at]!.text)) {
       words.push(number.text)

@@ -1,0 +1,25 @@
+import type { Open, RolesAround } from './attach.ts'
+import { SPIRIT_BOTTLE_ML } from './bottle-bits.ts'
+
+export const EACH = /^(?:each|ciascuna|ciascuno|ones|l una|cadauna|cad)$/
+
+/** `It’s a 70 cl one`: how large the bottle is that was spoken of. */
+export const isOfOne = ({ typed }: RolesAround, { to, value }: Open): boolean =>
+  value <= MOST_BOTTLE_ML && /^(?:ones?|bottles?|size|each|apiece|ciascuna)$/.test(typed.tokens[to]?.text ?? '')
+
+/** As bottles are sold near 700 ml. */
+const NEAR_ML = 100
+
+/** From here on several bottles hold it together. */
+const MOST_BOTTLE_ML = 1400
+
+/** `2 bottles of gin, 70 cl each`, `half a bottle of gin, a 70 cl one`: that many times the size. */
+export function asManyOf({ typed }: RolesAround, size: Open, count: number): void {
+  const isEach = EACH.test(typed.tokens[size.to]?.text ?? '')
+  // `Half a bottle (350 ml)`: that is what is left.
+  const isLeft = Math.abs(size.value / count - SPIRIT_BOTTLE_ML) < NEAR_ML
+  if (count === 1 || (size.value >= MOST_BOTTLE_ML && !isEach) || (isLeft && !isEach)) return
+  const each = /^[\d.,]+ ?(?:ml|cl|l)$/i.test(size.text) ? size.text : `${size.value} ml`
+  size.text = Number.isInteger(count) ? `${count} x ${each}` : `${Math.round(count * size.value)} ml`
+  size.value *= count
+}
