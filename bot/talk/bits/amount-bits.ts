@@ -21,6 +21,8 @@ export const OF = new Set(['of', 'di', 'd', 'da', 'x', 'del', 'della'])
 
 const PER_LITRE = new Set(['per', 'al', 'a', 'each', 'every', 'the', 'to'])
 
+const ARTICLE = /^(?:the|a|each|every|ogni)$/
+
 const LITRE = new Set(['litre', 'liter', 'l', 'litro', 'lt'])
 
 /** `4/5`, `4 out of 5`, `four stars`. */
@@ -62,7 +64,10 @@ export function measureAt({ typed, lexicon }: Around, at: number): Bit | null {
   const text = `${numberText} ${unitText}`.trim()
   if (kind === 'mass') {
     const ofSugar = thingAt(typed.tokens, OF.has(wordAt(typed, next)) ? next + 1 : next, lexicon)
-    const from = ofSugar?.kind === 'sugar' ? ofSugar.next : next
+    const behind = ofSugar?.kind === 'sugar' ? ofSugar.next : next
+    // `250 grams to the litre`.
+    const from =
+      /^(?:to|for|per)$/.test(wordAt(typed, behind)) && ARTICLE.test(wordAt(typed, behind + 1)) ? behind + 1 : behind
     const isPer = PER_LITRE.has(wordAt(typed, from)) || wordAt(typed, from) === '/'
     if (isPer && LITRE.has(wordAt(typed, from + 1))) return bit('sweetness', at, from + 2, value, `${value} g/L`)
   }

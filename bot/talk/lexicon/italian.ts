@@ -79,7 +79,7 @@ export const italian: Lexicon = {
     instead: `sostituisci, al posto dei, al posto delle, al posto dello, al posto dell, invece dello, invece del, invece della, invece dei, invece delle, ops, anziche, invece, invece di, al posto di, al posto del, al posto della, anzi, cambia, metti, facciamo, volevo dire, intendevo, no scusa, scusa, non, e se, e con, piuttosto, fai`,
     could_be: `se fossero, se fosse, e se usassi, potrebbe essere, potrebbero essere, si puo fare con, posso usare, posso farlo con, farlo con, lo faccio con`,
     what_of_it: `quante bottiglie, quanto ne viene, quanto ne esce, quanto ne ottengo, quante ne vengono, quando sara pronto, quando e pronto, quanto ci vuole, quanto ci mette, tra quanto e pronto, fra quanto e pronto, quando lo posso bere, quando posso berlo, quanto viene forte, che gradazione viene`,
-    only_have: `ho solo, ho soltanto, c e solo, solo la, solo il, non trovo, non ho, ho finito, se uso, se usassi, e con, con, usando, trovo solo, mi e rimasta solo, solo`,
+    only_have: `trovo soltanto, c e soltanto, abbiamo solo, abbiamo soltanto, vendono solo, vendono soltanto, ho trovato solo, ho solo, ho soltanto, c e solo, solo la, solo il, non trovo, non ho, ho finito, se uso, se usassi, e con, con, usando, trovo solo, mi e rimasta solo, solo`,
     without: `lascialo|lasciala|lasciali|lasciale|lasciamolo|lasciamola fuori|via, toglilo, toglila, toglili, toglile, levalo, levala, senza, togli, leva, niente, tranne, escludi, lascia fuori, meno`,
     not_so: `non, no, sbagliato`,
     yes: `si grazie, si dai, va benissimo, per favore, quello, si, certo, ok, va bene, esatto, giusto, perfetto, d accordo, sicuro, dai, certamente, proprio cosi`,

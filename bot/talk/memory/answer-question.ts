@@ -25,10 +25,30 @@ const ORDINALS: readonly (readonly [RegExp, number])[] = [
   [/^(?:4|fourth|quarto)$/, 3],
 ]
 
+const MOST_ANSWER = 16
+
+/** `The ginger one, I should have said so at once`: of a longer answer only the jar counts, where it tells and asks nothing else. */
+function jarNamedAtLength({ bits, typed, jars, has }: Sentence, choices: readonly CallRead[]): CallRead | null {
+  const [only, another] = bits
+  if (only === undefined || another !== undefined || (only.kind !== 'plant' && only.kind !== 'jar')) return null
+  if (
+    typed.tokens.length > MOST_ANSWER ||
+    typed.text.includes('?') ||
+    has(...DEEDS, 'asking', 'why', 'remind', 'be_quiet', 'show_jar')
+  )
+    return null
+  if (/\b(?:not|neither|except|non|tranne)\b/i.test(typed.text)) return null
+  const named = new Set(jarsOf(only, jars).flatMap(({ name, id }) => [name, `#${id}`]))
+  const meant = choices.filter(({ options }) => options.jar !== undefined && named.has(options.jar))
+  return meant.length === 1 ? meant[0]! : null
+}
+
 /** One of the answers that were offered, by its place or by a word of it. */
-function chosen({ typed, bits, jars }: Sentence, { choices, about }: Question): CallRead | null {
+function chosen(sentence: Sentence, { choices, about }: Question): CallRead | null {
+  const { typed, bits, jars } = sentence
   const words = typed.tokens.filter(({ kind }) => kind !== 'sign').map(({ text }) => text)
-  if (words.length === 0 || words.length > 5) return null
+  if (words.length === 0) return null
+  if (words.length > 5) return about.kind === 'which_jar' ? jarNamedAtLength(sentence, choices) : null
   const differing = choices.filter(({ options, command }) =>
     [command, ...Object.values(options)].some((text) =>
       words.some((word) => word.length > 2 && text.toLowerCase().split(/\s+/).includes(word)),

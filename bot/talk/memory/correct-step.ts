@@ -14,7 +14,7 @@ const AMOUNTS: Readonly<Record<string, readonly string[]>> = {
 
 /** Said of what was, not of what is wished. */
 const WAS =
-  /^(?:sorry|oops|whoops|was|were|meant|mean|wrong|correction|should|actually|mistyped|typo|misread|mismeasured|miscounted|misheard|miswrote|again|shouldve|shouldbe|reread|remeasured|rechecked|correct|letto|misurato|sbagliato|sbagliata|sbagliavo|scusa|scusate|volevo|intendevo|era|erano|anzi|ops)$/
+  /^(?:sorry|oops|whoops|was|were|meant|mean|wrong|correction|should|actually|mistyped|typo|misread|mismeasured|miscounted|misheard|miswrote|again|shouldve|shouldbe|reread|remeasured|rechecked|correct|letto|misurato|sbagliato|sbagliata|sbagliavo|scusa|scusate|volevo|intendevo|era|erano|anzi|ops|reflection|thoughts?|reconsidered|reconsidering|ripensandoci|ripensato)$/
 
 /** Steps of which a small number can only be a strength. */
 const OF_LIQUID: ReadonlySet<string> = new Set(['jar strain'])

@@ -1,6 +1,5 @@
 import { wordsFrom } from '../../../core/quantity/read/tokens.ts'
 import type { Sentence } from '../bits/bit.ts'
-import { measuresAsked } from '../frames/amount-slots.ts'
 import { frames } from '../frames/frames.ts'
 import type { CallRead, TalkReading } from '../frames/reading.ts'
 import type { Concept } from '../lexicon/lexicon.ts'
@@ -22,6 +21,16 @@ import {
 } from './plan-rules.ts'
 import type { Remembered } from './remembered.ts'
 import { callReading, changedOf, digitsOf, isAmountBit, numbersOf, OF_JAR, type Rule, setTo } from './rule.ts'
+import {
+  disliked,
+  explained,
+  inMeasures,
+  inOtherMeasures,
+  ofWhatWasSaid,
+  otherGlass,
+  sameWith,
+  targetAtLength,
+} from './said-at-length.ts'
 import { agreed, begun, doneAsOffered, ofOtherJar, shownAgain, troubleAnswered } from './step-rules.ts'
 import { sugarShare } from './sugar-share.ts'
 import { otherSweetener } from './sweetener-rule.ts'
@@ -61,7 +70,8 @@ const tasteChanged: Rule = (sentence, last) => {
   const isSlight = has('slightly')
   let changed: CallRead | null = null
   // `Too strong` of what was only worked out is a wish; of a jar it may be trouble.
-  const isWorkedOut = WORKED_OUT.test(last.command) && sentence.bits.length === 0
+  const isOfTarget = sentence.bits.every(({ kind }) => kind === 'strength' || kind === 'sweetness')
+  const isWorkedOut = WORKED_OUT.test(last.command) && isOfTarget && sentence.bits.length <= 1
   const says = (...concepts: readonly Concept[]): boolean => isWorkedOut && has(...concepts)
   const [isSweeter, isDrier] = [has('sweeter') || says('too_dry'), has('drier') || says('too_sweet')]
   const [isStronger, isWeaker] = [has('stronger') || says('too_weak'), has('weaker') || says('too_strong')]
@@ -69,6 +79,8 @@ const tasteChanged: Rule = (sentence, last) => {
   if (takes(call.command, 'to-strength') && (isStronger || isWeaker))
     changed = strengthened(changed ?? call, isStronger, isSlight)
   if (changed === null) return null
+  // A step in place of a number that is said would be a guess.
+  if (sentence.bits.some(({ kind, value }) => kind === 'mass' && value > 0)) return null
   // A target that is said with it goes before the step.
   const target = sentence.bits.find(({ kind }) => kind === 'strength' || kind === 'sweetness')
   return target === undefined ? callReading(changed) : (setTo(target, changed, false) ?? callReading(changed))
@@ -105,12 +117,6 @@ const resized: Rule = ({ has, bits, typed }, last) => {
   return changed === null ? null : callReading(changed)
 }
 
-const inMeasures: Rule = ({ has, bits, typed }, last) => {
-  if (bits.length > 0 || typed.tokens.length > 8) return null
-  const kitchen = measuresAsked(has)
-  return kitchen === null ? null : { kind: 'call', call: last, does: 'compute', leftOut: [], kitchen }
-}
-
 const target: Rule = ({ bits, typed, has }, last) => {
   const isShort = typed.tokens.filter(({ kind }) => kind === 'word').length <= 6
   const isWished = bits.every(({ kind }) => kind === 'strength' || kind === 'sweetness' || kind === 'bottles')
@@ -125,19 +131,16 @@ const target: Rule = ({ bits, typed, has }, last) => {
   return reading
 }
 
-/** `How many bottles is that?`: what was worked out says it. */
-const ofWhatWasSaid: Rule = ({ has, bits, typed }, last) => {
-  const isShort = typed.tokens.filter(({ kind }) => kind === 'word').length <= 8
-  const isOther = bits.length > 0 || has('keeps_long', 'bottles_left', 'to_buy', 'cost_me', 'freezes')
-  return last.command === 'plan' && isShort && !isOther && has('what_of_it') ? callReading(last) : null
-}
-
 const RULES: readonly Rule[] = [
   troubleAnswered,
+  explained,
   glassesOf,
+  otherGlass,
   ofOtherJar,
   correctedStep,
   doneAsOffered,
+  sameWith,
+  disliked,
   swapped,
   spiritInstead,
   corrected,
@@ -157,6 +160,8 @@ const RULES: readonly Rule[] = [
   styled,
   agreed,
   target,
+  targetAtLength,
+  inOtherMeasures,
   shownAgain,
   ofWhatWasSaid,
 ]
