@@ -24,12 +24,12 @@ export const againSentences = {
   notes: {
     again_as: ({ name, factor, by, isOtherwise }, format) =>
       by === null
-        ? `${isOtherwise ? 'The rest as in' : 'Same amounts as'} ${name}. Nothing’s started yet.`
+        ? `${isOtherwise ? 'Otherwise the same as' : 'Same amounts as'} ${name}. Nothing’s started yet.`
         : `${timesThe(factor, format)} the amounts of ${name}, ${by === 'bottles' ? 'to fill your bottles' : 'scaled to your spirit so it tastes as strong'}. Nothing’s started yet.`,
     again_strained: ({ wentDays, plannedDays, isAsItWent }) => {
       const went = wentDays === 0 ? 'the same day' : `after ${counted(wentDays, 'day')}`
       return isAsItWent
-        ? `Last time you strained ${went}, not ${spanWords(plannedDays)}. You liked it, so it’s ${wentDays} again.`
+        ? `Last time you strained ${went}, not ${spanWords(plannedDays)}. You liked it, so it’s ${wentDays === 0 ? 'the same day' : counted(wentDays, 'day')} again.`
         : `Last time you strained ${went}. This time it’s ${spanWords(plannedDays)}, as planned.`
     },
     again_came_out: ({ made, planned, isAsItWent }, format) =>

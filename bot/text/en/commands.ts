@@ -168,7 +168,7 @@ const stepTexts = {
       water: 'Water or juice: 750 ml',
       sugar: 'Sugar: 560 g, 620 g honey, or just honey',
       'on-fruit': 'yes: dry sugar on the strained fruit',
-      'from-fruit': 'What that drew goes back: yes, 230 ml',
+      'from-fruit': 'Juice the sugar drew out, going back in: yes, 230 ml',
       when,
       after,
       again: 'yes: you did it twice that day, so count it twice',
@@ -246,7 +246,7 @@ const stepTexts = {
     examples: ['/jar rename lemon to:midwinter lemon'],
   },
   'jar later': {
-    summary: 'No reminders of a jar, or of all, until a day or an hour',
+    summary: 'No reminders for a jar, or for all, until a day or an hour',
     options: { jar: `${jar}, or all`, until: 'When you want them again: Saturday, in 2 weeks, 18:00, 3 hours' },
     examples: ['/jar later all until:in 2 weeks', '/jar later lemon until:18:00'],
   },
@@ -297,7 +297,7 @@ const servingText = {
 const labelCommandText = {
   summary: 'What the finished drink may be called, and what a label has to say',
   options: {
-    strength: 'Its strength, as computed when it was made: 30%',
+    strength: 'Its strength, as worked out when it was made: 30%',
     sweetness: 'Its sugar: 250 g/L',
     of: 'What it’s made from: lemon, or lemon + ginger',
     sugar: 'What it’s sweetened with, if not white sugar: honey',
@@ -346,8 +346,8 @@ export const commandTexts = {
   syrup: {
     summary: 'How much sugar and water to add after straining',
     options: {
-      infusion: 'The strained, drained liquid: 920 ml, or better 770 g',
-      jar: 'One of your strained jars, instead of infusion: and its strength',
+      infusion: 'The strained liquid: 920 ml, or better 770 g',
+      jar: 'One of your strained jars, instead of infusion and strength',
       strength: 'Strength of that liquid, not of the spirit’s bottle: 90%, or 90.6% at 28 C',
       'to-strength': 'The strength you want: 30%',
       'to-sweetness': 'The sweetness you want: 250 g/L, or dry, everyday, rich',
@@ -401,7 +401,7 @@ export const commandTexts = {
     options: {
       liqueur: 'How much there is: 1.8 l',
       jar: 'Or one of your jars: I know its strength and sugar, and can record what you add',
-      strength: 'Its strength, as computed when it was made: 33%',
+      strength: 'Its strength, as worked out when it was made: 33%',
       sweetness: 'Its sugar: 300 g/L',
       'to-strength': 'The strength you want: 30%',
       'to-sweetness': 'The sweetness you want: 250 g/L, or dry, everyday, rich',

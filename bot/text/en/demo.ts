@@ -144,5 +144,5 @@ export const seasonText: SeasonText = {
   heading: (day: CalendarDay) => `── ${dayText(day)} ──`,
   shakesLeftOut: 'From here on we skip the shaking.',
   goOn: '(Enter for the next day)',
-  end: 'That was a whole season. Nothing was saved. Ready to start yours? Type: npm start',
+  end: 'That was a whole season, and nothing was saved. To start yours: npm start',
 }

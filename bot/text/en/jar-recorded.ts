@@ -63,7 +63,7 @@ export function recordedText(
     case 'bottled':
       return `${done}: ${bottleWords(happening.bottles, format)}${leftMl === null ? '' : `, about ${format.round.volume(leftMl.value)} left over`}.`
     case 'put_off':
-      return `I’ll speak of ${name} again from ${untilText({ ...happening, zone: 'zone' in happening ? happening.zone : null }, format)}.`
+      return `I’ll remind you about ${name} again from ${untilText({ ...happening, zone: 'zone' in happening ? happening.zone : null }, format)}.`
     case 'emptied':
       return `${done}. It stays in your notebook.`
     case 'discarded':

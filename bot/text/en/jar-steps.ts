@@ -261,7 +261,7 @@ const stepHeadlines = {
   jar_renamed: ({ before, name }) => `“${before}” is now “${name}”.`,
   jar_all_shaken: ({ names, day }, format) => `Shaken${onDayText(day, format)}: ${firstNames(names, MOST_NAMES)}.`,
   jar_all_put_off: ({ names, ...until }, format) =>
-    `I’ll speak of ${firstNames(names, MOST_NAMES)} again from ${untilText(until, format)}.`,
+    `I’ll remind you about ${firstNames(names, MOST_NAMES)} again from ${untilText(until, format)}.`,
   jar_already: ({ names, kind, day }, format) =>
     `${listed(names)} ${plural(names.length, 'is', 'are')} already down as ${didWords[kind]}${day === null ? '' : onDayText(day, format)}. Nothing changed.`,
   jar_open_since: ({ name, day }, format) =>

@@ -36,7 +36,7 @@ const strainText = ({ name, fromDay, byDay }: RemindedJar, today: IsoDay, format
   return byDay === null ? `Strain ${name}.` : `Strain ${name} by ${dayWords(byDay, today, format)}.`
 }
 
-/** `Strain lemon and plum by 6 December.`, `basil is 1 day late to strain.` */
+/** `Strain lemon and plum by 6 December.`, `basil should have been strained 1 day ago.` */
 function strainAside(jars: readonly RemindedJar[], today: IsoDay, format: Format): string {
   const ofDay = (byDay: IsoDay | null): string => {
     const same = jars.filter((jar) => jar.byDay === byDay)
@@ -45,7 +45,7 @@ function strainAside(jars: readonly RemindedJar[], today: IsoDay, format: Format
     if (byDay === today) return `Today is the last day to strain ${names}.`
     if (byDay > today) return `Strain ${names} by ${dayWords(byDay, today, format)}.`
     const late = daysWords(daysBetween(dayFromIso(today), dayFromIso(byDay)))
-    return `${names} ${plural(same.length, 'is', 'are')} ${late} late to strain.`
+    return `${names} should have been strained ${late} ago.`
   }
   return [...new Set(jars.map(({ byDay }) => byDay))].map(ofDay).join(' ')
 }

@@ -36,7 +36,7 @@ export const codeSentences = {
     code_dried: ({ ids }) => `Dried, not fresh: ${listed(ids.map(plantName))}. Fresh needs a different amount.`,
     code_days: ({ usual, ...days }) =>
       // Days that were are one number; one number may also have been planned, for a feast.
-      `${capital(spanWords(days))} on the plants, ${days.fromDays === days.byDays ? 'as in that batch' : 'as that batch was planned'}.` +
+      `${capital(spanWords(days))} on the plants, ${days.fromDays === days.byDays ? 'the same as that batch' : 'as that batch was planned'}.` +
       `${usual === null ? '' : ` Most steep them ${spanWords(usual)}, so taste before you strain.`}`,
   },
 } satisfies Feature<CodeMessages>
@@ -56,7 +56,8 @@ export const codeProblems = {
   code_newer: () => 'I can’t read this code: it’s from a newer version of me, or has a plant I don’t know yet.',
   recipe_too_long: ({ most }) =>
     `I can’t share this batch: it has too many plants and spirits for a code of ${most} characters.`,
-  plant_unshared: ({ name }) => `I can’t share this jar: it has ${unknownName(name)}, and I know no limit for that.`,
+  plant_unshared: ({ name }) =>
+    `I can’t share this jar: it has ${unknownName(name)}, and I don’t know a safe limit for that.`,
   nothing_to_share: () => 'This jar has no plants and spirit yet, so there’s nothing to share.',
   not_in_recipe: ({ typed, plants }) =>
     `“${typed}” isn’t in that batch. It has ${listed(plants.map(formName))}. How much of that do you have?`,
@@ -200,7 +201,7 @@ export const shareProblems = {
   },
   share_discarded: ({ jar }) =>
     `You threw ${jar} away, so I can’t share it. If that was a slip: ${lineTyped('jar undo', { jar })}`,
-  bad_share: ({ typed }) => `I know no shared batch “${typed}”. Press its button, or ask its maker for the code.`,
+  bad_share: ({ typed }) => `I don’t know a shared batch “${typed}”. Press its button, or ask its maker for the code.`,
   share_withdrawn: () => 'This batch’s maker no longer shares it, so I can’t show its recipe.',
   share_gone: () => 'This batch is no longer shared: its maker has nothing here by that name.',
 } satisfies Written<ShareProblems>

@@ -19,7 +19,7 @@ const NOT_WRITTEN: Readonly<Record<string, string>> = {
 const copyBack = ({ userId, day }: { readonly userId: string; readonly day: string | null }): string =>
   day === null
     ? 'No copy of it has a jar in it. Only npm start makes copies, when it starts and every night.'
-    : `The copy of ${day} still has jars in it. To get it back, stop me and type: npm run doctor -- restore ${userId} ${day}`
+    : `The copy from ${day} still has jars in it. To get it back, stop me and type: npm run doctor -- restore ${userId} ${day}`
 
 /** The line that shows what became of something. */
 const look = (jar: string | undefined): string => (jar === undefined ? '/jar list' : lineOf(call('jar show', { jar })))
@@ -28,8 +28,8 @@ const look = (jar: string | undefined): string => (jar === undefined ? '/jar lis
 export const storageProblems: Written<StorageProblems> = {
   locked: ({ folder, host, pid, isHere }) =>
     isHere
-      ? `Another Larderbell (process ${pid}) works on the jars in ${folder}. Use that one, or end it first. Nothing was changed.`
-      : `A Larderbell on ${host} (process ${pid}) works on the jars in ${folder}. End it there first. If it’s gone for good, or ${host} is an old name of this machine, empty the folder ${folder}/lock. Nothing was changed.`,
+      ? `Another Larderbell (process ${pid}) works on the jars in ${folder}. Use that one, or stop it first. Nothing was changed.`
+      : `A Larderbell on ${host} (process ${pid}) works on the jars in ${folder}. Stop it there first. If it’s gone for good, or ${host} is an old name of this machine, empty the folder ${folder}/lock. Nothing was changed.`,
   no_rights: ({ path }) =>
     `I’m not allowed to read or write ${path}, so nothing was changed. Give me the rights to it.`,
   disk_full: ({ path }) => `The disk is full (${path}). Nothing was changed. Make room and try again.`,
@@ -47,11 +47,11 @@ export const storageProblems: Written<StorageProblems> = {
   unreadable: ({ path, userId, day }) =>
     `I can’t read ${path}, and I couldn’t set it aside either. Nothing was changed. ${copyBack({ userId, day })}`,
   no_copy: ({ userId, day, days }) => {
-    const none = `There’s no copy of ${userId} of ${day}, so nothing was changed.`
+    const none = `There’s no copy of ${userId} from ${day}, so nothing was changed.`
     const [latest] = days
     return latest === undefined
-      ? `${none} There’s none of another day either.`
-      : `${none} There’s one of ${listed(days)}. For the latest, type: npm run doctor -- restore ${userId} ${latest}`
+      ? `${none} There’s none from another day either.`
+      : `${none} There’s one from ${listed(days)}. For the latest, type: npm run doctor -- restore ${userId} ${latest}`
   },
   bad_copy: ({ path }) => `The copy ${path} can’t be read. Nothing was changed. Try another day.`,
   bad_user_id: () => 'I don’t know who that is, so I keep nothing for them.',
@@ -77,8 +77,8 @@ export const storageInDiscord: Written<StorageProblems> = {
   unreadable: ({ day }, format) =>
     day === null
       ? `I can’t read your jars, so I left everything as it is. ${TELL}`
-      : `I can’t read your jars, so I left everything as it is. There’s a copy of ${format.day(dayFromIso(day))}. ${TELL}`,
-  no_copy: ({ day }, format) => `There’s no copy of your jars of ${format.day(dayFromIso(day))}.`,
+      : `I can’t read your jars, so I left everything as it is. There’s a copy from ${format.day(dayFromIso(day))}. ${TELL}`,
+  no_copy: ({ day }, format) => `There’s no copy of your jars from ${format.day(dayFromIso(day))}.`,
   bad_copy: () => `I can’t read that copy of your jars. ${TELL}`,
   bad_user_id: () => 'I don’t know who you are, so I keep nothing for you.',
   closed: () => 'I’m restarting. Please try again in a minute.',

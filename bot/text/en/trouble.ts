@@ -200,8 +200,8 @@ export const troubleSentences = {
       // What is smelled stands last, so that nothing after it reads as a smell.
       const first = signs.slice(0, MOST_SIGNS).toSorted((one, other) => Number(isSmell(one)) - Number(isSmell(other)))
       const rest = signs.slice(MOST_SIGNS)
-      const also = rest.length === 0 ? '' : ` The same goes for ${either(rest)}.`
-      return `But throw it away with ${either(first)}.${also}`
+      const also = rest.length === 0 ? '' : ` Same with ${either(rest)}.`
+      return `But throw it away if it has ${either(first)}.${also}`
     },
   },
   actions: {

@@ -114,8 +114,8 @@ describe('/again', () => {
     expect(strong.plants[0]!.massG.value).toBeCloseTo(plan.data.botanicals[0].massG, 6)
     expect(strong.days.strainBy).toBe(plan.data.dates.strainBy)
     expect(text).toContain('so you’ll dilute it to 40 % first, as that batch was')
-    expect(text).toContain('14 days on the plants, as in that batch')
-    expect(await desk.textOf('/again lemon name:same')).toContain('14 days on the plants, as in that batch')
+    expect(text).toContain('14 days on the plants, the same as that batch')
+    expect(await desk.textOf('/again lemon name:same')).toContain('14 days on the plants, the same as that batch')
     expect((await begunAgain(desk, '/again lemon name:same')).days.strainBy).toBe(strong.days.strainBy)
   })
 

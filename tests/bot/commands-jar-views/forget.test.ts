@@ -52,7 +52,7 @@ describe('/forget', () => {
     expect((await desk.jsonOf('/forget')).data).toMatchObject({ jars: 4, entries: 7 })
     const rest = await deskWith({ jars: hidden }, { width: 200 })
     expect(await rest.textOf('/forget confirm:yes')).toMatch(
-      /^Deleted: no running jar \(but 1 in the notebook, 1 undone\) with 4 entries,/,
+      /^Deleted: no running jars \(but 1 in the notebook, 1 undone\) with 4 entries,/,
     )
   })
 

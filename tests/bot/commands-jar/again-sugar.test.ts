@@ -17,7 +17,7 @@ it.each([
   expect(sweetenedG(flat(await desk.textOf('/again plum')))).toBe(beforeG)
   const again = flat(await desk.textOf(`/again plum sugar:${sugarG} g`))
   expect(sweetenedG(again)).toBe(nowG)
-  expect(again).toContain('The rest as in plum.')
+  expect(again).toContain('Otherwise the same as plum.')
 })
 
 it('stirs in a little where less sugar in the jar is nearly as sweet as what was planned', async () => {

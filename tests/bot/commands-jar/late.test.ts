@@ -128,12 +128,14 @@ describe('/jar later all', () => {
     await desk.ask('/jar strain strained measured:900 ml')
     await desk.ask('/jar later quiet until:in 3 days')
     const text = await desk.textOf('/jar later all until:18:00')
-    expect(text).toMatch(/of waiting and strained again from 18:00 on 2 November 2026\.$/m)
+    expect(text).toMatch(/about waiting and strained again from 18:00 on 2 November 2026\.$/m)
     expect((await desk.storyOf('quiet')).happened).toHaveLength(2)
     expect((await desk.refused('/jar later all until:18:00')).message).toBe(
       'Nothing is due before 18:00 on 2 November 2026, so there’s nothing to postpone.',
     )
-    expect(await desk.textOf('/jar later all until:in 2 days')).toMatch(/ of shaken, waiting and strained again from /)
+    expect(await desk.textOf('/jar later all until:in 2 days')).toMatch(
+      / about shaken, waiting and strained again from /,
+    )
   })
 })
 
@@ -171,6 +173,6 @@ describe('a day of the week', () => {
     expect((await desk.refused('/jar later all until:tomorrow')).message).toContain('nothing to postpone')
     await desk.ask(LEMON.replace('lemon', 'ginger'))
     expect((await desk.refused('/jar later all until:tomorrow')).message).toContain('Nothing is due before')
-    expect(await desk.textOf('/jar later all until:in 2 days')).toMatch(/ of ginger again from /)
+    expect(await desk.textOf('/jar later all until:in 2 days')).toMatch(/ about ginger again from /)
   })
 })

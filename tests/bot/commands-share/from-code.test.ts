@@ -146,7 +146,7 @@ describe('/plan from:', () => {
     const code = await codeAfter(`/jar start lemon ${OF} ${WISH} when:2026-09-01`, '/jar strain lemon')
     const text = await desk.textOf(`/plan from:${code}`)
     expect(text).toContain(
-      '80 days on the plants, as in that batch. Most steep them 14 to 21 days, so taste before you strain.',
+      '80 days on the plants, the same as that batch. Most steep them 14 to 21 days, so taste before you strain.',
     )
   })
 

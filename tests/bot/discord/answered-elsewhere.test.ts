@@ -54,12 +54,12 @@ it('is drawn from what is kept, also after a restart: with what nobody pressed, 
   await edited(message)
   expect(labels(message)).toEqual(['All shaken', 'Show jars', 'Reminders…'])
   expect(textOf(message.json)).toMatch(
-    /Shake lemon, peach and basil.*✓ peach is thrown away.*✓ I’ll speak of sun and basil again from /s,
+    /Shake lemon, peach and basil.*✓ peach is thrown away.*✓ I’ll remind you about sun and basil again from /s,
   )
   await fake.slash('jar undo', { jar: 'basil' })
   await edited(message, 2)
   expect(labels(message)).toEqual(['All shaken', 'Later today', 'Tomorrow', 'Show jars', 'Reminders…'])
-  expect(textOf(message.json)).toMatch(/✓ I’ll speak of sun again from .*↩ Undone: reminders for basil/s)
+  expect(textOf(message.json)).toMatch(/✓ I’ll remind you about sun again from .*↩ Undone: reminders for basil/s)
 })
 
 it('has room for whatever answers it', async () => {

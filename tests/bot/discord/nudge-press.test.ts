@@ -137,7 +137,7 @@ describe('putting off', () => {
   it('to later today comes again that evening, once, with a nudge of its own', async () => {
     const message = await nudge()
     const answer = await fake.press(message, LATER)
-    expect(answer.text).toMatch(/of lemon again from <t:\d+:f>/)
+    expect(answer.text).toMatch(/about lemon again from <t:\d+:f>/)
     await edited(message)
     expect(labels(message)).toEqual(['Shaken', SHOW, REMINDERS])
     await here.later(9 * 60 - 1)

@@ -86,9 +86,12 @@ describe('doctor restore', () => {
   it.each([
     [
       ['local', '2026-11-24'],
-      /^There’s no copy of local of 2026-11-24.* type: npm run doctor -- restore local 2026-11-25\n$/,
+      /^There’s no copy of local from 2026-11-24.* type: npm run doctor -- restore local 2026-11-25\n$/,
     ],
-    [['222222222222222222', '2026-11-25'], /^There’s no copy of 222222222222222222 .* none of another day either\.\n$/],
+    [
+      ['222222222222222222', '2026-11-25'],
+      /^There’s no copy of 222222222222222222 .* none from another day either\.\n$/,
+    ],
     [['../local', '2026-11-25'], /^I don’t know who that is/],
   ])('says why it cannot: %j', (argv, sentence) =>
     torn(async (folder) => {

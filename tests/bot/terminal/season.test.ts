@@ -60,7 +60,7 @@ describe('the season', () => {
     const { printed } = await season
     expect(printed.split('\n').filter((line) => stringWidth(line) > WIDTH)).toEqual([])
     expect(printed.split('\n').length).toBeLessThan(460)
-    expect(printed).toMatch(/Type:\s+npm\s+start\n$/)
+    expect(printed).toMatch(/To start yours: npm start\n$/)
   })
 
   it('follows one jar from the shop to the freezer first, with the replies as they are given', async () => {
