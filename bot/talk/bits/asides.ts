@@ -42,13 +42,30 @@ function isOfPeople({ tokens }: TypedText, { from, to }: Bit): boolean {
   return isWe && /^(?:in|at|of|,|\.|and|here|people|women|men|friends)$/.test(word(to))
 }
 
+const isOfSomebody = (typed: TypedText, bit: Bit): boolean =>
+  isAge(typed, bit) || (isOfPeople(typed, bit) && !isFor(typed, bit))
+
 /** For people a drink is made: `for 40 people`, `per 20 amici`. */
 const isFor = ({ tokens }: TypedText, { from }: Bit): boolean =>
   /^(?:for|per|to|expect|about)$/.test(tokens[from - 1]?.text ?? '')
 
+const OTHER_AWAY =
+  /(?:^| )(?:wifes?|husbands?|shes?|hes?|theyre|they|sons?|daughters?|mums?|dads?|mothers?|fathers?|kids|friends?|sisters?|brothers?|moglie|marito|figli[oae]?|mamma|papa)(?: (?:is|are|away|off|out|gone|at|work|home|via|e|fuori|in|holiday|vacanza))+(?: (?:until|till|til|fino|since|from|dal|da))?(?: (?:a|al|the|on))?$/
+
+/** `My husband is away until Friday`: the day is his. */
+const isOfAway = ({ tokens }: TypedText, { from, text, kind }: Bit): boolean =>
+  kind === 'date' &&
+  text !== 'today' &&
+  OTHER_AWAY.test(
+    tokens
+      .slice(Math.max(0, from - 8), from)
+      .map((token) => token.text)
+      .join(' '),
+  )
+
 /** The bits of what is told: how old somebody is, and how many there are at home, are no amounts. */
 export const withoutAsides = (typed: TypedText, bits: readonly Bit[]): readonly Bit[] =>
-  bits.filter((bit) => bit.kind !== 'bare' || !(isAge(typed, bit) || (isOfPeople(typed, bit) && !isFor(typed, bit))))
+  bits.filter((bit) => !isOfAway(typed, bit) && !(bit.kind === 'bare' && isOfSomebody(typed, bit)))
 
 /** What somebody does who lends a hand, or is only spoken of. */
 const LENDS_HAND =

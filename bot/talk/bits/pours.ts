@@ -1,6 +1,7 @@
 import { type ConceptSpan, wordSet } from '../lexicon/concepts.ts'
 import { isStrengthLike, joins, type Open, type RolesAround, THINGS, wordsOf } from './attach.ts'
 import { isUncounted, uncount } from './said-again.ts'
+import { isOfSpiritNamed } from './spirit-named.ts'
 
 /** Whether a number may be a strength that has no sign: `at 35`. */
 const isStrong = (bit: Open | undefined): boolean =>
@@ -47,6 +48,7 @@ export function bottlesPoured(around: RolesAround, bits: Open[]): void {
   const isFilled = bits.some(({ kind, role, count = 1 }) => kind === 'bottles' && role === null && count > 1)
   const said = bits.filter(({ kind, role }) => kind === 'strength' && role !== null)
   if (isFilled && said.length === 1 && said[0]!.value <= MOST_OF_LIQUEUR) said[0]!.role = 'want'
+  if (isOfSpiritNamed(around, bits)) return
   bits.forEach((bit, at) => {
     const next = bits[at + 1]
     if (bit.kind !== 'bottles' || bit.role !== null || (bit.count ?? 1) > 3) return

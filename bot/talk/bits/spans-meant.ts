@@ -36,12 +36,23 @@ function isPoliteEnd(tokens: readonly Token[], { from, to }: ConceptSpan): boole
   return from > 0 && POLITE.test(said.join(' ')) && tokens.slice(to).every(({ text }) => PLEASE.test(text))
 }
 
+const AWAY: ReadonlySet<string> = new Set(['be_quiet', 'away', 'until'])
+
+const OTHER =
+  /^(?:wife|wifes|husband|husbands|she|shes|he|hes|they|theyre|son|sons|daughter|daughters|mum|mums|dad|dads|mother|mothers|father|fathers|kids|neighbour|neighbours|friend|friends|sister|sisters|brother|brothers|boss|moglie|marito|figli[oae]?|mamma|papa|lei|lui|loro)$/
+
+const isOfOther = (tokens: readonly Token[], from: number, to: number): boolean =>
+  tokens.slice(from, to).some(({ text }) => /^(?:away|via|off|gone)$/.test(text)) &&
+  tokens.slice(Math.max(0, from - 2), from).some(({ text }) => OTHER.test(text))
+
 /** The phrases that say what they seem to, by what stands before and behind them. */
 export const spansMeant = (spans: readonly ConceptSpan[], tokens: readonly Token[]): readonly ConceptSpan[] =>
   spans.filter((span) => {
     const { concept, from, to } = span
     // `No more than thirty per cent` asks for no peace.
     if (concept === 'be_quiet' && tokens[to]?.text === 'than') return false
+    // `My wife’s away till Thursday`: whoever else is away wants no peace.
+    if (AWAY.has(concept) && isOfOther(tokens, from, to)) return false
     if (concept === 'gave_away') return !(isReceived(tokens, from) || isFor(tokens, from))
     if (concept === 'asking') return !isPoliteEnd(tokens, span)
     if (HOT.has(concept) && tokens[from]!.text === 'hot') return !OF_HEAT.test(tokens[to]?.text ?? '')

@@ -6,6 +6,7 @@ export const computeFrames: readonly Frame[] = [
     command: 'plan',
     does: 'compute',
     cues: {
+      put_off: -4,
       make: 1.5,
       drink_named: 2.5,
       show_jar: -4,

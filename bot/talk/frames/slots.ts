@@ -26,6 +26,7 @@ import { prices } from './price-slots.ts'
 import { reminderFills } from './reminder-slots.ts'
 import { bottles, liquid, parts, spiritStrength, spirits } from './spirit-slots.ts'
 import { sweetener } from './sweetener-slot.ts'
+import { wishedSweetness } from './wished-sweetness.ts'
 
 const strength = find(({ kind, role }) => kind === 'strength' && role === 'have')
 
@@ -36,19 +37,6 @@ const strengthOrJar: Fill = (sentence, command) => {
   const { text, bits } = jarsMeant(sentence, 'serving')
   const abv = sentence.jars.find(({ name }) => name === text)?.strengthPercent() ?? null
   return abv === null ? null : { text: `${Math.round(abv)}%`, bits }
-}
-
-const STYLES = [
-  ['wish_dry', 'dry'],
-  ['wish_medium', 'everyday'],
-  ['wish_rich', 'rich'],
-] as const
-
-const wishedSweetness: Fill = ({ bits, has }) => {
-  const number = bits.find(({ kind, role }) => kind === 'sweetness' && role === 'want')
-  if (number !== undefined) return onlyBit(number)
-  const style = STYLES.find(([concept]) => has(concept))
-  return style === undefined ? null : { text: style[1], bits: [] }
 }
 
 const ratingOf = ({ bits }: Pick<Sentence, 'bits'>): SlotFilled | null => {

@@ -68,10 +68,43 @@ function meant(word: string, near: readonly string[]): string | null {
   return found.length === 1 ? found[0]! : null
 }
 
+const UNITS_SLIPPED: readonly string[] = [
+  'litre',
+  'liter',
+  'litro',
+  'kilo',
+  'pint',
+  'gram',
+  'grams',
+  'pound',
+  'ounces',
+  'chilo',
+  'bottle',
+]
+
+/** `A litr of vodka`: between a number and what it is of, short words too. */
+function unitMeant(tokens: readonly Token[], at: number): string | null {
+  const [before, token, behind] = [tokens[at - 1], tokens[at]!, tokens[at + 1]]
+  if (token.kind !== 'word' || token.text.length < 4 || !/^(?:of|di|d)$/.test(behind?.text ?? '')) return null
+  const isCounted =
+    before?.kind === 'number' ||
+    /^(?:a|an|un|una|half|mezzo|of)$/.test(before?.text ?? '') ||
+    (before !== undefined && isNumberWord(before.text))
+  if (!isCounted || isWordOfCore(token.text) || UNITS_SLIPPED.includes(token.text)) return null
+  const found = UNITS_SLIPPED.filter((unit) => unit[0] === token.text[0] && isOneTypo(token.text, unit))
+  return found.length > 0 && !KNOWN.test(token.text) ? found[0]! : null
+}
+
+/** Words of their own. */
+const KNOWN =
+  /^(?:litres|liters|litri|kilos|chili|pints|pounds|bottles|grain|glass|botte|list|lite|little|late|print|paint|point|sound|found|round|count)$/
+
 /** The same pieces with one slip mended in each word that nothing knows, where it can only be one other. */
 export function respelt(tokens: readonly Token[], lexicon: Lexicon, names: ReadonlySet<string>): readonly Token[] {
   const vocabulary = vocabularyOf(lexicon)
-  return tokens.map((token) => {
+  return tokens.map((token, at) => {
+    const unit = unitMeant(tokens, at)
+    if (unit !== null) return { ...token, text: unit, isMended: true }
     if (token.kind !== 'word' || token.text.length < LEAST_LETTERS || names.has(token.text)) return token
     const text = meant(token.text, vocabulary.get(token.text[0]!) ?? [])
     return text === null ? token : { ...token, text, isMended: true }

@@ -89,6 +89,12 @@ function saysMore({ typed, lexicon, bits }: Sentence): boolean {
   )
 }
 
+const MEASURED: ReadonlySet<BitKind> = new Set(['volume', 'mass', 'strength', 'bottles'])
+
+/** Several amounts, and nothing asked: no entry stands for what is to be worked out. */
+export const isOfAmounts = (sentence: Sentence): boolean =>
+  !isAsked(sentence) && sentence.bits.filter(({ kind, role }) => MEASURED.has(kind) && role !== 'gone').length >= 2
+
 const OF_A_GLASS: ReadonlySet<BitKind> = new Set(['volume', 'mass', 'strength'])
 
 /** `How much alcohol is in a shot of the orange`: of a glass and of what is in it, so it is worked out, or asked how big it is. */

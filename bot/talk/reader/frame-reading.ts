@@ -62,7 +62,12 @@ export function readingOf(best: FrameTried, sentence: Sentence, isTyped = false)
     if (frame.command === 'jar start' && call.options['second-of'] === undefined) return planOf(call, leftOut)
     // `Did I shake it?`, `l'ho già scosso?`, `will shake it tomorrow`: the jar tells.
     const { jar } = call.options
-    if (jar !== undefined && (isAsked(sentence) || sentence.has('hypothesis')) && !isKeptAsked(frame.command))
+    if (
+      jar !== undefined &&
+      jar !== 'all' &&
+      (isAsked(sentence) || sentence.has('hypothesis')) &&
+      !isKeptAsked(frame.command)
+    )
       return { kind: 'call', call: { command: 'jar show', options: { jar } }, leftOut, does: 'compute' }
     return { kind: 'question', call, about: { kind: 'told_or_asked' }, choices: [call], leftOut }
   }
@@ -92,3 +97,8 @@ export const isDeedTold = ({ frame }: FrameTried, sentence: Sentence): boolean =
   sentence.has('own_jar') &&
   sentence.has(...DEEDS) &&
   isToldNow(sentence, frame.command)
+
+/** A reading by which something is written down, or asked about before it is. */
+export const isDeedRead = (reading: TalkReading): reading is Extract<TalkReading, { kind: 'call' | 'question' }> =>
+  (reading.kind === 'call' && reading.does === 'record') ||
+  (reading.kind === 'question' && reading.about.kind === 'told_or_asked')

@@ -19,9 +19,30 @@ export function isToldNow(sentence: Sentence, command: Path): boolean {
   return (
     sentence.has(...DEEDS, 'renamed', 'rated', 'syrup_in') &&
     (command !== 'jar shake' || sentence.has('shook')) &&
-    !within('hypothesis') &&
+    !isOnlyMeant(sentence, within) &&
     !isDenied(sentence)
   )
+}
+
+/** `Before I went to work`, `prima di uscire`: when it was, behind what was done. */
+const AROUND = /^(?:before (?:i|we|it)|prima di|when (?:i|we)|quando|after i|dopo)$/
+const GONE =
+  /^(?:went|left|came|got|had|was|were|woke|started|set|closed|locked|turned|going|leaving|coming|setting|breakfast|lunch|dinner|supper|work|bed|church|andare|uscire|partire|venire|dormire|pranzo|cena|colazione|sono|siamo|ero|eravamo|tornat\p{L}*|arrivat\p{L}*)$/u
+
+/** Whether it is only meant to be done; what tells of the time of a deed that is told before it means nothing more. */
+function isOnlyMeant({ typed, spans }: Sentence, within: (concept: Concept) => boolean): boolean {
+  if (!within('hypothesis')) return false
+  const deed = spans.find(({ concept }) => DEEDS.has(concept))
+  return !spans
+    .filter(({ concept }) => concept === 'hypothesis')
+    .every(({ from, to }) => {
+      const said = typed.tokens.slice(from, to).map(({ text }) => text)
+      const behind = typed.tokens.slice(to, to + 2).map(({ text }) => text)
+      if (deed === undefined || deed.to > from) return false
+      // `Before going to bed`.
+      if (said[0] === 'going' && /^(?:before|after)$/.test(typed.tokens[from - 1]?.text ?? '')) return true
+      return AROUND.test(said.join(' ')) && behind.some((word) => GONE.test(word))
+    })
 }
 
 /** `not`, `havent`, `non` directly before what was done. */

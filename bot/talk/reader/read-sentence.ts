@@ -15,6 +15,7 @@ import {
   isBeforeSymptom,
   isBySuiting,
   isFullCall,
+  isOfAmounts,
   isOfHandbook,
   leadOfTold,
   MAY_BURST,
@@ -22,7 +23,7 @@ import {
 } from './asked-of-handbook.ts'
 import { askedPlainly, isFreezingAsked } from './asked-plainly.ts'
 import { isOfMethanol } from './danger-asked.ts'
-import { callOf, isDeedTold, readingOf } from './frame-reading.ts'
+import { callOf, isDeedRead, isDeedTold, readingOf } from './frame-reading.ts'
 import { hiddenDanger, hiddenPlant } from './hidden-danger.ts'
 import { isAsked, mayBe } from './is-told.ts'
 import { partTaken } from './part-taken.ts'
@@ -80,10 +81,6 @@ export function readSentence(text: string, knows: Knows): TalkReading {
   return hiddenPlant(readPlainly(text, knows), text)
 }
 
-const isDeed = (reading: TalkReading): reading is Extract<TalkReading, { kind: 'call' | 'question' }> =>
-  (reading.kind === 'call' && reading.does === 'record') ||
-  (reading.kind === 'question' && reading.about.kind === 'told_or_asked')
-
 function readPlainly(text: string, knows: Knows): TalkReading {
   const sentence = sentenceIn(text, knows)
   const danger = refusedIn(text)[0]
@@ -95,7 +92,7 @@ function readPlainly(text: string, knows: Knows): TalkReading {
   const reading = partTaken(readOnce(sentence, text, knows), sentence)
   if (told !== null) {
     // A deed is not lost over it: it is done, or asked about, and the danger is said too.
-    return isDeed(reading) ? hiddenDanger({ ...reading, beside: told }, sentence) : topic({ id: told, others: [] })
+    return isDeedRead(reading) ? hiddenDanger({ ...reading, beside: told }, sentence) : topic({ id: told, others: [] })
   }
   const again = () => sentenceIn(text, knows, true)
   const once = (each: Sentence) => hiddenDanger(readOnce(each, text, knows), each)
@@ -107,7 +104,9 @@ function readPlainly(text: string, knows: Knows): TalkReading {
   const symptom = symptomTold(sentence, text, knows.findSymptom)
   if (symptom !== null) return symptomReading(sentence, symptom.id)
   const respelt = knows.findRespelt(text)
-  return respelt === null || !isOfHandbook(respelt.share, sentence) ? forgiving : topic(respelt)
+  return respelt === null || isOfAmounts(sentence) || !isOfHandbook(respelt.share, sentence)
+    ? forgiving
+    : topic(respelt)
 }
 
 function readOnce(sentence: Sentence, text: string, knows: Knows): TalkReading {
@@ -128,10 +127,10 @@ function readOnce(sentence: Sentence, text: string, knows: Knows): TalkReading {
   const score = best?.score ?? 0
   // A deed that is told of an own jar is asked about; no entry and no symptom stands in for what it lacks.
   const isDeed = best !== undefined && score >= LEAST && isDeedTold(best, sentence)
-  const found = isDeed || knows.command !== undefined ? null : knows.findEntry(text)
+  const isOther = isDeed || isOfAmounts(sentence) || knows.command !== undefined
+  const found = isOther ? null : knows.findEntry(text)
   const anyEntry = found !== null && isOfHandbook(found.share, sentence) ? found : null
   const entry = score >= SURE ? null : anyEntry
-  // What may happen is asked of the handbook, what has happened is trouble.
   const isAskedOf = symptom !== null && sentence.has('may_i', 'would_it') && !MAY_BURST.has(symptom.id)
   // `Gone cloudy, is it safe to drink?`: whether it has to go is what a trouble says first.
   const smell = symptom === null && knows.command === undefined ? oddSmell(text) : null
@@ -166,7 +165,7 @@ function readOnce(sentence: Sentence, text: string, knows: Knows): TalkReading {
       : topic(entry)
   }
   if (best === undefined || score < LEAST) return { kind: 'lost', nearest: [] }
-  // `/jar show gone`: a name that no jar has is not the only jar.
+  // `/jar show gone`: no jar’s name.
   if (knows.command !== undefined && best.used.length === 0) return { kind: 'lost', nearest: [] }
   const isClose =
     second !== undefined &&

@@ -48,6 +48,29 @@ describe.each<readonly [text: string, read: string]>([
     '10 lemons and a litre of 95%, ready for the twentieth of December please',
     '/plan of:10 lemons spirit:1 litre 95% ready-by:20 of december',
   ],
+  // What is had in bottles is the spirit that was named before.
+  [
+    'Thinking of figs in brandy: I have half a kilo and two 70 cl bottles',
+    '/plan of:0.5 kilo figs spirit:2 x 70 cl brandy 40%',
+  ],
+  [
+    'voglio mettere le ciliegie nella grappa, ne ho un chilo e una bottiglia da un litro',
+    '/plan of:1 chilo ciliegie spirit:1 litro grappa 40%',
+  ],
+  // Whoever else is away asks for no peace, and the day is theirs.
+  ['my husband is away until Friday, 1 kg plums and a litre of rum', '/plan of:1 kg plums spirit:1 litre rum 40%'],
+  // How sweet it is to be.
+  ['eight lemons and a litre of 95%, go easy on the sugar', '/plan of:8 lemons spirit:1 litre 95% to-sweetness:dry'],
+  [
+    '9 lime e un litro di vodka, non lo vorrei troppo dolce',
+    '/plan of:9 lime spirit:1 litro vodka 40% to-sweetness:dry',
+  ],
+  [
+    'un chilo di prugne e un litro di grappa, che non sia troppo dolce',
+    '/plan of:1 chilo prugne spirit:1 litro grappa 40% to-sweetness:dry',
+  ],
+  // A slip in a unit.
+  ['half a litr of gin and 300 g figs', '/plan of:300 g figs spirit:0.5 litre gin 40%'],
   // What only carries the fruit is no pan.
   [
     'abbiamo un secchio di mandarini, ne uso venti, e ho un litro di alcol 95',
@@ -75,10 +98,15 @@ describe.each<readonly [shelf: Shelf, text: string, read: string]>([
     '/jar bottle lemon bottles:2 x 0.5 litre + 3 x 200 millilitres',
   ],
   ['lemon', 'shook the lemon while the kids were at school', '/jar shake lemon'],
+  ['lemon_ginger', 'I shook both jars before I went to work', '/jar shake all'],
+  ['lemon', 'shook the lemon before going to bed', '/jar shake lemon'],
+  ['lemon', 'ho scosso il limone prima di uscire', '/jar shake lemon'],
   ['lemon', 'the children helped me strain the lemon, 920 ml at 84%', '/jar strain lemon measured:920 ml strength:84%'],
 ])('with %s: %s', (shelf, text, read) => {
   it(`is ${read}`, async () => {
-    expect(await (await talkerFor({ after: null, shelf })).say(text)).toMatchObject({ read, code: null, recorded: 1 })
+    const { recorded, ...told } = await (await talkerFor({ after: null, shelf })).say(text)
+    expect(told).toMatchObject({ read, code: null })
+    expect(recorded).toBeGreaterThan(0)
   })
 })
 
@@ -90,4 +118,17 @@ it.each([
 ])('a child that might have some is no bystander: %s', async (text) => {
   const told = await (await talkerFor({ after: null, shelf: 'lemon' })).say(text)
   expect(told).toMatchObject({ command: 'handbook', data: { entry: 'children' }, recorded: 0 })
+})
+
+it.each([
+  'before I go to work I shake the lemon',
+  'when I shook both jars it leaked, should I worry',
+  'prima di uscire scuoto il limone',
+])('records nothing: %s', async (text) => {
+  expect(await (await talkerFor({ after: null, shelf: 'lemon_ginger' })).say(text)).toMatchObject({ recorded: 0 })
+})
+
+it('answers amounts with no entry of the handbook', async () => {
+  const { command } = await (await talkerFor({ after: null })).say('a litr of vodca and 900g rasberies')
+  expect(command).not.toBe('handbook')
 })
