@@ -10,7 +10,7 @@ import { findEntryRespelt } from '../../talk/handbook/respell.ts'
 import { english } from '../../talk/lexicon/english.ts'
 import { italian } from '../../talk/lexicon/italian.ts'
 import { whoAt } from '../../talk/memory/remembered.ts'
-import { clausesApart } from '../../talk/reader/clauses-apart.ts'
+import { clausesApart, SHOWN } from '../../talk/reader/clauses-apart.ts'
 import { deedsApart } from '../../talk/reader/deeds-apart.ts'
 import { readSentence } from '../../talk/reader/read-sentence.ts'
 import type { Dispatch } from '../run/call-outcome.ts'
@@ -57,6 +57,12 @@ const commandOf = (reading: TalkReading): string =>
 
 const isSame = (one: TalkReading, other: TalkReading): boolean => commandOf(one) === commandOf(other)
 
+/** A deed that is told, and lacks an amount or its jar. */
+const isLacking = ({ about, call }: Extract<TalkReading, { kind: 'question' }>): boolean =>
+  (about.kind === 'lacks' || about.kind === 'which_jar') && DEEDS.test(call.command)
+
+const DEEDS = /^jar (?:shake|strain|sweeten|filter|bottle|taste|add|open)$/
+
 /** The deeds of a sentence that tells of several, each understood by itself; null where it is read as a whole, which is `whole`. */
 export function deedsIn(
   line: string,
@@ -67,14 +73,21 @@ export function deedsIn(
   if (whole.kind === 'refused') return null
   const text = mended(line, dispatch, person)
   const surroundings = surroundingsOf(dispatch, person)
-  const parts = deedsApart(text, surroundings)
-  if (parts?.every((part) => isOne(readingFor(part, dispatch, person))) === true) return parts
   const clauses = clausesApart(text, surroundings)
+  const parts = deedsApart(text, surroundings)
+  // `Bottled the orange. How long now?`: what the jar shows answers the second.
+  const isShown = parts?.length === 2 && clauses?.at(-1)?.startsWith(SHOWN) === true
+  if (!isShown && parts?.every((part) => isOne(readingFor(part, dispatch, person))) === true) return parts
   const readings = clauses?.map((part) => readingFor(part, dispatch, person))
   // Two that are answered by one line are one.
   const [first, ...others] = readings ?? []
   // What the first lacks is not asked of the other.
   if (first !== undefined && others.length === 0) return isOne(first) ? clauses : null
+  // `Bottled. How long now?`: what is asked is answered, and how many bottles is asked last, so that it stays open.
+  if (first?.kind === 'question' && isLacking(first) && clauses !== null) {
+    const rest = others.map((each) => isAnswered(each) && each.kind !== 'question')
+    return [...clauses.slice(1).filter((_, at) => rest[at]), clauses[0]!]
+  }
   const isApart = first?.kind === 'call' && others.every((each) => isAnswered(each) && !isSame(first, each))
   return isApart ? clauses : null
 }

@@ -30,8 +30,8 @@ export const AMOUNTS = new Set<Bit['kind']>(['volume', 'mass', 'bare', 'bottles'
 
 export const THINGS = new Set<Bit['kind']>(['plant', 'spirit', 'sugar', 'water'])
 
-export const isStrengthLike = ({ kind, value }: Bit): boolean =>
-  kind === 'bare' && value >= STRENGTH.least && value <= STRENGTH.most
+export const isStrengthLike = ({ kind, value, role }: Bit): boolean =>
+  kind === 'bare' && role !== 'price' && value >= STRENGTH.least && value <= STRENGTH.most
 
 /** The words between two places. */
 export const wordsOf = ({ typed }: RolesAround, from: number, to: number): readonly string[] =>

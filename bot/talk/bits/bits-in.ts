@@ -11,6 +11,7 @@ import { type Around, isGravity, measureAt, NONE, ratingAt, sweetnessPerLitre } 
 import { isBirthday } from './birthday.ts'
 import { type Bit, bit } from './bit.ts'
 import { bottlesAt, sizeFirst } from './bottle-bits.ts'
+import { coinAt } from './coin-at.ts'
 import { drinksNamed } from './drinks-named.ts'
 import { filledAt } from './filled-bottles.ts'
 import { jarAt } from './jar-at.ts'
@@ -106,6 +107,8 @@ function bitAt(around: Around, at: number): Bit | null {
   const bottles = calledAt(typed, lexicon, at) ?? filledAt(around, at) ?? bottlesAt(around, at) ?? sizeFirst(around, at)
   if (rating !== null) return rating
   if (bottles !== null) return bottles
+  const coin = coinAt(typed, at)
+  if (coin !== null) return coin
   const measure = measureAt(around, at)
   if (measure !== null) return measure
   if (gravity !== null) return gravity

@@ -1,5 +1,5 @@
 import { wordSet } from '../lexicon/concepts.ts'
-import type { Open, RolesAround } from './attach.ts'
+import { AMOUNTS, type Open, type RolesAround } from './attach.ts'
 import { asManyOf, EACH, isOfOne } from './size-behind.ts'
 
 /** Plants and drinks that are to be left out: `without the ginger`. */
@@ -26,7 +26,10 @@ const isItself = ({ typed }: RolesAround, from: number, to: number): boolean =>
     .slice(from, to)
     .some(({ text }) => /^(?:it|them|that|lascial[oaie]|lasciamol[oaie]|toglil[oaie]|leval[oaie])$/.test(text))
 
-const CURRENCY = /^(?:£|€|\$|p|pence|cents|quid|euros?|pounds|dollars|bucks)$/
+const CURRENCY = /^(?:£|€|\$|p|pence|cents?|centesimi|quid|euros?|pounds|dollars|bucks)$/
+
+/** `A fiver`, `a tenner`. */
+const COIN = /^(?:fiver|tenner)$/
 
 export function prices(around: RolesAround, bits: Open[]): void {
   const isCost = around.spans.some(({ concept }) => concept === 'costs')
@@ -34,6 +37,13 @@ export function prices(around: RolesAround, bits: Open[]): void {
     const { tokens } = around.typed
     const isMarked = CURRENCY.test(tokens[bit.from - 1]?.text ?? '') || CURRENCY.test(tokens[bit.to]?.text ?? '')
     if (bit.kind === 'bare' && (isMarked || (isCost && bit.with === undefined))) bit.role = 'price'
+  })
+  // `22 quid a litre`: of one litre it is told what it costs, not of how much there is.
+  bits.forEach((bit) => {
+    const { tokens } = around.typed
+    const isOne = /^(?:an?|un|una|per)$/.test(tokens[bit.from]?.text ?? '') || tokens[bit.from - 1]?.text === '/'
+    const paid = tokens[bit.from - 1]?.text ?? ''
+    if (isOne && AMOUNTS.has(bit.kind) && (CURRENCY.test(paid) || COIN.test(paid))) bit.role = 'price'
   })
 }
 

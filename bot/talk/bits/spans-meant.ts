@@ -45,6 +45,13 @@ const isOfOther = (tokens: readonly Token[], from: number, to: number): boolean 
   tokens.slice(from, to).some(({ text }) => /^(?:away|via|off|gone)$/.test(text)) &&
   tokens.slice(Math.max(0, from - 2), from).some(({ text }) => OTHER.test(text))
 
+/** `L’ho scosso` is told; only with its mark, or with `già`, it may be asked whether it was. */
+const isToldOfIt = (tokens: readonly Token[], { from, to }: ConceptSpan): boolean =>
+  to - from === 2 &&
+  tokens[to - 1]!.text === 'ho' &&
+  tokens[to]?.text !== 'gia' &&
+  !tokens.some(({ text }) => text === '?')
+
 /** The phrases that say what they seem to, by what stands before and behind them. */
 export const spansMeant = (spans: readonly ConceptSpan[], tokens: readonly Token[]): readonly ConceptSpan[] =>
   spans.filter((span) => {
@@ -54,7 +61,10 @@ export const spansMeant = (spans: readonly ConceptSpan[], tokens: readonly Token
     // `My wife’s away till Thursday`: whoever else is away wants no peace.
     if (AWAY.has(concept) && isOfOther(tokens, from, to)) return false
     if (concept === 'gave_away') return !(isReceived(tokens, from) || isFor(tokens, from))
-    if (concept === 'asking') return !isPoliteEnd(tokens, span)
+    // `Rum is a tenner`: told.
+    if (concept === 'asking')
+      return !isPoliteEnd(tokens, span) && !/^(?:fiver|tenner|quid)$/.test(tokens[to]?.text ?? '')
+    if (concept === 'show_jar') return !isToldOfIt(tokens, span)
     if (HOT.has(concept) && tokens[from]!.text === 'hot') return !OF_HEAT.test(tokens[to]?.text ?? '')
     if (concept === 'how_strong') return !isTold(tokens, to)
     return concept !== 'tasted' || isMark(tokens, span)

@@ -30,6 +30,13 @@ export function weighTogether(
     said.add('as_needed')
     said.delete('how_much')
   }
+  if (isForBottles(said, bits, spans)) {
+    said.add('for_bottles')
+    said.delete('units_of_alcohol')
+  }
+  // `How many bottles from 10 lemons and a litre of 95`: what is planned says it.
+  if (said.has('plants_and_spirit') && said.has('plant_amount') && spans.some((span) => isBottlesAsked(span, typed)))
+    for (const asked of ['how_much', 'show_jar'] as const) said.delete(asked)
   if (said.has('plants_and_spirit') && isOfThingsAlone(typed, bits)) said.add('things_alone')
   if (said.has('how_strong')) for (const told of ['recipe_told', 'amounts_planned'] as const) said.delete(told)
   if (said.has('syrup') || said.has('sugar_word')) said.delete('only_thinned')
@@ -37,6 +44,26 @@ export function weighTogether(
   // `1 l of vodka, not very sweet` is wished of what is planned, not found of what is there.
   if (said.has('wish_dry') && said.has('plants_and_spirit') && !said.has('own_jar'))
     for (const found of ['too_dry', 'not_sweet'] as const) said.delete(found)
+}
+
+const isBottlesAsked = ({ concept, to }: ConceptSpan, { tokens }: TypedText): boolean =>
+  concept === 'how_much' && /^(?:bottles|bottiglie)$/.test(tokens[to]?.text ?? '')
+
+/**
+ * `How many lemons for two bottles`, `six half litre bottles of plum, how much spirit do I buy`: what a shelf takes, worked out backwards;
+ * of one bottle, of no size, it is asked how much goes into it.
+ */
+function isForBottles(said: ReadonlySet<Concept>, bits: readonly Bit[], spans: readonly ConceptSpan[]): boolean {
+  const bottles = bits.filter(({ kind, role }) => kind === 'bottles' && role === null)
+  const isFew = bottles.every(({ isSizeAssumed, count = 1 }) => isSizeAssumed === true && count < 2)
+  const isPlant = bits.some(({ kind, role }) => kind === 'plant' && role !== 'left_out')
+  const isOther = bits.some(
+    ({ kind, role }) =>
+      (kind === 'volume' && role !== 'price') || (kind === 'mass' && role !== 'price') || role === 'of_plant',
+  )
+  if (bottles.length === 0 || isFew || !isPlant || isOther) return false
+  const isDone = [...DEEDS].some((deed) => said.has(deed)) || said.has('glass_of')
+  return !isDone && spans.some(({ concept }) => concept === 'how_much' || concept === 'to_buy')
 }
 
 const MOST_ALONE = 8

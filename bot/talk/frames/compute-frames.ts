@@ -50,9 +50,11 @@ export const computeFrames: readonly Frame[] = [
       recipe_told: 2,
       amounts_planned: 1,
       several_planned: 3,
+      costs: -2,
       things_alone: 3,
       as_needed: 2,
       planned_by_day: 2.5,
+      for_bottles: 6,
       measured_drink: -2,
       suits: -0.5,
     },
@@ -69,6 +71,7 @@ export const computeFrames: readonly Frame[] = [
       'as_needed',
       'planned_by_day',
       'things_alone',
+      'for_bottles',
     ],
     bars: ['remind', 'be_quiet', 'calendar', 'spent'],
     slots: [
@@ -99,7 +102,7 @@ export const computeFrames: readonly Frame[] = [
       is_harmful: -1,
       strained: -1,
       better_of: -2,
-      costs: -2,
+      costs: -4,
       units_of_alcohol: -3,
       how_strong: -2,
       syrup: -2,
@@ -114,6 +117,7 @@ export const computeFrames: readonly Frame[] = [
       how_much_of_it: 2,
       amounts_planned: -1,
       several_planned: -2,
+      for_bottles: -4,
     },
     wants: ['how_much', 'per_litre', 'how_long', 'when_take_out', 'tell_me_about', 'suits'],
     ignores: ['volume', 'bare', 'span', 'spirit', 'bottles', 'strength'],
@@ -221,6 +225,7 @@ export const computeFrames: readonly Frame[] = [
       infusion: -1,
       syrup: -1,
       recipe_told: -2,
+      costs: -4,
     },
     wants: ['how_strong', 'pour_together', 'spirit_and_sweet'],
     slots: [
@@ -333,7 +338,7 @@ export const computeFrames: readonly Frame[] = [
   {
     command: 'shopping',
     does: 'compute',
-    cues: { to_buy: 4, drink_named: -3, plant_amount: -3, how_much: -1, costs: -1 },
+    cues: { to_buy: 4, for_bottles: -5, drink_named: -3, plant_amount: -3, how_much: -1, costs: -1 },
     wants: ['to_buy'],
     // What a beginner needs is another question.
     bars: ['before_it', 'with_amounts'],
@@ -348,9 +353,10 @@ export const computeFrames: readonly Frame[] = [
     does: 'compute',
     cues: { cost_me: 3.5, costs: 1, to_buy: -2 },
     wants: ['cost_me'],
+    // What has a price is no jar.
     slots: [
-      { option: 'jar', takes: 'jar' },
       { option: 'prices', takes: 'prices' },
+      { option: 'jar', takes: 'jar' },
     ],
     ignores: ['bottles'],
     covers: ['bottles'],

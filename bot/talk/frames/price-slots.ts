@@ -1,12 +1,14 @@
 import { MONEY } from '../../../core/cost/money.ts'
 import { parsePrices, writePriceTyped } from '../../../core/cost/read-price.ts'
 import { DomainError } from '../../../core/domain-error.ts'
+import type { TypedText } from '../../../core/quantity/read/tokens.ts'
+import { numberSaid } from '../../../core/quantity/said/number-said.ts'
 import type { Bit } from '../bits/bit.ts'
 import type { Fill } from './plant-slots.ts'
 
 /** What stands before the things: `what's a bottle costing me if`, `I paid`. */
 const BEFORE =
-  /^.*?\b(?:if|with|when|se|con)\s+(?=.*\d)|^(?:so\s+|well\s+|ok\s+|and\s+)*(?:(?:i|we)\s+(?:paid|pay|bought|got)|(?:ho|abbiamo)\s+(?:pagato|comprato|preso))\s+/iu
+  /^[^\d:]*:\s*(?=.*\d)|^[^\d:,]*\b(?:cost|costs|come to|spend|costa|costano|spendo|viene)\b[^\d:,]*[,?]\s*(?=.*\d)|^.*?\b(?:if|with|when|se|con)\s+(?=.*\d)|^(?:so\s+|well\s+|ok\s+|and\s+)*(?:(?:i|we)\s+(?:paid|pay|bought|got)|(?:ho|abbiamo)\s+(?:pagato|comprato|preso))\s+/iu
 
 /** `4 euro a kilo for the lemons`: the price first. */
 const TURNED = new RegExp(
@@ -16,7 +18,58 @@ const TURNED = new RegExp(
 
 const SOLD = /\d.*(?:\/|\b(?:per|an?|al|alla|each|apiece|l['’]un[oa]|for)\b)|\p{Sc}\s*\d|\d\s*\p{Sc}/iu
 
-const JOINT = /\s*[+;]\s*|,\s+(?=\p{L})|\s+(?:and|e|ed)\s+(?=(?:the\s+)?\p{L}[^,]*\d)/u
+const JOINT = new RegExp(
+  String.raw`\s*[+;]\s*|,\s+(?=\p{L}|\p{Sc}|${MONEY}\s*(?:\/|(?:a|an|per|al|alla|for)\b))|\s+(?:and|e|ed)\s+(?=(?:the\s+)?\p{L}[^,]*\d)`,
+  'u',
+)
+
+/** Notes and coins by the names that they are known by. */
+const COINS: ReadonlyMap<string, string> = new Map([
+  ['fiver', '£5'],
+  ['tenner', '£10'],
+])
+
+const CURRENCY = /^(?:quid|euros?|dollars?|bucks?|pence|p|cents?|centesim[io])$/
+
+/** `A fiver a bottle`, `two euros a kilo`, `gin’s fifteen quid`: what is paid, in figures, and what it is said with. */
+function inFigures({ text, tokens, wanted }: TypedText): string {
+  let [said, from] = ['', 0]
+  tokens.forEach((token, at) => {
+    if (token.from < from) return
+    const isArticle = /^(?:a|an|un|una|uno)$/.test(token.text)
+    const coin = COINS.get(tokens[isArticle ? at + 1 : at]?.text ?? '')
+    const number = isArticle ? { text: '1', next: at + 1 } : numberSaid({ text, tokens, wanted }, at, NONE)
+    const isPaid = number !== null && CURRENCY.test(tokens[number.next]?.text ?? '')
+    const [figures, next] =
+      coin !== undefined ? [coin, isArticle ? at + 2 : at + 1] : [number?.text ?? '', number?.next]
+    if ((coin === undefined && !isPaid) || next === undefined || /\d/.test(token.text)) return
+    said += `${text.slice(from, token.from)}${figures}`
+    from = tokens[next - 1]!.to
+  })
+  return `${said}${text.slice(from)}`
+    .replace(/(?<=\p{L})['’]s\s+(?=\p{Sc}?\d)/gu, ' is ')
+    .replace(/\b(?:went|(?:has |have )?gone|is|are) (?:up|down) to\b|\b(?:is|are|costs?) now\b/giu, 'is')
+}
+
+const NONE: ReadonlySet<string> = new Set()
+
+/** `A litre of 95 at 20 euros`: so much for one of it. */
+const ONE_OF = new RegExp(
+  String.raw`^(?:an?|one|1|un|una|per|a)\s+(?<unit>litre|liter|litro|l|kilo|kg|chilo|bottle|bottiglia|pint)\s+(?:of|di)\s+(?:the\s+)?(?<of>[\p{L}\d][^,]*?)\s+(?:at|for|a|is|costs?)\s+(?<price>${MONEY})$`,
+  'iu',
+)
+
+/** `10 lemons at 30p`: so much for each. */
+const COUNTED_AT = new RegExp(String.raw`^\d{1,3}\s+(?<of>\p{L}[^,]*?)\s+(?:at|a)\s+(?<price>${MONEY})$`, 'iu')
+
+function oneOf(item: string): string {
+  const counted = COUNTED_AT.exec(item)?.groups
+  if (counted !== undefined) return `${counted.of} ${counted.price} each`
+  const found = ONE_OF.exec(item)?.groups
+  if (found === undefined) return item
+  const of = /^\d+(?:[.,]\d+)?%?$/.test(found.of!) ? `spirit ${found.of!.replace('%', '')}%` : found.of
+  return `${of} ${found.price}/${found.unit}`
+}
 
 const turned = (item: string): string => {
   const found = TURNED.exec(item)?.groups
@@ -53,16 +106,21 @@ function priceIn(item: string): string | null {
 
 /** What is said that things cost, each with its price; what has no number is no price. */
 export const prices: Fill = ({ typed, bits, has }) => {
-  if (!has('costs') && !SOLD.test(typed.text)) return null
-  const items = typed.text
+  if (!has('costs') && !SOLD.test(inFigures(typed))) return null
+  const items = inFigures(typed)
     .replace(BEFORE, '')
     .replace(/[.?!\s]+$/u, '')
     .split(JOINT)
     .filter((item) => /\d/.test(item))
-    .map((item) => byBottle(turned(item.trim())))
+    .map((item) => byBottle(oneOf(turned(item.trim()))))
   const texts = items.map(priceIn)
   if (texts.length === 0 || texts.some((text) => text === null)) return null
-  return { text: texts.join(' + '), bits: bits.filter(isPriced) }
+  const text = texts.join(' + ')
+  const said = text.toLowerCase()
+  return {
+    text,
+    bits: bits.filter((bit) => isPriced(bit) && (bit.kind !== 'plant' || said.includes(bit.text.toLowerCase()))),
+  }
 }
 
 const isPriced = ({ kind }: Bit): boolean => kind !== 'jar' && kind !== 'date'

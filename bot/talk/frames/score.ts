@@ -69,7 +69,11 @@ export function tryFrame(frame: Frame, sentence: Sentence): FrameTried | null {
   const isOfIgnored = ({ role }: Bit): boolean =>
     (role === 'of_plant' && ignored.has('plant')) || (role === 'of_water' && ignored.has('water'))
   const unused = left.filter(
-    (bit) => NUMBERS.has(bit.kind) && !ignored.has(bit.kind) && bit.role !== 'price' && !isOfIgnored(bit),
+    (bit) =>
+      NUMBERS.has(bit.kind) &&
+      !ignored.has(bit.kind) &&
+      (bit.role !== 'price' || frame.command === 'cost') &&
+      !isOfIgnored(bit),
   )
   const ignoredAmounts = left
     .filter(

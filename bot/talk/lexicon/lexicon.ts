@@ -297,6 +297,7 @@ export type Derived =
   | 'planned_by_day'
   | 'how_much_of_it'
   | 'bottles_of_jar'
+  | 'for_bottles'
   | 'asked_of_jar'
 
 /**

@@ -12,6 +12,29 @@ const JOIN = /^(?:and|e|ed|then|poi|but|ma|also|anche|plus|[,;.!?])$/
 /** A question behind a deed stands apart by more than a comma: `strained it, 930 ml, how do I get to 30?` is asked. */
 const STRONG = /^(?:and|e|ed|then|poi|but|ma|also|[;.!?])$/
 
+/** Parts no words, where it stands by itself: `shook it - when is it ready`. */
+const isDash = ({ typed: { tokens } }: Sentence, at: number): boolean => {
+  const [before, sign, behind] = [tokens[at - 1], tokens[at]!, tokens[at + 1]]
+  return (
+    /^[-—]$/.test(sign.text) &&
+    before !== undefined &&
+    before.to < sign.from &&
+    behind !== undefined &&
+    sign.to < behind.from
+  )
+}
+
+/**
+ * Asked of a jar as it stands once that is done: `when is it ready`, `how long now`, `quanto manca`. What the jar shows answers it,
+ * however slight what parts it from the deed.
+ */
+const HOW_LONG_NOW =
+  /^(?:so |ok |right |and |e )?(?:when (?:is|will|do|does|can|could|should|shall)|whens|how (?:long|strong|sweet|many (?:more )?(?:days|weeks|months))|is it (?:ready|done|time)|what(?:s| is| do i do|) (?:next|now)|now what|does it need|do i need to|can (?:i|we) (?:drink|taste|bottle|strain|filter) it|quando|quanto (?:tempo|manca|e forte|e dolce|deve|ci vuole)|per quanto|e (?:adesso|ora|pronto)|cosa (?:faccio|viene)|poi cosa)(?!\p{L})/u
+
+/** Of another jar: `shook the lemon, is the ginger ready`. */
+const OF_ANOTHER =
+  /^(?:is|are|how is|hows|when is|whens|e) (?:the |il |lo |la |my )?\p{L}+ (?:ready|done|doing|getting on|pront[oa])(?!\p{L})/u
+
 /** An order at the beginning of a clause, with nothing of an amount in it. */
 const ORDER =
   /^(?:please )?(?:print|show|display|list|draw|make (?:it|this|that|one) again|make (?:me )?a (?:tag|label)|remind|nudge|rename|tell me|stampa\p{L}*|mostra\p{L}*|fammi vedere|dimmi|elenca|ricorda\p{L}*|rinomina\p{L}*|rifall[oa])(?!\p{L})/u
@@ -42,17 +65,19 @@ function lastCut(sentence: Sentence, surroundings: Surroundings): Cut | null {
   const { tokens } = sentence.typed
   const isTaste = sentence.spans.some(({ concept }) => NOTED.has(concept))
   const firstDeed = sentence.spans.find(({ concept }) => TOLD.includes(concept))
+  const isJoin = (at: number): boolean => JOIN.test(tokens[at]!.text) || isDash(sentence, at)
   for (let at = tokens.length - 2; at > 0; at--) {
-    if (!JOIN.test(tokens[at]!.text)) continue
+    if (!isJoin(at)) continue
     const begin = at + 1
-    if (JOIN.test(tokens[begin]!.text)) continue
+    if (isJoin(begin)) continue
     let end = at
-    while (end > 0 && JOIN.test(tokens[end - 1]!.text)) end--
+    while (end > 0 && isJoin(end - 1)) end--
     const rest = wordsFrom(sentence.typed, begin)
     const isStrong = tokens.slice(end, begin).some(({ text }) => STRONG.test(text))
     if (begin + MOST_WORDS < tokens.length) return null
     if (ORDER.test(rest) || (isStrong && QUESTION.test(rest))) return { end, begin }
     const isAfterDeed = firstDeed !== undefined && firstDeed.to <= end
+    if (isAfterDeed && (HOW_LONG_NOW.test(rest) || OF_ANOTHER.test(rest)) && !/\d/.test(rest)) return { end, begin }
     if (!isAfterDeed || isTaste) continue
     const read = sentenceIn(textFrom(sentence.typed, begin, tokens.length), surroundings)
     if (symptomIn(read) !== null && !read.has(...TOLD, 'denial', 'asking') && !/\d/.test(rest)) return { end, begin }
@@ -61,15 +86,21 @@ function lastCut(sentence: Sentence, surroundings: Surroundings): Cut | null {
 }
 
 /** `Strained it, 3 cups, how much sugar`: what was strained, whose answer says the rest; null where something else is asked. */
-function strainedAndAsked({ typed, bits, spans }: Sentence): string | null {
+function strainedAndAsked(sentence: Sentence): string | null {
+  const { typed, bits, spans } = sentence
   const { tokens } = typed
   const strained = spans.find(({ concept }) => concept === 'strained')
-  const at = tokens.findLastIndex(({ text }, place) => JOIN.test(text) && place < tokens.length - 1)
+  const at = tokens.findLastIndex(
+    ({ text }, place) => place < tokens.length - 1 && (JOIN.test(text) || isDash(sentence, place)),
+  )
   if (strained === undefined || at < strained.to) return null
   const rest = wordsFrom(typed, at + 1)
   const isMeasured = bits.some(({ kind, to }) => kind === 'volume' && to <= at)
   return isMeasured && AFTER_STRAINING.test(rest) ? textFrom(typed, 0, at) : null
 }
+
+/** How a jar is asked for that is spoken of. */
+export const SHOWN = 'show me the '
 
 const ASKS_OF_JAR = /^(?:whats|what is|what|show|how|is|when|which|any|list|cosa|che|mostra|quando|come)\b/
 
@@ -98,7 +129,10 @@ export function clausesApart(text: string, surroundings: Surroundings): readonly
   // What has a new name is meant by it.
   const isCarried = named !== undefined && own === undefined && !first.has('renamed')
   // How it stands is what a jar shows.
-  if (HOW_IT_STANDS.test(wordsFrom(sentenceIn(other, surroundings).typed)))
-    return [one, `show me the ${named === undefined || first.has('renamed') ? 'jar' : named.jar.name}`]
+  const second = sentenceIn(other, surroundings)
+  const words = wordsFrom(second.typed)
+  const isOfJar = isTold && own === undefined && second.bits.length === 0 && HOW_LONG_NOW.test(words)
+  if (HOW_IT_STANDS.test(words) || isOfJar)
+    return [one, `${SHOWN}${named === undefined || first.has('renamed') ? 'jar' : named.jar.name}`]
   return [one, isCarried ? `${named.jar.name}, ${other}` : other]
 }

@@ -1,6 +1,6 @@
 import { textFrom } from '../../../core/quantity/read/tokens.ts'
 import type { Path } from '../../calls/signatures.ts'
-import type { Sentence } from '../bits/bit.ts'
+import type { BitKind, Sentence } from '../bits/bit.ts'
 import { timesSaid } from '../frames/again-slots.ts'
 import { leftOutOf } from '../frames/left-out.ts'
 import type { CallRead, TalkReading } from '../frames/reading.ts'
@@ -36,7 +36,11 @@ function deedsSaidWith({ does, command, cues }: FrameTried['frame']): readonly s
 export function readingOf(best: FrameTried, sentence: Sentence, isTyped = false): TalkReading {
   const { frame, lacks, open, unused } = best
   const call = callOf(best)
-  const covered = sentence.bits.filter(({ kind }) => frame.covers?.includes(kind) === true)
+  // Of what fills bottles the plan says how much of each: `how many lemons and how much sugar for ten bottles`.
+  const isAllAsked = frame.command === 'plan' && sentence.has('for_bottles')
+  const covered = sentence.bits.filter(
+    ({ kind }) => frame.covers?.includes(kind) === true || (isAllAsked && ASKED_WITH.has(kind)),
+  )
   const used = [...best.used, ...covered]
   const words = leftOutOf(sentence, used, deedsSaidWith(frame))
   const unsized = COUNT_BOTTLES.has(frame.command) ? unsizedBottles(sentence, used) : []
@@ -85,6 +89,8 @@ export function readingOf(best: FrameTried, sentence: Sentence, isTyped = false)
   const spiritTaken = takenSpirit(best)
   return { kind: 'call', call, leftOut, does: frame.does, ...(spiritTaken !== null && { spiritTaken }) }
 }
+
+const ASKED_WITH: ReadonlySet<BitKind> = new Set(['spirit', 'sugar', 'water'])
 
 const COUNT_BOTTLES: ReadonlySet<Path> = new Set(['jar bottle', 'bottles'])
 

@@ -20,6 +20,17 @@ const BOTH: readonly (readonly [shelf: Shelf, text: string, reads: readonly stri
     'filtered it, 2.4 l, and print the labels',
     ['/jar filter lemon measured:2.4 l', '/jar label lemon'],
   ],
+  // A question of the jar as it stands then, behind a comma, a dash, a stop.
+  ['lemon', 'gave it a shake, when’s it ready', ['/jar shake lemon', '/jar show lemon']],
+  ['lemon_ginger', 'shook the ginger - how many days left', ['/jar shake ginger', '/jar show ginger']],
+  ['lemon_ginger', 'shook the lemon, is the ginger ready', ['/jar shake lemon', '/jar show ginger']],
+  ['lemon_sweetened', 'bottled 6 x 375 ml. how long now?', ['/jar bottle lemon bottles:6 x 375 ml', '/jar show lemon']],
+  ['lemon', 'l’ho scosso, quanto manca?', ['/jar shake lemon', '/jar show lemon']],
+  [
+    'lemon_sweetened',
+    'imbottigliato, 6 da mezzo litro, quando si può bere',
+    ['/jar bottle lemon bottles:6 x 0.5 litro', '/jar show lemon'],
+  ],
   ['lemon', 'assaggiato, 4 stelle, e stampa l’etichetta', ['/jar taste lemon rating:4', '/jar label lemon']],
 ]
 
@@ -32,6 +43,7 @@ it.each(BOTH)('%s: %s', async (shelf, text, reads) => {
 it.each([
   ['lemon', 'strained it, 3 1/2 cups, how much sugar', '/jar strain lemon measured:3 1/2 cups'],
   ['lemon', 'strained it, 900 ml at 84, what next?', '/jar strain lemon measured:900 ml strength:84%'],
+  ['lemon', 'strained the lemon - 900 ml - how much sugar', '/jar strain lemon measured:900 ml'],
   ['lemon', 'filtrato, 920 ml, quanto zucchero?', '/jar strain lemon measured:920 ml'],
   ['lemon_ginger', 'strained the ginger, 620 ml, how much sugar do I need', '/jar strain ginger measured:620 ml'],
 ] as const)('writes down what was strained, whose answer says how much sugar: %s: %s', async (shelf, text, read) => {
@@ -43,6 +55,9 @@ it.each([
   ['lemon', 'should I strain it, 900 ml, how much sugar'],
   ['lemon', 'strained it, 930 ml at 85, how do I get to 30?'],
   ['lemon_ginger', 'strained it, 3 cups, how much sugar'],
+  ['lemon_ginger', 'shook it, when is it ready'],
+  ['lemon', 'should I shake it, when is it ready'],
+  ['lemon', 'l’ho scosso?'],
 ] as const)('writes nothing down that is only asked, or of which jar is not told: %s: %s', async (shelf, text) => {
   const one = await talkerFor({ after: null, shelf })
   expect((await one.say(text)).recorded).toBe(0)
@@ -63,4 +78,11 @@ it('names how many times where it is of one thing in it', async () => {
   const one = await talkerFor({ after: null, shelf: 'lemon_bottled' })
   const { outcome } = await one.hear('make it again with half the sugar')
   expect(JSON.stringify(outcome)).toContain('"half')
+})
+
+it('answers what is asked, and asks last how much was bottled', async () => {
+  const one = await talkerFor({ after: null, shelf: 'fair' })
+  const told = await one.say('bottled the orange. how long now?')
+  expect([told, ...told.also].map(({ command }) => command)).toEqual(['jar show', 'jar bottle'])
+  expect(told.recorded).toBe(0)
 })

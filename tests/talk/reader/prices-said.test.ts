@@ -19,8 +19,29 @@ it.each([
     'lo zucchero costa 1,20 al chilo, i limoni 4 al kg, la vodka 15 a bottiglia',
     '/cost prices:zucchero 1,20/chilo + limoni 4/kg + vodka 15/700 ml',
   ],
+  // In words, by the names of notes, and with the price first.
+  ['sugar is two euros a kilo', '/cost prices:sugar 2 euros/kilo'],
+  ['rum is a tenner a bottle and the sugar a quid a kilo', '/cost prices:rum £10/700 ml + sugar 1 quid/kilo'],
+  ['limes were 30p each, 18 quid a litre for the rum', '/cost prices:limes 30p each + rum 18 quid/litre'],
+  ['gin’s fifteen quid a bottle', '/cost prices:gin 15 quid/700 ml'],
+  ['the spirit went up to 24 quid a litre', '/cost prices:spirit 24 quid/litre'],
+  ['le arance costano cinquanta centesimi l’una', '/cost prices:arance 50 centesimi/una'],
+  ['una bottiglia di vodka a dodici euro', '/cost prices:vodka 12 euro/700 ml'],
+  [
+    'what would it come to: 8 oranges at 50p each, spirit 20 quid a litre',
+    '/cost prices:oranges 50p each + spirit 20 quid/litre',
+  ],
+  [
+    'how much would it cost, 8 oranges at 50p, a litre of 95 at 20 euros',
+    '/cost prices:oranges 50p each + spirit 95% 20 euros/litre',
+  ],
 ])('%s', async (text, read) => {
   expect(await said(text)).toMatchObject({ read, code: null })
+})
+
+it('asks about a price of which it is not told what it is of', async () => {
+  const one = await talkerFor({ after: null, shelf: 'lemon_bottled' })
+  expect(await one.say('what did it cost at a fiver a bottle')).toMatchObject({ code: 'question', recorded: 0 })
 })
 
 it.each(['10 lemons and a bottle of vodka', 'how many lemons for a bottle of vodka?'])(
