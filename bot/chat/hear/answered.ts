@@ -2,6 +2,7 @@ import type { Invocation } from '../../calls/invocation.ts'
 import { lineOf } from '../../calls/write-line.ts'
 import type { CallRead, TalkReading } from '../../talk/frames/reading.ts'
 import { whoAt } from '../../talk/memory/remembered.ts'
+import { kitchenIn } from '../../text/messages/kitchen.ts'
 import { byPath } from '../callable.ts'
 import { isSentence } from '../grammar/find-command.ts'
 import type { Reply } from '../reply.ts'
@@ -12,6 +13,7 @@ import { moreOf } from '../run/more.ts'
 import { exampleFor, runningOf } from './examples-tried.ts'
 import { handbookReply } from './handbook-reply.ts'
 import { asked, type Heard, heard } from './heard.ts'
+import { wishedIn } from './in-own-kitchen.ts'
 import { leavingOut, pouredFor, takingSpirit } from './noted.ts'
 import { whatItCanDo } from './what-it-can-do.ts'
 
@@ -128,12 +130,15 @@ export async function answered(line: string, reading: TalkReading, dispatch: Dis
   }
   switch (reading.kind) {
     case 'call': {
-      const ran = await execute(invocation(reading.call), dispatch)
+      const call = await wishedIn(reading.call, line, dispatch)
+      const ran = await execute(invocation(call), dispatch)
       const outcome = leavingOut(pouredFor(takingSpirit(ran, reading.spiritTaken), reading.poured), reading.leftOut)
       const { kitchen } = reading
       const inKitchen =
-        outcome.ok && kitchen !== undefined ? { ...outcome, reply: { ...outcome.reply, kitchen } } : outcome
-      return besides(reading, heard(inKitchen, written(reading.call)), dispatch)
+        outcome.ok && kitchen !== undefined
+          ? { ...outcome, reply: { ...outcome.reply, kitchen: kitchenIn(kitchen, outcome.reply.kitchen) } }
+          : outcome
+      return besides(reading, heard(inKitchen, written(call)), dispatch)
     }
     case 'question':
       return besides(reading, await questionHeard(reading, dispatch), dispatch)

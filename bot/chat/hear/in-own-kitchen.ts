@@ -1,10 +1,23 @@
 import { exampleIn } from '../../../core/quantity/write/example-in.ts'
+import type { CallRead } from '../../talk/frames/reading.ts'
 import { unitsIn } from '../../text/messages/kitchen.ts'
 import type { Dispatch } from '../run/call-outcome.ts'
 import { kitchenOfWhoever } from '../run/execute.ts'
 import { failureIn, helpIn } from '../run/in-kitchen.ts'
-import { examplesIn } from '../run/offered-in.ts'
+import { examplesIn, textIn } from '../run/offered-in.ts'
 import type { Heard } from './heard.ts'
+
+/** What is worked out of no amount: a sentence tells whose measures it is to be in. */
+const OF_NO_KITCHEN: ReadonlySet<string> = new Set(['handbook', 'talk', 'botanical'])
+
+/** A call that was read, its wishes as its kitchen types them; what somebody said stays. */
+export async function wishedIn(call: CallRead, line: string, dispatch: Dispatch): Promise<CallRead> {
+  const texts = Object.values(call.options).join(' ')
+  const units = unitsIn(await kitchenOfWhoever(texts, dispatch))
+  if (units.volume !== 'us') return call
+  const options = Object.entries(call.options).map(([option, text]) => [option, textIn(option, text, units, line)])
+  return { ...call, options: Object.fromEntries(options) }
+}
 
 /** What tells no units of its own is said in those of whoever asked: help, a question about a sentence, what the handbook says. */
 export async function inOwnKitchen(said: Heard, line: string, dispatch: Dispatch): Promise<Heard> {
@@ -13,7 +26,7 @@ export async function inOwnKitchen(said: Heard, line: string, dispatch: Dispatch
     const kitchen = await kitchenOfWhoever('', dispatch)
     return { ...said, outcome: helpIn(outcome, kitchen, dispatch.language.help.first) }
   }
-  if (outcome.ok && outcome.path === 'handbook' && 'reply' in outcome) {
+  if (outcome.ok && OF_NO_KITCHEN.has(outcome.path) && 'reply' in outcome && outcome.reply.kitchen === 'metric') {
     const kitchen = await kitchenOfWhoever(line, dispatch)
     return { ...said, outcome: { ...outcome, reply: examplesIn({ ...outcome.reply, kitchen }) } }
   }

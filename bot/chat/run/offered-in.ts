@@ -9,11 +9,13 @@ const STRENGTHS: readonly string[] = ['strength', 'to-strength']
 
 const PERCENT = /^(\d+(?:\.\d+)?)%$/
 
+const squeezed = (text: string): string => text.replaceAll(/\s/g, '')
+
 /** The text of an option as its kitchen types it; what was `typed` stays. */
-function textIn(option: string, text: string, units: MixedKitchen, typed: string): string {
+export function textIn(option: string, text: string, units: MixedKitchen, typed: string): string {
   if (SWEETNESSES.includes(option)) return units.sweetness === 'metric' ? text : exampleIn(text, units, typed)
   if (option === 'prices') return exampleIn(text, units, typed)
-  if (!STRENGTHS.includes(option) || units.strength !== 'proof' || typed.includes(text)) return text
+  if (!STRENGTHS.includes(option) || units.strength !== 'proof' || squeezed(typed).includes(squeezed(text))) return text
   return text.replace(PERCENT, (_, percent: string) => `${Math.round(2 * Number(percent))} proof`)
 }
 

@@ -10,6 +10,7 @@ const US_UNITS = new Set(['cup', 'fl_oz', 'pint', 'quart', 'gallon', 'lb', 'oz',
 interface Typed {
   readonly kind?: string
   readonly unit?: string
+  readonly volumeMl?: number
   /** A mass that was told by the cup. */
   readonly byVolume?: boolean
   readonly assumed: readonly Assumption[]
@@ -29,6 +30,13 @@ function typedIn(node: unknown): readonly Typed[] {
   const own = 'assumed' in node ? [node as Typed] : []
   return [...own, ...Object.values(node).flatMap(typedIn)]
 }
+
+/** Bottles that are sold by the litre in the United States too, where all else is told otherwise, ml: 27 CFR 5.203. */
+const US_TRADE_ML: ReadonlySet<number> = new Set([375, 750, 1750])
+
+/** What is read off such a bottle tells no kitchen where anything else does. */
+const isOfTrade = ({ kind, unit, volumeMl }: Typed): boolean =>
+  kind === 'volume' && systemOf(unit ?? '') === 'metric' && US_TRADE_ML.has(volumeMl ?? 0)
 
 const systemOf = (unit: string): UnitSystem =>
   IMPERIAL_UNITS.has(unit) ? 'imperial' : US_UNITS.has(unit) ? 'us' : 'metric'
@@ -52,7 +60,7 @@ export interface UnitsTyped {
 export function unitsTyped(input: object): UnitsTyped {
   const { bottles: _, sugar, ...others } = input as { readonly bottles?: unknown; readonly sugar?: unknown }
   const [inSugar, inOthers] = [typedIn(sugar), typedIn(others)]
-  const all = [...inOthers, ...inSugar]
+  const all = [...inOthers, ...inSugar].filter((each) => !isOfTrade(each))
   return {
     volume:
       firstSystem(all.filter(({ kind }) => kind === 'volume')) ??
@@ -99,14 +107,20 @@ const saysUnits = (input: object): boolean => tellsUnits(unitsTyped(input)) || t
 export const kitchenTyped = (input: object, usual: () => Kitchen): Kitchen =>
   saysUnits(input) ? kitchenOf(input) : usual()
 
+/** A bottle of the trade, which says nothing of a kitchen. */
+const TRADE = /\b(?:375|750|1750) ?ml\b|\b1\.75 ?l\b/giu
+
 /** Words of units that are typed in one kitchen only. */
 const US_WORDS =
   /(?<![\p{L}-])(?:cups?|pints?|quarts?|qts?|gallons?|fifths?|handles?|fl\.? ?oz|oz|ounces?|lbs?|pounds?|proof)(?![\p{L}-])/iu
-const METRIC_WORDS = /\d ?(?:ml|cl|dl|l|lit(?:re|er)s?|g|grams?|kg|kilos?)(?![\p{L}])/iu
+const METRIC_WORDS = /\d ?(?:ml|cl|dl|l|lit(?:re|er)s?|g|grams?|kg|kilos?)(?![\p{L}/])/iu
 
 /** The kitchen that a text speaks of which was not read as a whole; null where it tells none, or more than one. */
 export const kitchenInText = (text: string): Kitchen | null => {
-  const [isUs, isMetric] = [US_WORDS.test(text) && !/\bimp(?:erial)? /i.test(text), METRIC_WORDS.test(text)]
+  const [isUs, isMetric] = [
+    US_WORDS.test(text) && !/\bimp(?:erial)? /i.test(text),
+    METRIC_WORDS.test(text.replaceAll(TRADE, '')),
+  ]
   if (isUs === isMetric) return null
   if (isMetric) return 'metric'
   return /\bproof\b/i.test(text) ? { volume: 'us', mass: 'us', strength: 'proof' } : 'us'

@@ -285,7 +285,7 @@ export const liquidProblems = {
   sweetness_out_of_range: ({ sugarGPerL }, format) =>
     sugarGPerL < 0
       ? 'That’s less than no sugar. How sweet is it?'
-      : `${format.plain(sugarGPerL)} g/L is more sugar than fits in a litre. Is the number right?`,
+      : `${format.wished.sweetness(sugarGPerL)} is more sugar than fits in a ${format.dose.each}. Is the number right?`,
   negative_volume: () => 'That’s less than nothing. How much is it?',
   negative_mass: () => 'That’s less than nothing. How much is it?',
   mass_fraction_out_of_range: ({ massFraction }, format) =>

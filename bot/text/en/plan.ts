@@ -257,7 +257,7 @@ export const planNotes = {
   plan_less_than_usual: ({ id, gPerL, limitGPerL }, format) =>
     `That’s not much ${plantName(id)}: ${perLitre(gPerL, format)} a ${format.dose.each}, where most use ${perLitre(limitGPerL, format)} or more. It will be faint.`,
   plan_sweeter_than_usual: ({ sugarGPerL, richGPerL }, format) =>
-    `That’s very sweet: about ${format.plain(sugarGPerL, 0)} g of sugar in a litre. Even a rich liqueur has about ${format.plain(richGPerL, 0)} g.`,
+    `That’s very sweet: about ${format.dose.mass(sugarGPerL, 0)} of sugar in a ${format.dose.each}. Even a rich liqueur has about ${format.dose.mass(richGPerL, 0)}.`,
   plan_far_off: ({ plant, usualG }, format) => {
     const share = plant.massG.value / usualG
     const times =

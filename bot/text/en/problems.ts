@@ -384,7 +384,7 @@ export const planProblems = {
   not_a_plant: ({ thing, value, line }) => itsOption[thing](value, line),
   plant_not_named: ({ typed }) => `“${typed}” of what? Write it after the amount, like 30 g ginger or 8 lemons.`,
   piece_not_weighed: ({ typed, id, typicalGPerL }, format) =>
-    `I don’t know what “${typed}” weighs. Can you weigh it? A litre of spirit usually takes ${format.plain(typicalGPerL)}\u00a0g ${cookName(id)}.`,
+    `I don’t know what “${typed}” weighs. Can you weigh it? A ${format.dose.each} of spirit usually takes ${format.dose.mass(typicalGPerL)} ${cookName(id)}.`,
   plant_twice: ({ id }) =>
     `${id === null ? 'One plant' : capital(cookName(id))} is in there twice. How much is it in all?`,
   bottles_not_read: ({ typed, line }) =>

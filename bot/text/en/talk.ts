@@ -66,10 +66,14 @@ const STEP_OF: Readonly<Record<string, string>> = {
 
 const quotedWords = (words: readonly string[]): string => listed(words.map((word) => `“${word}”`))
 
+/** An example of what can be said. */
+const LEMONS = '10 lemons and a litre of 95%'
+
 /** What is said around sentences. */
 export const talkSentences = {
   headlines: {
-    talk_greeting: () => 'Hello! Tell me what you’ve got, such as “10 lemons and a litre of 95%”, or ask “what’s on?”',
+    talk_greeting: (_values, format) =>
+      `Hello! Tell me what you’ve got, such as “${format?.example(LEMONS) ?? LEMONS}”, or ask “what’s on?”`,
     talk_thanks: () => 'You’re welcome.',
     talk_let_be: () => 'All right, I’ll leave it.',
     handbook_entry: ({ entry }) => handbook[entry].text,

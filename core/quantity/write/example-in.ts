@@ -82,7 +82,9 @@ const A_LITRE = /\ba (?:litre|liter) of\b/gi
 export function exampleIn(line: string, { volume, mass }: ExampleUnits, kept = ''): string {
   if (volume !== 'us' && mass !== 'us') return line
   const typed = new Set([...kept.matchAll(AMOUNT)].map(([amount]) => squeezed(amount)))
-  const unlessTyped = (whole: string, text: string): string => (typed.has(squeezed(whole)) ? whole : text)
+  // `250 g per litre` is `250 g/L`.
+  const unlessTyped = (whole: string, text: string): string =>
+    typed.has(squeezed(whole)) || typed.has(squeezed(whole).replace('/l', '')) ? whole : text
   const weighed = (text: string): string =>
     text.replace(MASS, (whole, value: string, unit: string) =>
       unlessTyped(whole, usMass(Number(value) * (unit.toLowerCase() === 'kg' ? 1000 : 1))),

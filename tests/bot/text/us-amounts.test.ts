@@ -61,3 +61,29 @@ test('a US scale is read in quarters of an ounce from one on', () => {
   for (let value = 29; value < 440; value *= 1.011)
     expect(plain(us.mass({ value, plusMinus: 1 })).split(' (')[0]).toMatch(/^\d+( [¼½¾])? oz$|^1 lb$/)
 })
+
+// Judgement, about the styles that have a name: dry 120, everyday 190 and rich 270 g/L.
+test.each([
+  [24, 'hardly any sugar'],
+  [25, 'barely sweet'],
+  [80, 'fairly dry'],
+  [120, 'fairly dry'],
+  [155, 'medium sweet'],
+  [190, 'medium sweet'],
+  [230, 'very sweet'],
+  [270, 'very sweet'],
+  [330, 'syrupy'],
+])('%d g/L is called %s', (sugarGPerL, word) => {
+  expect(us.round.sweet(sugarGPerL)).toBe(word)
+  expect(en.format({ volume: 'us', mass: 'us', sweetness: 'metric' }).round.sweet(sugarGPerL)).toMatch(/g\/L$/)
+})
+
+// An ounce in a quart is 29.9566 g/L (NIST Handbook 44, Appendix C).
+test.each([
+  [10, '¼ oz/quart'],
+  [37, '1 ¼ oz/quart'],
+  [190, '6 ½ oz/quart'],
+  [250, '8 ½ oz/quart'],
+])('%d g/L is %s', (sugarGPerL, text) => {
+  expect(plain(us.round.sweetness(sugarGPerL))).toBe(text)
+})

@@ -101,7 +101,7 @@ export const STORIES: readonly Story[] = [
   {
     name: 'in US units, chosen for everything',
     foreign: METRIC,
-    lines: [[0, '/settings units:us'], ...SEASON({ ...US_AMOUNTS, quart: '1 quart vodka' })],
+    lines: [[0, '/settings units:us'], ...SEASON({ ...US_AMOUNTS, quart: '1 quart vodka 40%' })],
     isFine: isFineInUs,
   },
   {
