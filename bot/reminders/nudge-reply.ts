@@ -9,8 +9,10 @@ import { isSyrup } from '../../core/recipe/solve/syrup.ts'
 import type { Nudge, Person, Place, Settings } from '../../store/person.ts'
 import type { Reply } from '../chat/reply.ts'
 import { dangerCautions } from '../commands/jar/known/jar-dangers.ts'
+import { kitchenOfJars } from '../commands/jar/known/jar-kitchen.ts'
 import { remindedIn } from '../commands/jar/known/reminded-in.ts'
 import { caution } from '../commands/reply/outcome-reply.ts'
+import { kitchenIn } from '../text/messages/kitchen.ts'
 import type { Message } from '../text/words.ts'
 import { type AskedJar, askedOf } from './due-jars.ts'
 import { type IsOpen, nudgeActions } from './nudge-actions.ts'
@@ -123,6 +125,6 @@ export function replyOf(
     ],
     actions: nudgeActions(all, { place, settings }, isOpen),
     data: { duties: all.map(({ jarId, duty }) => ({ jar: jarId, duty: duty.kind, day: duty.day })) },
-    kitchen: settings.units ?? 'metric',
+    kitchen: kitchenIn(settings.units, kitchenOfJars({}, stories)),
   }
 }

@@ -20,7 +20,7 @@ export interface Format {
   pour(volumeMl: number): string
   /** An amount to weigh out, to what a scale can do. */
   weigh(massG: number): string
-  /** `30.2 % vol`, without zeros at the end; in a US kitchen `30.2 % vol (60 proof)`, where proof was typed `60 proof`. */
+  /** `30.2 % vol`, without zeros at the end; in a US kitchen `30.2 % vol (60 proof)`, where proof was typed `60 proof (30.2 % vol)`. */
   strength(abvPercent: Measured): string
   /** `250 g/L`; in a US kitchen `8 ½ oz/quart`. */
   sweetness(sugarGPerL: Measured): string

@@ -171,7 +171,10 @@ const inUnits = (habits: MixedKitchen): Format => {
     mass: (mass) => massIn(masses, mass, metric(mass, MASS)),
     pour: (volumeMl) => volumeIn(kitchen, measuredOut(volumeMl), metric(measuredOut(volumeMl), VOLUME)),
     weigh: (massG) => massIn(masses, weighedOut(massG), metric(weighedOut(massG), MASS)),
-    strength: (abv) => (isInProof ? proof(rounded(abv)) : strengthIn(kitchen, abv, unpadded(shown(abv)))),
+    strength: (abv) =>
+      isInProof
+        ? `${proof(rounded(abv))} (${unpadded(shown(abv))}${NBSP}%${NBSP}vol)`
+        : strengthIn(kitchen, abv, unpadded(shown(abv))),
     sweetness: (sugar) => (isByOunce ? ouncesAQuart(sugar.value) : gramsALitre(shown(sugar))),
     wished: {
       strength: (abvPercent, maxDecimals) => (isInProof ? proof(abvPercent) : percent(plain(abvPercent, maxDecimals))),

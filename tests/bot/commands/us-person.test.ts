@@ -49,6 +49,12 @@ describe('whoever pours in cups', () => {
     expect(await last(['/plan of:20 lb nutmeg spirit:1 quart 80 proof'])).toMatch(/of:0\.\d+ g nutmeg/)
   })
 
+  it('is told what to try in a glass in spoons and a part of a cup', async () => {
+    const lines = [BEGUN, '/jar strain lemon measured:3 1/2 cups', '/jar sweeten lemon sugar:1 lb water:3 cups']
+    const screen = await last([...lines, '/adjust jar:lemon to-strength:50 proof'])
+    expect(screen).toMatch(/Try it first: [^.]+(?:tsp|tbsp|cup) water in (?:[¼½] cup|1 cup) of it/)
+  })
+
   it('is told a sweetness in a word, and in what was typed where that was grams', async () => {
     expect(await last(['/plan of:10 lemons spirit:1 quart 151 proof'])).toContain('medium sweet.')
     expect(

@@ -52,7 +52,7 @@ test('a US figure names cups and spoons that there are', () => {
         if (unit === 'tbsp') expect(['', '½'], text).toContain(part)
         if (unit === 'cup') expect(['', '¼', '⅓', '½', '⅔', '¾'], text).toContain(part)
       }
-      if (value > 240) expect(text).not.toMatch(/tsp|½ tbsp/)
+      if (value > 116) expect(text).not.toMatch(/tsp|½ tbsp/)
     }
   }
 })
