@@ -8,6 +8,7 @@ import { replaced, scaled, strengthened, sweetened, takes, withOption } from './
 import { correctedStep } from './correct-step.ts'
 import { gathered } from './gathered.ts'
 import { glassesOf } from './glass-rule.ts'
+import { ofOtherJar } from './other-jar.ts'
 import {
   bottled,
   otherPlants,
@@ -31,7 +32,7 @@ import {
   sameWith,
   targetAtLength,
 } from './said-at-length.ts'
-import { agreed, begun, doneAsOffered, ofOtherJar, shownAgain, troubleAnswered } from './step-rules.ts'
+import { agreed, begun, doneAsOffered, shownAgain, troubleAnswered } from './step-rules.ts'
 import { sugarShare } from './sugar-share.ts'
 import { otherSweetener } from './sweetener-rule.ts'
 import { undone } from './undo-rule.ts'

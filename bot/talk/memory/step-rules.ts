@@ -141,17 +141,6 @@ const AS_PLANNED = /\b(?:as|like|to) (?:i |we )?(?:the )?plan(?:ned)?\b|\bcome (
 /** Without amounts: the line with those that were planned is asked with. */
 const bare = ({ command, options }: CallRead): CallRead => ({ command, options: { jar: options.jar ?? '' } })
 
-/** `that was the ginger, not the lemon`: what was recorded is undone and said of the other jar, each by its line. */
-export const ofOtherJar: Rule = ({ has, bits }, last) => {
-  const { jar } = last.options
-  if (!has('was_other_jar') || jar === undefined || !last.command.startsWith('jar ')) return null
-  const names = bits.filter(({ kind }) => kind === 'plant' || kind === 'jar').map(({ text }) => text.toLowerCase())
-  const other = names.find((name) => name !== jar.toLowerCase())
-  if (other === undefined) return null
-  const choices: readonly CallRead[] = [undoOf(jar), withOption(last, 'jar', other)]
-  return { kind: 'question', call: choices[0]!, about: { kind: 'which_reading' }, choices, leftOut: [] }
-}
-
 /** `Why did it curdle?`: what has gone wrong; how sweet or strong it was worked out is another question. */
 function isTrouble(sentence: Sentence): boolean {
   const symptom = symptomIn(sentence)

@@ -1,0 +1,36 @@
+import { expect, it } from 'vitest'
+import type { Shelf } from '../shelves.ts'
+import { talkerFor } from './told.ts'
+
+const SAID: readonly (readonly [shelf: Shelf, first: string, then: string, choices: readonly string[]])[] = [
+  ['lemon_ginger', 'shook the lemon', 'no, the ginger one', ['/jar undo lemon', '/jar shake ginger']],
+  ['lemon_ginger', 'shook the lemon', 'scrap that, it was the other jar', ['/jar undo lemon', '/jar shake ginger']],
+  ['lemon_ginger', 'shook the lemon', 'the other one I mean', ['/jar undo lemon', '/jar shake ginger']],
+  [
+    'lemon_ginger',
+    'strained the ginger, 610 ml',
+    'wrong one',
+    ['/jar undo ginger', '/jar strain lemon measured:610 ml'],
+  ],
+  ['lemon_ginger', 'ho scosso lo zenzero', 'no, il limone', ['/jar undo ginger', '/jar shake lemon']],
+  ['lemon_ginger', 'ho scosso lo zenzero', 'era l’altro vaso', ['/jar undo ginger', '/jar shake lemon']],
+  ['fair', 'shook the sloe', 'it was the other jar', ['/jar undo sloe', '/jar shake lemon', '/jar shake orange']],
+]
+
+it.each(SAID)('%s: %s, then %s: one question', async (shelf, first, then, choices) => {
+  const one = await talkerFor({ after: null, shelf })
+  expect((await one.say(first)).recorded).toBe(1)
+  expect(await one.say(then)).toMatchObject({ code: 'question', recorded: 0, choices })
+})
+
+it('shows the other jar where one was only shown', async () => {
+  const one = await talkerFor({ after: null, shelf: 'lemon_ginger' })
+  await one.say('/jar show ginger')
+  expect(await one.say('no, the lemon')).toMatchObject({ read: '/jar show lemon', code: null, recorded: 0 })
+})
+
+it.each(['no', 'scrap that', 'and the lemon'])('is of no other jar: %s', async (then) => {
+  const one = await talkerFor({ after: null, shelf: 'lemon_ginger' })
+  await one.say('shook the ginger')
+  expect((await one.say(then)).choices).not.toContain('/jar shake lemon')
+})
