@@ -56,6 +56,13 @@ const isToldOfIt = (tokens: readonly Token[], { from, to }: ConceptSpan): boolea
 export const spansMeant = (spans: readonly ConceptSpan[], tokens: readonly Token[]): readonly ConceptSpan[] =>
   spans.filter((span) => {
     const { concept, from, to } = span
+    // `It stands in the dark` tells no colour.
+    if (
+      concept === 'dark' &&
+      tokens[from]!.text === 'dark' &&
+      /^(?:the|total|complete|pitch)$/.test(tokens[from - 1]?.text ?? '')
+    )
+      return false
     // `No more than thirty per cent` asks for no peace.
     if (concept === 'be_quiet' && tokens[to]?.text === 'than') return false
     // `My wife’s away till Thursday`: whoever else is away wants no peace.

@@ -30,7 +30,7 @@ export const askedOtherwise: Readonly<Partial<Record<HandbookId, string>>> = {
     'do i have to refrigerate the finished stuff; does it need to live in the fridge; fridge or shelf; va tenuto in frigo; cupboard ok or fridge; keep it cold; si tiene fuori frigo; frigo o dispensa; va al fresco',
   keep_cream:
     'does cream liqueur go off; how long does the cream one last; quanto dura la crema di limoncello; homemade irish cream shelf life; how long is the cream one good; la crema di limoncello scade; con la panna quanti giorni dura',
-  rest: 'what does maturing do; why wait a month; can i drink it straight away; does it get better with age; posso berlo subito; perché deve riposare; does it improve with age; drink it now or leave it; how long till it is nice; quanto aspetto prima di berlo; migliora col tempo; berlo subito',
+  rest: 'does it taste better after some months; does the taste improve if it stands; what does maturing do; why wait a month; can i drink it straight away; does it get better with age; posso berlo subito; perché deve riposare; does it improve with age; drink it now or leave it; how long till it is nice; quanto aspetto prima di berlo; migliora col tempo; berlo subito',
   headspace:
     'is a half empty bottle bad for it; does air in the bottle matter; top it right up or leave a gap; aria nella bottiglia; half a bottle left, goes off; gap at the top bad; air spoils it; l’aria lo rovina; bottiglia mezza vuota',
   store_bottles:
@@ -149,7 +149,7 @@ export const askedOtherwise: Readonly<Partial<Record<HandbookId, string>>> = {
   presents:
     'nice bottles for christmas presents; how much to give; idee regalo; nice way to give bottles; wedding favours; idee per regalarlo; bottigliette regalo',
   which_spirit:
-    'what alcohol is best; which spirit suits fruit best; best alcohol for fruit; what spirit for berries; miglior alcol per la frutta; vodka or grappa; which alcohol do i buy; what spirit works best; che alcol compro; what booze should i buy; vodka or the strong stuff; what’s best to steep in; che alcol serve; meglio vodka o alcol puro',
+    'which spirit is best for a beginner; which spirit should a beginner take; what alcohol is best; which spirit suits fruit best; best alcohol for fruit; what spirit for berries; miglior alcol per la frutta; vodka or grappa; which alcohol do i buy; what spirit works best; che alcol compro; what booze should i buy; vodka or the strong stuff; what’s best to steep in; che alcol serve; meglio vodka o alcol puro',
   cheap_vodka:
     'does cheap vodka make it worse; does cheap vodka make worse liqueur; does it matter which vodka i get; do i need fancy vodka; is cheap vodka fine; does dear vodka taste better; supermarket own brand vodka; vodka economica; will the cheapest do; worth splashing out on a good one; dear gin or cheap gin; ne basta una economica; vale la pena prenderne uno buono; quello del discount',
   low_strength_peel:
@@ -191,7 +191,7 @@ export const askedOtherwise: Readonly<Partial<Record<HandbookId, string>>> = {
   top_up:
     'fill it up with more vodka; spirit no longer covers the fruit; rabbocco; fruit drank half of it; the level has dropped, pour in a splash more; il livello è sceso, aggiungo alcol; la frutta ha bevuto tutto; riempire di nuovo con la vodka',
   heat_to_speed:
-    'stand the jar in warm water to hurry it; sous vide; slow cooker; microwave it; scaldarlo a bagnomaria; any way to rush it; hurry it along with heat; come si accelera; scaldare il vaso per fare prima',
+    'may i warm the jar to make it quicker; does warmth make it go faster; stand the jar in warm water to hurry it; sous vide; slow cooker; microwave it; scaldarlo a bagnomaria; any way to rush it; hurry it along with heat; come si accelera; scaldare il vaso per fare prima',
   open_lid:
     'ok to open it and smell; will opening the jar spoil it; lid on or off; posso aprirlo ogni tanto; do i let the flavour out if i peek; have a sniff while it steeps; should the lid stay shut the whole time; il vaso perde profumo se lo apro; deve restare chiuso sempre',
   taste_strong:
@@ -215,7 +215,7 @@ export const askedOtherwise: Readonly<Partial<Record<HandbookId, string>>> = {
   rinse_plants:
     'rinse the peels with water to get the rest out; wash the fruit out with syrup; sciacquo le scorze con acqua; slosh water over the peel to get the last of it out; is it worth rinsing after straining; recuperare l’alcol rimasto nelle scorze; lavo la frutta con lo sciroppo per recuperare',
   spent_fruit:
-    'is the fruit still any good after; what do i do with the boozy fruit; eat the leftover cherries; jam from the fruit; cosa faccio con la frutta; recipes for the sloes after; the fruit thats left in a pudding; jam from the boozy cherries; ciliegie ubriache; la frutta rimasta si mangia; ci faccio un dolce con le bucce avanzate',
+    'what do i do with the fruit afterwards; a lot of fruit is left after straining, what can one do with it; is the fruit still any good after; what do i do with the boozy fruit; eat the leftover cherries; jam from the fruit; cosa faccio con la frutta; recipes for the sloes after; the fruit thats left in a pudding; jam from the boozy cherries; ciliegie ubriache; la frutta rimasta si mangia; ci faccio un dolce con le bucce avanzate',
   spent_away:
     'compost the peels; can the fruit go in the bin; feed it to the chickens; butto le scorze; can the old fruit go down the drain; where do i chuck the used peel; on the compost heap; dove butto la frutta usata; le bucce usate nell’umido',
   fat_off:

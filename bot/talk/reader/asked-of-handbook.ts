@@ -146,6 +146,14 @@ export function isBeforeFrame(share: number, { frame, used, lacks }: FrameTried,
 export const isBySuiting = ({ has }: Sentence): boolean =>
   has('suits') && !has('how_much', 'per_litre', 'how_long', 'when_take_out', 'tell_me_about')
 
+/** `Must the stones come out? I’ve two kilos of cherries`: where no spirit and no bottles are told, no plan is asked for. */
+export const isUnpoured = ({ frame, options }: FrameTried, sentence: Sentence): boolean =>
+  frame.command === 'plan' &&
+  options.spirit === undefined &&
+  options.strength === undefined &&
+  options.bottles === undefined &&
+  isAsked(sentence)
+
 /** A call with all that it needs, of numbers: no symptom stands before it. */
 export const isFullCall = (best: FrameTried | undefined): boolean =>
   best !== undefined &&

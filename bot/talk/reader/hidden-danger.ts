@@ -10,7 +10,7 @@ import type { TalkReading } from '../frames/reading.ts'
 
 /** Where what is said of a spirit ends: `60% from my still, with 10 lemons`. */
 const ENDS =
-  /^(?:and|with|plus|in|into|to|for|on|at|if|so|what|how|but|i|we|is|are|it|then|con|e|per|se|ma|nel|nella|,|;|[+.?!])$/
+  /^(?:and|with|plus|in|into|to|for|on|at|if|so|what|how|but|i|we|is|are|it|then|con|e|per|se|ma|nel|nella|brought|left|gave|given|bought|sent|lent|dropped|portato|lasciato|regalato|comprato|dato|,|;|[+.?!])$/
 
 const isSpirit = ({ kind, role }: Bit): boolean =>
   kind === 'spirit' || (kind === 'strength' && role !== 'want') || (kind === 'volume' && role === 'of_spirit')

@@ -2,10 +2,8 @@ import { refusedIn } from '../../../core/botanical/refuse/refused-in.ts'
 import type { Path } from '../../calls/signatures.ts'
 import type { Sentence, Surroundings } from '../bits/bit.ts'
 import { sentenceIn } from '../bits/sentence.ts'
-import { frames } from '../frames/frames.ts'
 import { leftOutOf } from '../frames/left-out.ts'
 import type { TalkReading } from '../frames/reading.ts'
-import { type FrameTried, tryFrame } from '../frames/score.ts'
 import { symptomIn } from '../frames/symptoms.ts'
 import { correctedStart } from '../memory/correct-start.ts'
 import { followUp } from '../memory/follow-up.ts'
@@ -17,33 +15,25 @@ import {
   isFullCall,
   isOfAmounts,
   isOfHandbook,
+  isUnpoured,
   leadOfTold,
   MAY_BURST,
   SURE,
 } from './asked-of-handbook.ts'
 import { askedPlainly, isFreezingAsked } from './asked-plainly.ts'
 import { isOfMethanol } from './danger-asked.ts'
+import { type EntryFound, entryOfClause, type FindEntry } from './entry-of-clause.ts'
 import { callOf, isDeedRead, isDeedTold, readingOf } from './frame-reading.ts'
 import { hiddenDanger, hiddenPlant } from './hidden-danger.ts'
-import { isAsked, mayBe } from './is-told.ts'
+import { isAsked } from './is-told.ts'
 import { partTaken } from './part-taken.ts'
 import { placeUnknown } from './place-unknown.ts'
 import { dangerTopic, isElsewhere, isOfGarden, smallTalk } from './small-talk.ts'
 import { isStillGoodAsked, oddSmell } from './still-good.ts'
 import { type FindSymptom, symptomReading, symptomTold } from './symptom-reading.ts'
+import { LEAST, tried } from './tried-frames.ts'
 import { withSlips } from './unknown-word.ts'
 import { wholeReading } from './whole-reading.ts'
-
-/** An entry of the handbook, by its id, and others that are near. */
-export interface EntryFound {
-  readonly id: string
-  readonly others: readonly string[]
-  /** How much of the sentence it explains, 0 to 1. */
-  readonly share: number
-}
-
-/** Finds it; null where none is near enough. */
-export type FindEntry = (text: string) => EntryFound | null
 
 export interface Knows extends Surroundings {
   readonly said?: Remembered
@@ -56,25 +46,8 @@ export interface Knows extends Surroundings {
   readonly command?: Path
 }
 
-/** From here on a frame is meant. */
-const LEAST = 2.5
-
 /** Two that are nearer than this are a question. */
 const APART = 0.4
-
-const tried = (sentence: Sentence, command: Path | undefined): readonly FrameTried[] =>
-  frames
-    .filter((frame) => (command ?? frame.command) === frame.command && mayBe(frame.command, sentence))
-    .flatMap(
-      (frame) =>
-        tryFrame(
-          command === undefined
-            ? frame
-            : { ...frame, wants: undefined as never, bars: undefined as never, base: LEAST + 1 },
-          sentence,
-        ) ?? [],
-    )
-    .toSorted((one, other) => other.score - one.score)
 
 /** A sentence, as the command, the question, the symptom or the entry that it means. Never throws; nothing is looked up or kept. */
 export function readSentence(text: string, knows: Knows): TalkReading {
@@ -128,9 +101,10 @@ function readOnce(sentence: Sentence, text: string, knows: Knows): TalkReading {
   // A deed that is told of an own jar is asked about; no entry and no symptom stands in for what it lacks.
   const isDeed = best !== undefined && score >= LEAST && isDeedTold(best, sentence)
   const isOther = isDeed || isOfAmounts(sentence) || knows.command !== undefined
-  const found = isOther ? null : knows.findEntry(text)
+  const found = isOther ? null : entryOfClause(text, knows.findEntry)
   const anyEntry = found !== null && isOfHandbook(found.share, sentence) ? found : null
-  const entry = score >= SURE ? null : anyEntry
+  const isOpenPlan = best !== undefined && isUnpoured(best, sentence)
+  const entry = score >= SURE && !isOpenPlan ? null : anyEntry
   const isAskedOf = symptom !== null && sentence.has('may_i', 'would_it') && !MAY_BURST.has(symptom.id)
   // `Gone cloudy, is it safe to drink?`: whether it has to go is what a trouble says first.
   const smell = symptom === null && knows.command === undefined ? oddSmell(text) : null
@@ -156,8 +130,8 @@ function readOnce(sentence: Sentence, text: string, knows: Knows): TalkReading {
   const isOfSeason = best?.options.month !== undefined && !sentence.has('whats_ripe')
   const isAnyGood = best?.frame.command === 'botanical' && (isBySuiting(sentence) || isOfSeason)
   if (entry !== null && isAnyGood) return topic(entry)
-  const isBare =
-    best !== undefined && score < SURE && best.lacks.length > 0 && (best.frame.does === 'compute' || isAsked(sentence))
+  const isLacking = best !== undefined && score < SURE && best.lacks.length > 0
+  const isBare = isOpenPlan || (isLacking && (best.frame.does === 'compute' || isAsked(sentence)))
   if (entry !== null && (best === undefined || score < LEAST || isBare)) {
     const trouble = symptomTold(sentence, text, knows.findSymptom)
     return trouble !== null && trouble.share > entry.share - leadOfTold(sentence)

@@ -132,3 +132,34 @@ it('answers amounts with no entry of the handbook', async () => {
   const { command } = await (await talkerFor({ after: null })).say('a litr of vodca and 900g rasberies')
   expect(command).not.toBe('handbook')
 })
+
+/** Asked with a reason before or behind, and with what there is at home. */
+it.each([
+  ['I’ve two kilos of cherries here, must the stones come out?', 'stones_whole'],
+  ['Do I have to take the stones out of the plums, or may they stay in? There’s three kilos of them.', 'stones_whole'],
+  ['My wife says the jar has to stand in the dark, is she right?', 'steep_light'],
+  ['Since I have no scales, how do I measure the sugar?', 'no_scales'],
+  ['How long does an opened bottle keep? We hardly drink.', 'keep_opened'],
+  ['Mia nonna lo faceva così, ma bisogna proprio togliere la parte bianca?', 'pith'],
+  ['My mother always boiled the syrup, does it have to be boiled?', 'boil_syrup'],
+  ['my aunt swears by tap water, does it have to be bottled water for the syrup?', 'which_water'],
+  ['I’m in no hurry, but does it taste better after a few months?', 'rest'],
+  ['I’m rather impatient, may I warm the jar to make it go faster?', 'heat_to_speed'],
+])('the clause that asks is answered: %s', async (text, entry) => {
+  const told = await (await talkerFor({ after: null })).say(text)
+  expect(told).toMatchObject({ command: 'handbook', data: { entry } })
+})
+
+it('whoever brings a spirit has not made it', async () => {
+  const told = await (await talkerFor({ after: null })).say(
+    'my uncle brought us a litre of 95% alcohol, and I have ten lemons',
+  )
+  expect(told).toMatchObject({ code: null, command: 'plan' })
+})
+
+it.each(['my uncle’s spirit, one litre, and ten lemons', 'a litre of spirit from my cousin and ten lemons'])(
+  'whose spirit it is tells of a still: %s',
+  async (text) => {
+    expect(await (await talkerFor({ after: null })).say(text)).toMatchObject({ code: 'refused' })
+  },
+)

@@ -1,0 +1,53 @@
+import { withoutMarks } from '../lexicon/plain-text.ts'
+
+/** An entry of the handbook, by its id, and others that are near. */
+export interface EntryFound {
+  readonly id: string
+  readonly others: readonly string[]
+  /** How much of the sentence it explains, 0 to 1. */
+  readonly share: number
+}
+
+/** Finds it; null where none is near enough. */
+export type FindEntry = (text: string) => EntryFound | null
+
+/** Where one clause ends and a reason, an aside or another sentence begins. */
+const CLAUSES =
+  /[.;!?:]+(?=\s|$)|,? (?:but|because|since|as i|as my|so that|so|and now|now|ma|pero|perché|perche|poiché|siccome|dato che|visto che|quindi|allora|e ora)(?= )|, /iu
+
+/** How a clause begins that asks something of the handbook. */
+const ASKS =
+  /^(?:so |and |or |then |well |please |i wonder (?:whether |if )?|i was wondering (?:whether |if )?|do you know (?:whether |if )?|can you tell me (?:whether |if )?|could you tell me (?:whether |if )?|tell me (?:whether |if )?|e |ma |allora |mi chiedo se |sa(?:i|pete) se )*(?:how|what|whats|which|whichs|why|when|where|who|do|does|is|are|can|could|may|might|will|would|should|shall|must|whether|if one|one may|come|cosa|che|quale|quali|quanto|quanta|quando|perche|dove|posso|possiamo|si puo|si deve|devo|dobbiamo|bisogna|va|vanno|e meglio|conviene|serve)\b/u
+
+const LEAST_WORDS = 4
+const LEAST_OF_SENTENCE = 10
+
+/** Told of the plants, it is no aside, whatever is asked then. */
+const CHANGES_ALL =
+  /\b(?:treated|sprayed|chemicals?|pesticides?|fungicides?|imazalil|mould\p{L}*|rotten|trattat\p{L}*|spruzzat\p{L}*|ammuffit\p{L}*|marc[ei]\p{L}*)\b/iu
+
+/** What a clause explains tells a little less than what the whole sentence does. */
+const OF_A_PART = 0.95
+
+/** What the whole is found by stands, unless a clause tells so much more. */
+const MUCH_BETTER = 0.25
+
+const wordsIn = (text: string): number => text.split(/\s+/).filter((word) => word !== '').length
+
+/**
+ * The entry that a long sentence asks for: by the whole of it, or by the clause that asks, with what is told before and behind it left
+ * aside. Null where neither finds one.
+ */
+export function entryOfClause(text: string, find: FindEntry): EntryFound | null {
+  const whole = find(text)
+  if (wordsIn(text) < LEAST_OF_SENTENCE || CHANGES_ALL.test(text)) return whole
+  const clauses = text
+    .split(CLAUSES)
+    .map((clause) => clause.trim())
+    .filter((clause) => wordsIn(clause) >= LEAST_WORDS && ASKS.test(withoutMarks(clause).toLowerCase()))
+  const found = clauses
+    .flatMap((clause) => find(clause) ?? [])
+    .map((entry) => ({ ...entry, share: OF_A_PART * entry.share }))
+    .toSorted((one, other) => other.share - one.share)[0]
+  return found !== undefined && (whole === null || found.share > whole.share + MUCH_BETTER) ? found : whole
+}
