@@ -40,7 +40,9 @@ export function weighTogether(
   if (said.has('plants_and_spirit') && isOfThingsAlone(typed, bits)) said.add('things_alone')
   if (said.has('how_strong')) for (const told of ['recipe_told', 'amounts_planned'] as const) said.delete(told)
   if (said.has('syrup') || said.has('sugar_word')) said.delete('only_thinned')
-  if (!said.has('by_day') || [...DEEDS].some((deed) => said.has(deed))) said.delete('planned_by_day')
+  // `Will a lemon one started now be ready by Easter`: it is only thought of.
+  const isBegun = [...DEEDS].some((deed) => said.has(deed) && !(deed === 'started' && said.has('hypothesis')))
+  if (!said.has('by_day') || isBegun || said.has('asked_of_jar')) said.delete('planned_by_day')
   // `1 l of vodka, not very sweet` is wished of what is planned, not found of what is there.
   if (said.has('wish_dry') && said.has('plants_and_spirit') && !said.has('own_jar'))
     for (const found of ['too_dry', 'not_sweet'] as const) said.delete(found)

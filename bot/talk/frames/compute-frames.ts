@@ -55,6 +55,7 @@ export const computeFrames: readonly Frame[] = [
       as_needed: 2,
       planned_by_day: 2.5,
       for_bottles: 6,
+      asked_of_jar: -5,
       measured_drink: -2,
       suits: -0.5,
     },

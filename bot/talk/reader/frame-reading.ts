@@ -16,9 +16,14 @@ export const callOf = ({ frame, options }: FrameTried, more: Readonly<Record<str
   options: { ...options, ...more },
 })
 
-const planOf = ({ options: { when: _, ...options } }: CallRead, leftOut: readonly string[]): TalkReading => ({
+const planOf = (
+  { options: { when, ...options } }: CallRead,
+  leftOut: readonly string[],
+  { has }: Sentence,
+): TalkReading => ({
   kind: 'call',
-  call: { command: 'plan', options },
+  // `Would one started now be ready by Easter`: that day is when it is to be ready.
+  call: { command: 'plan', options: when !== undefined && has('by_day') ? { ...options, 'ready-by': when } : options },
   leftOut,
   does: 'compute',
 })
@@ -63,7 +68,7 @@ export function readingOf(best: FrameTried, sentence: Sentence, isTyped = false)
   // A command that was typed is told by its slash.
   if (frame.does === 'record' && !isTyped && !isToldNow(sentence, frame.command)) {
     // A recipe that is asked about, or wished, is planned.
-    if (frame.command === 'jar start' && call.options['second-of'] === undefined) return planOf(call, leftOut)
+    if (frame.command === 'jar start' && call.options['second-of'] === undefined) return planOf(call, leftOut, sentence)
     // `Did I shake it?`, `l'ho già scosso?`, `will shake it tomorrow`: the jar tells.
     const { jar } = call.options
     if (
