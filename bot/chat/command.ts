@@ -1,6 +1,7 @@
 import type { z } from 'zod'
 import type { Place, PostedIn, Settings } from '../../store/person.ts'
 import type { Store } from '../../store/store.ts'
+import type { Hunch } from '../talk/hunch/hunch.ts'
 import type { TalkMemory } from '../talk/memory/remembered.ts'
 import type { HelpTopic } from '../text/help-text.ts'
 import type { Spoken } from '../text/language.ts'
@@ -55,6 +56,8 @@ export interface Asker extends Spoken {
   readonly replies?: LastReplies
   /** Where it is left out, every sentence stands by itself. */
   readonly talk?: TalkMemory
+  /** What sentences like one are after; where it is left out, what was learnt says it. */
+  readonly hunch?: Hunch
 }
 
 /** What a command may know besides its input. */

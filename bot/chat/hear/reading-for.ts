@@ -7,6 +7,7 @@ import type { TalkReading } from '../../talk/frames/reading.ts'
 import { findEntry } from '../../talk/handbook/find-entry.ts'
 import { findSymptomTold } from '../../talk/handbook/find-symptom-told.ts'
 import { findEntryRespelt } from '../../talk/handbook/respell.ts'
+import { hunch } from '../../talk/hunch/hunch.ts'
 import { english } from '../../talk/lexicon/english.ts'
 import { italian } from '../../talk/lexicon/italian.ts'
 import { whoAt } from '../../talk/memory/remembered.ts'
@@ -42,6 +43,7 @@ export function readingFor(line: string, dispatch: Dispatch, person: Person, com
     findEntry: (text) => findEntry(text, dispatch.language.handbook),
     findRespelt: (text) => findEntryRespelt(text, dispatch.language.handbook),
     findSymptom: findSymptomTold,
+    hunch: dispatch.hunch ?? hunch,
     ...(talk !== undefined && { said: talk.of(whoAt(userId, placeOf(dispatch)), nowMs) }),
     ...(command !== undefined && { command }),
   })

@@ -5,6 +5,7 @@ import { sentenceIn } from '../bits/sentence.ts'
 import { leftOutOf } from '../frames/left-out.ts'
 import type { TalkReading } from '../frames/reading.ts'
 import { symptomIn } from '../frames/symptoms.ts'
+import type { Hunch } from '../hunch/hunch.ts'
 import { correctedStart } from '../memory/correct-start.ts'
 import { followUp } from '../memory/follow-up.ts'
 import type { Remembered } from '../memory/remembered.ts'
@@ -22,12 +23,14 @@ import {
 } from './asked-of-handbook.ts'
 import { askedPlainly, isFreezingAsked } from './asked-plainly.ts'
 import { isOfMethanol } from './danger-asked.ts'
-import { type EntryFound, entryOfClause, type FindEntry } from './entry-of-clause.ts'
+import { entryOfClause, type FindEntry } from './entry-of-clause.ts'
 import { callOf, isDeedRead, isDeedTold, readingOf } from './frame-reading.ts'
 import { hiddenDanger, hiddenPlant } from './hidden-danger.ts'
 import { isAsked } from './is-told.ts'
 import { partTaken } from './part-taken.ts'
 import { placeUnknown } from './place-unknown.ts'
+import { otherwiseOf, topic } from './read-otherwise.ts'
+import { secondThought } from './second-thought.ts'
 import { dangerTopic, isElsewhere, isOfGarden, smallTalk } from './small-talk.ts'
 import { isStillGoodAsked, oddSmell } from './still-good.ts'
 import { type FindSymptom, symptomReading, symptomTold } from './symptom-reading.ts'
@@ -42,6 +45,8 @@ export interface Knows extends Surroundings {
   readonly findRespelt: FindEntry
   /** What is told to have gone wrong, of what nothing else has understood. */
   readonly findSymptom: FindSymptom
+  /** What sentences like it are after. */
+  readonly hunch: Hunch
   /** The command that a line began with, where it did. */
   readonly command?: Path
 }
@@ -67,6 +72,16 @@ function readPlainly(text: string, knows: Knows): TalkReading {
     // A deed is not lost over it: it is done, or asked about, and the danger is said too.
     return isDeedRead(reading) ? hiddenDanger({ ...reading, beside: told }, sentence) : topic({ id: told, others: [] })
   }
+  if (knows.command !== undefined) return byRules(reading, sentence, text, knows)
+  return secondThought(
+    byRules(reading, sentence, text, knows),
+    knows.hunch(sentence, knows.said),
+    (knows.said?.call ?? null) !== null,
+    otherwiseOf(sentence, text, knows),
+  )
+}
+
+function byRules(reading: TalkReading, sentence: Sentence, text: string, knows: Knows): TalkReading {
   const again = () => sentenceIn(text, knows, true)
   const once = (each: Sentence) => hiddenDanger(readOnce(each, text, knows), each)
   if (reading.kind !== 'lost') return withSlips(reading, sentence, again, once) ?? hiddenDanger(reading, sentence)
@@ -168,5 +183,3 @@ function readOnce(sentence: Sentence, text: string, knows: Knows): TalkReading {
   }
   return readingOf(best, sentence, knows.command !== undefined)
 }
-
-const topic = ({ id, others }: Omit<EntryFound, 'share'>): TalkReading => ({ kind: 'topic', entry: id, more: others })

@@ -3,6 +3,7 @@ import { parseLine } from '../../../bot/chat/grammar/grammar.ts'
 import { hear } from '../../../bot/chat/hear/hear.ts'
 import type { Heard } from '../../../bot/chat/hear/heard.ts'
 import { newLastReplies } from '../../../bot/chat/last-replies.ts'
+import type { Hunch } from '../../../bot/talk/hunch/hunch.ts'
 import { newTalkMemory } from '../../../bot/talk/memory/remembered.ts'
 import { en } from '../../../bot/text/en/index.ts'
 import { memoryStore } from '../../../store/memory/memory-store.ts'
@@ -61,7 +62,7 @@ export function talker(store: Store = memoryStore('UTC')) {
   const faults: string[] = []
   const [talk, replies] = [newTalkMemory(), newLastReplies()]
   let nowMs = NOW_MS
-  const dispatch = () => ({
+  const dispatch = (hunch?: Hunch) => ({
     ...newAsker(),
     store,
     language: en,
@@ -70,6 +71,7 @@ export function talker(store: Store = memoryStore('UTC')) {
     talk,
     replies,
     log: (text: string) => faults.push(text),
+    ...(hunch !== undefined && { hunch }),
   })
   const counted = async () => {
     const { jars } = await store.read('local')
@@ -83,10 +85,10 @@ export function talker(store: Store = memoryStore('UTC')) {
     wait(minutes: number): void {
       nowMs += minutes * 60_000
     },
-    async say(line: string): Promise<Told> {
+    async say(line: string, hunch?: Hunch): Promise<Told> {
       const before = await counted()
       const begin = performance.now()
-      const { also = [], ...heard } = await hear(line, dispatch())
+      const { also = [], ...heard } = await hear(line, dispatch(hunch))
       const { outcome, choices } = heard
       const ms = performance.now() - begin
       const after = await counted()

@@ -1,0 +1,48 @@
+import { lazily } from '../../../core/once.ts'
+import type { Path } from '../../calls/signatures.ts'
+import type { Sentence } from '../bits/bit.ts'
+import type { Remembered } from '../memory/remembered.ts'
+import { featuresOf } from './features.ts'
+import learnt from './learnt.json' with { type: 'json' }
+
+/** What a sentence may be after: a command, an entry of the handbook, a trouble, small talk, a change of what was said last, or nothing here. */
+export type Aim = Path | 'handbook' | 'trouble' | 'talk' | 'follow' | 'none'
+
+export interface Leaning {
+  readonly aim: Aim
+  /** 0 to 1; those of a sentence add up to 1. */
+  readonly share: number
+}
+
+/** What a sentence looks like, by sentences that were read before; the likeliest first. It knows no values, and its word alone records nothing. */
+export type Hunch = (sentence: Sentence, said: Remembered | undefined) => readonly Leaning[]
+
+/** For each feature the aims that it speaks for or against: places in the list of aims, each with its weight in hundredths. */
+export interface Learnt {
+  readonly aims: readonly string[]
+  readonly weights: Readonly<Record<string, readonly number[]>>
+}
+
+const HUNDREDTH = 0.01
+
+/** The softmax of the summed weights. */
+export const hunchBy = (of: () => Learnt): Hunch => {
+  const known = lazily(() => new Map(Object.entries(of().weights)))
+  return (sentence, said) => {
+    const { aims } = of()
+    const scores = aims.map(() => 0)
+    for (const feature of featuresOf(sentence, said)) {
+      const weights = known().get(feature) ?? []
+      for (let at = 0; at < weights.length; at += 2) scores[weights[at]!]! += HUNDREDTH * weights[at + 1]!
+    }
+    const most = Math.max(...scores)
+    const odds = scores.map((score) => Math.exp(score - most))
+    const all = odds.reduce((sum, each) => sum + each, 0)
+    return aims
+      .map((aim, at) => ({ aim: aim as Aim, share: odds[at]! / all }))
+      .sort((one, other) => other.share - one.share)
+  }
+}
+
+/** By the sentences in `tests/talk`, as DEVELOPERS.md tells. */
+export const hunch: Hunch = hunchBy(() => learnt)

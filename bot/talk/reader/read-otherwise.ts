@@ -1,0 +1,67 @@
+import type { Sentence } from '../bits/bit.ts'
+import { leftOutOf } from '../frames/left-out.ts'
+import type { TalkReading } from '../frames/reading.ts'
+import { symptomIn } from '../frames/symptoms.ts'
+import type { Remembered } from '../memory/remembered.ts'
+import { changedOf } from '../memory/rule.ts'
+import { type EntryFound, entryOfClause, type FindEntry } from './entry-of-clause.ts'
+import { readingOf } from './frame-reading.ts'
+import { hiddenDanger } from './hidden-danger.ts'
+import type { Otherwise } from './second-thought.ts'
+import { type FindSymptom, symptomReading } from './symptom-reading.ts'
+import { tried } from './tried-frames.ts'
+
+interface Finds {
+  readonly said?: Remembered
+  readonly findEntry: FindEntry
+  readonly findRespelt: FindEntry
+  readonly findSymptom: FindSymptom
+}
+
+export const topic = ({ id, others }: Omit<EntryFound, 'share'>): TalkReading => ({
+  kind: 'topic',
+  entry: id,
+  more: others,
+})
+
+const toldOrAsked = ({ call, leftOut }: Extract<TalkReading, { kind: 'call' }>): TalkReading => ({
+  kind: 'question',
+  call,
+  about: { kind: 'told_or_asked' },
+  choices: [call],
+  leftOut,
+})
+
+/** Options that are added to a call by a word after it. */
+const WISHED: ReadonlySet<string> = new Set(['to-strength', 'to-sweetness', 'bottles', 'ready-by', 'pour'])
+
+/** What it would be, if it were after that. */
+export const otherwiseOf = (sentence: Sentence, text: string, knows: Finds): Otherwise => ({
+  call(command) {
+    const [best] = tried(sentence, command)
+    if (best === undefined || best.used.length === 0) return null
+    const reading = readingOf(best, sentence)
+    // No hunch writes anything down: it asks.
+    const isDeed = reading.kind === 'call' && reading.does !== 'compute'
+    return hiddenDanger(isDeed ? toldOrAsked(reading) : reading, sentence)
+  },
+  topic() {
+    const found = entryOfClause(text, knows.findEntry) ?? knows.findRespelt(text)
+    return found === null ? null : topic(found)
+  },
+  trouble() {
+    const symptom = symptomIn(sentence) ?? knows.findSymptom(text)
+    return symptom === null ? null : symptomReading(sentence, symptom.id)
+  },
+  follow() {
+    const { call = null } = knows.said ?? {}
+    if (call === null) return null
+    const base = changedOf(call)
+    const [best] = tried(sentence, base.command)
+    if (best === undefined || best.frame.does !== 'compute' || best.unused.length > 0) return null
+    const changed = Object.entries(best.options).filter(([option]) => option in base.options || WISHED.has(option))
+    if (best.used.length === 0 || changed.length !== Object.keys(best.options).length) return null
+    const options = { ...base.options, ...best.options }
+    return { kind: 'call', call: { ...base, options }, leftOut: leftOutOf(sentence, best.used), does: 'compute' }
+  },
+})

@@ -1,0 +1,100 @@
+import { describe, expect, it } from 'vitest'
+import type { Path } from '../../../bot/calls/signatures.ts'
+import type { TalkReading } from '../../../bot/talk/frames/reading.ts'
+import type { Aim, Leaning } from '../../../bot/talk/hunch/hunch.ts'
+import { type Otherwise, secondThought } from '../../../bot/talk/reader/second-thought.ts'
+
+const callTo = (command: Path): TalkReading => ({
+  kind: 'call',
+  call: { command, options: { of: '14 lemons' } },
+  leftOut: [],
+  does: 'compute',
+})
+const LOST: TalkReading = { kind: 'lost', nearest: [] }
+const TOPIC: TalkReading = { kind: 'topic', entry: 'peeled_fruit', more: [] }
+
+const NOTHING: Otherwise = { call: () => null, topic: () => null, trouble: () => null, follow: () => null }
+
+const leaning = (shares: Readonly<Partial<Record<Aim, number>>>): readonly Leaning[] =>
+  Object.entries(shares).map(([aim, share]) => ({ aim: aim as Aim, share }))
+
+describe('a reading and a hunch that speaks against it', () => {
+  const topic: Otherwise = { ...NOTHING, topic: () => TOPIC }
+
+  it('gives way where the hunch is sure and the reading is hardly ever right', () => {
+    expect(secondThought(callTo('plan'), leaning({ handbook: 0.81, plan: 0.04 }), false, topic)).toBe(TOPIC)
+  })
+
+  it('stays where the hunch is not sure', () => {
+    const plan = callTo('plan')
+    expect(secondThought(plan, leaning({ handbook: 0.79, plan: 0.01 }), false, topic)).toBe(plan)
+  })
+
+  it('stays where it is likely enough, alone or with what is near it', () => {
+    const plan = callTo('plan')
+    expect(secondThought(plan, leaning({ handbook: 0.9, plan: 0.06 }), false, topic)).toBe(plan)
+    expect(secondThought(plan, leaning({ handbook: 0.9, botanical: 0.06 }), false, topic)).toBe(plan)
+    expect(secondThought(plan, leaning({ handbook: 0.9, dilute: 0.06 }), false, topic)).toBe(TOPIC)
+  })
+
+  it('stays where the sentence cannot be read otherwise', () => {
+    const plan = callTo('plan')
+    expect(secondThought(plan, leaning({ handbook: 0.99 }), false, NOTHING)).toBe(plan)
+  })
+
+  it('stays before a question, if it lacks nothing', () => {
+    const question: TalkReading = {
+      kind: 'question',
+      call: { command: 'syrup', options: {} },
+      about: { kind: 'lacks', option: 'infusion' },
+      choices: [],
+      leftOut: [],
+    }
+    const plan = callTo('plan')
+    const asks: Otherwise = { ...NOTHING, call: () => question }
+    expect(secondThought(plan, leaning({ syrup: 0.99 }), false, asks)).toBe(plan)
+    expect(secondThought(LOST, leaning({ syrup: 0.99 }), false, asks)).toBe(question)
+  })
+
+  it('stays as the change of what was said before that it is', () => {
+    const [plan, other] = [callTo('plan'), callTo('dilute')]
+    const changed: Otherwise = { ...NOTHING, follow: () => other }
+    expect(secondThought(plan, leaning({ follow: 0.99 }), true, changed)).toBe(plan)
+    expect(secondThought(LOST, leaning({ follow: 0.99 }), true, changed)).toBe(other)
+  })
+
+  it.each([
+    ['an entry', TOPIC],
+    ['what went wrong', { kind: 'symptom', id: 'pressure', options: {} }],
+    ['what is recorded', { ...callTo('jar shake'), does: 'record' }],
+    ['a call that more than a plant speaks for', callTo('cost')],
+  ] as const)('has no say in %s', (_, reading) => {
+    expect(secondThought(reading as TalkReading, leaning({ plan: 0.99 }), false, { ...NOTHING, call: callTo })).toBe(
+      reading,
+    )
+  })
+
+  it('has no say in a refusal', () => {
+    const only: TalkReading = { kind: 'only_typed', call: { command: 'jar discard', options: {} } }
+    expect(secondThought(only, leaning({ handbook: 0.99 }), false, topic)).toBe(only)
+  })
+})
+
+describe('a sentence that no rule understood', () => {
+  it.each([
+    ['trouble', 'trouble'],
+    ['syrup', 'syrup'],
+  ] as const)('begins its reply with the command it is after: %s', (aim, command) => {
+    expect(secondThought(LOST, leaning({ [aim]: 0.9 }), false, NOTHING)).toEqual({
+      kind: 'lost',
+      nearest: [{ command, options: {} }],
+    })
+  })
+
+  it.each(['handbook', 'none', 'talk', 'follow'] as const)(
+    'stays not understood where it is after no command: %s',
+    (aim) => {
+      expect(secondThought(LOST, leaning({ [aim]: 0.99 }), false, NOTHING)).toEqual(LOST)
+    },
+  )
+})
