@@ -358,6 +358,7 @@ export const computeFrames: readonly Frame[] = [
     slots: [
       { option: 'prices', takes: 'prices' },
       { option: 'jar', takes: 'jar' },
+      { option: 'jar', takes: 'only_jar', unless: 'jar' },
     ],
     ignores: ['bottles'],
     covers: ['bottles'],

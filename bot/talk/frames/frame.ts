@@ -40,6 +40,7 @@ export type SlotKind =
   | 'until'
   | 'jar'
   | 'known_jar'
+  | 'only_jar'
   | 'wished_or_said_strength'
   | 'jar_or_all'
   | 'two_jars'

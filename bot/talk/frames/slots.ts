@@ -1,4 +1,5 @@
 import type { Bit, Sentence } from '../bits/bit.ts'
+import { isOver } from '../bits/jars-of.ts'
 import {
   amountOf,
   brix,
@@ -140,6 +141,10 @@ export const fills: Readonly<Record<SlotKind, Fill>> = {
   recipe_days: recipeDays,
   month,
   when,
+  only_jar: ({ jars }) => {
+    const [only, another] = jars.filter((jar) => !isOver(jar))
+    return only === undefined || another !== undefined ? null : { text: only.name, bits: [], isAssumed: true }
+  },
   known_jar: (sentence, command) => (sentence.has('own_jar') ? jarFilled(sentence, command, false) : null),
   wished_or_said_strength: find(({ kind }) => kind === 'strength'),
   jar: (sentence, command) => jarFilled(sentence, command, false),
