@@ -91,7 +91,7 @@ export const undrinkables: readonly Undrinkable[] = [
     id: 'solvent',
     anywhere:
       'screenwash, screen wash, windscreen, windshield, washer fluid, window cleaner, glass cleaner, deicer, de icer, antifreeze, antigelo, antigel, anticongelante, anticongelant*, frostschutz, *frostschutz, frostschutz*, ' +
-      'scheibenreiniger, scheibenwasch*, lave glace, lavavetri, liquido lavavetri, spryskiwac*, стеклоомыва*, стеклоочист*, незамерза*, незамерзайка, nezamerz*, stekloom*, antifriz*, антифриз*, brake fluid, coolant, radiator*, ' +
+      'scheibenreiniger, scheibenwasch*, lave glace, lavavetri, liquido lavavetri, spryskiwac*, стеклоомыва*, стеклоочист*, незамерза*, незамерзайка, nezamerz*, stekloom*, antifriz*, антифриз*, brake fluid, coolant, radiator fluid, radiator liquid, radiator flush, radiator water, radiator stuff, radiatorv*, radiatork*, radiatorf*, ' +
       'spolarvatska, spylervaeske, sprinklervaeske, ruitensproei*, ruitenwisser*, limpiaparabrisas, limpiacristales, limpia cristales, limpa vidros, paint thinner, paint thinners, white spirit, white spirits, mineral spirit, mineral spirits, ' +
       'mineral turpentine, turpentine, turpentin*, turps, terpentin*, terebent*, trementina, aguarras, acquaragia, diluente, diluant, verdunner, naphtha, nafta, solvent, solvents, solvente, solvant, disolvente, losungsmittel, losemittel, rozpuszczalnik*, ' +
       'растворител*, διαλυτικ*, varnish*, paint remover, paint stripper, bleach, candeggina, varechina, lejia, javel, drain cleaner, detergent, detergent*, detersiv*, reiniger, nail polish remover, nail varnish remover, polish remover, degreaser, sgrassa*, ' +
