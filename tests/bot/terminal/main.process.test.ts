@@ -142,7 +142,7 @@ describe('the folder of data', () => {
       const settings = { LARDERBELL_DATA: folder }
       const { status, stdout, stderr } = start(['doctor', 'restore', 'local', '2026-11-24'], '', settings)
       expect([status, stdout]).toEqual([1, ''])
-      expect(stderr).toMatch(/^There’s no copy of local of 2026-11-24/)
+      expect(stderr).toMatch(/^There’s no copy of local from 2026-11-24/)
       expect(start(['doctor', 'restor'], '', settings)).toMatchObject({
         status: 2,
         stderr: 'I don’t know “restor”. Did you mean restore?\n',
