@@ -80,7 +80,7 @@ it('does not connect where another works on the folder, and says which in one se
   const second = start([])
   expect(await second.code).toBe(1)
   expect(second.texts.err).toBe(
-    `Another Larderbell (process ${first.child.pid}) works on the jars in ${data}. Use that one, or end it first. Nothing was changed.\n`,
+    `Another Larderbell (process ${first.child.pid}) works on the jars in ${data}. Use that one, or stop it first. Nothing was changed.\n`,
   )
   expect(fake.gateway.counts.connections).toBe(connections)
   expect((await fake.slash('jar list', {})).text).not.toMatch(/process|another/i)
