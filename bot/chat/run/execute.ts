@@ -118,13 +118,14 @@ const textOf = (line: string | Invocation): string =>
 const usualOf = ({ settings, jars }: Person): Kitchen => settings.units ?? kitchenOfLast(jars) ?? 'metric'
 
 /** In whose measures a line is answered that was not read: those it speaks of, else those of whoever typed it. */
+const kitchenSaid = (line: string | Invocation, person: Person): Kitchen =>
+  kitchenIn(person.settings.units, kitchenInText(textOf(line)) ?? usualOf(person))
+
+/** The same, where nothing is known of them yet. */
 export const kitchenOfWhoever = async (
   line: string | Invocation,
   asker: Parameters<typeof personOf>[0],
-): Promise<Kitchen> => {
-  const person = await personOf(asker)
-  return kitchenIn(person.settings.units, kitchenInText(textOf(line)) ?? usualOf(person))
-}
+): Promise<Kitchen> => kitchenSaid(line, await personOf(asker))
 
 /** Runs a line, an invocation made elsewhere, or a call, whose values are not read again. Never throws; a number that is not finite never leaves. */
 export const execute = async (line: string | Invocation | Call, dispatch: Dispatch): Promise<CallOutcome> =>
@@ -153,7 +154,7 @@ const run = async (
     const person = await personOf(dispatch)
     const { settings } = person
     const usualKitchen = lazily(() => usualOf(person))
-    kitchen = kitchenIn(settings.units, kitchenInText(textOf(read)) ?? usualKitchen())
+    kitchen = kitchenSaid(read, person)
     expectNoDanger(command, read)
     const input = command.input.parse({ ...(values ?? read.options) })
     const isOfJar = 'jar' in input && input.jar !== undefined

@@ -4,9 +4,10 @@ import type { Sentence } from '../bits/bit.ts'
 import type { Remembered } from '../memory/remembered.ts'
 import { featuresOf } from './features.ts'
 import learnt from './learnt.json' with { type: 'json' }
+import { softmax } from './softmax.ts'
 
-/** What a sentence may be after: a command, an entry of the handbook, a trouble, small talk, a change of what was said last, or nothing here. */
-export type Aim = Path | 'handbook' | 'trouble' | 'talk' | 'follow' | 'none'
+/** What a sentence may be after: a command, an entry of the handbook, small talk, a change of what was said last, or nothing here. */
+export type Aim = Path | 'handbook' | 'talk' | 'follow' | 'none'
 
 export interface Leaning {
   readonly aim: Aim
@@ -25,7 +26,7 @@ export interface Learnt {
 
 const HUNDREDTH = 0.01
 
-/** The softmax of the summed weights. */
+/** By the summed weights. */
 export const hunchBy = (of: () => Learnt): Hunch => {
   const known = lazily(() => new Map(Object.entries(of().weights)))
   return (sentence, said) => {
@@ -35,11 +36,9 @@ export const hunchBy = (of: () => Learnt): Hunch => {
       const weights = known().get(feature) ?? []
       for (let at = 0; at < weights.length; at += 2) scores[weights[at]!]! += HUNDREDTH * weights[at + 1]!
     }
-    const most = Math.max(...scores)
-    const odds = scores.map((score) => Math.exp(score - most))
-    const all = odds.reduce((sum, each) => sum + each, 0)
+    const shares = softmax(scores)
     return aims
-      .map((aim, at) => ({ aim: aim as Aim, share: odds[at]! / all }))
+      .map((aim, at) => ({ aim: aim as Aim, share: shares[at]! }))
       .sort((one, other) => other.share - one.share)
   }
 }

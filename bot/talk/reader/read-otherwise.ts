@@ -45,7 +45,7 @@ export const otherwiseOf = (sentence: Sentence, text: string, knows: Finds): Oth
     const isDeed = reading.kind === 'call' && reading.does !== 'compute'
     return hiddenDanger(isDeed ? toldOrAsked(reading) : reading, sentence)
   },
-  topic() {
+  handbook() {
     const found = entryOfClause(text, knows.findEntry) ?? knows.findRespelt(text)
     return found === null ? null : topic(found)
   },
@@ -59,8 +59,8 @@ export const otherwiseOf = (sentence: Sentence, text: string, knows: Finds): Oth
     const base = changedOf(call)
     const [best] = tried(sentence, base.command)
     if (best === undefined || best.frame.does !== 'compute' || best.unused.length > 0) return null
-    const changed = Object.entries(best.options).filter(([option]) => option in base.options || WISHED.has(option))
-    if (best.used.length === 0 || changed.length !== Object.keys(best.options).length) return null
+    const isChange = Object.keys(best.options).every((option) => option in base.options || WISHED.has(option))
+    if (best.used.length === 0 || !isChange) return null
     const options = { ...base.options, ...best.options }
     return { kind: 'call', call: { ...base, options }, leftOut: leftOutOf(sentence, best.used), does: 'compute' }
   },

@@ -32,8 +32,8 @@ import { placeUnknown } from './place-unknown.ts'
 import { otherwiseOf, topic } from './read-otherwise.ts'
 import { secondThought } from './second-thought.ts'
 import { dangerTopic, isElsewhere, isOfGarden, smallTalk } from './small-talk.ts'
-import { glassInside, isStillGoodAsked, oddSmell } from './still-good.ts'
-import { type FindSymptom, symptomReading, symptomTold } from './symptom-reading.ts'
+import { isStillGoodAsked, oddSmell } from './still-good.ts'
+import { type FindSymptom, isGlassInside, symptomReading, symptomTold } from './symptom-reading.ts'
 import { LEAST, tried } from './tried-frames.ts'
 import { withSlips } from './unknown-word.ts'
 import { wholeReading } from './whole-reading.ts'
@@ -76,7 +76,6 @@ function readPlainly(text: string, knows: Knows): TalkReading {
   return secondThought(
     byRules(reading, sentence, text, knows),
     knows.hunch(sentence, knows.said),
-    (knows.said?.call ?? null) !== null,
     otherwiseOf(sentence, text, knows),
   )
 }
@@ -100,8 +99,7 @@ function byRules(reading: TalkReading, sentence: Sentence, text: string, knows: 
 function readOnce(sentence: Sentence, text: string, knows: Knows): TalkReading {
   const whole = knows.command === undefined ? wholeReading(sentence, knows.said) : null
   if (whole !== null) return whole
-  const glass = knows.command === undefined ? glassInside(sentence, text) : null
-  if (glass !== null) return glass
+  if (knows.command === undefined && isGlassInside(text)) return symptomReading(sentence, 'broken_glass')
   if (knows.command === undefined && isFreezingAsked(sentence)) return topic({ id: 'freezes', others: [] })
   const { said } = knows
   const isOpen = said !== undefined && knows.command === undefined

@@ -1,8 +1,6 @@
 import { type SymptomId, symptoms } from '../../../core/trouble/symptoms.ts'
-import type { Sentence } from '../bits/bit.ts'
 import type { CallRead, TalkReading } from '../frames/reading.ts'
 import { withoutMarks } from '../lexicon/plain-text.ts'
-import { symptomReading } from './symptom-reading.ts'
 
 /** `Is it safe to drink?`, `can I still have it?`, `do I bin it?`: of what went wrong, whether it has to go. */
 const STILL_GOOD =
@@ -23,20 +21,4 @@ export function oddSmell(text: string): TalkReading | null {
   if (!SMELLS_ODD.test(plain(text)) || !isStillGoodAsked(text)) return null
   const choices = SMELLS.map((id): CallRead => ({ command: 'trouble', options: { symptom: symptoms[id].en[0]! } }))
   return { kind: 'question', call: choices[0]!, about: { kind: 'which_reading' }, choices, leftOut: [] }
-}
-
-/** Glass that went in, or that broke off beside it: never a plant that was added. `A glass of water in the jar` is none. */
-const GLASS_INSIDE =
-  /\b(?:shards?|splinters?|slivers?|bits?|pieces?|chips?|fragments?|some|broken) (?:of (?:the |a |broken |some )?)?glass\b|\bglass (?:shards?|splinters?|slivers?|bits?|pieces?|chips?|fragments?)\b|\b(?:pezz\p{L}+|schegg\p{L}+|framment\p{L}+|cocci\p{L}*) (?:di |d )?vetro\b|\bvetro rotto\b/u
-
-const WENT_IN =
-  /\b(?:in|into|inside|nel|nella|dentro)\b.*\b(?:dropp\p{L}*|fell|fallen|got|went|found|theres?|see|cadut\p{L}*|finit\p{L}*|trovat\p{L}*)\b|\b(?:dropp\p{L}*|fell|fallen|got|went|found|theres?|see|cadut\p{L}*|finit\p{L}*|trovat\p{L}*)\b.*\b(?:in|into|inside|nel|nella|dentro)\b/u
-
-const isGlassInside = (text: string): boolean => GLASS_INSIDE.test(plain(text)) && WENT_IN.test(plain(text))
-
-/** Nobody is asked what was told: it goes. */
-export function glassInside(sentence: Sentence, text: string): TalkReading | null {
-  if (!isGlassInside(text)) return null
-  const reading = symptomReading(sentence, 'broken_glass')
-  return reading.kind === 'symptom' ? { ...reading, options: { ...reading.options, yes: 'glass' } } : reading
 }

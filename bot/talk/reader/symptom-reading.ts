@@ -5,6 +5,7 @@ import type { Sentence } from '../bits/bit.ts'
 import { jarsMeant } from '../frames/jars-meant.ts'
 import type { TalkReading } from '../frames/reading.ts'
 import { symptomsBeside } from '../frames/symptoms.ts'
+import { withoutMarks } from '../lexicon/plain-text.ts'
 import { isAsked } from './is-told.ts'
 import { isOfGarden } from './small-talk.ts'
 
@@ -26,9 +27,22 @@ const NOT_SO = /\b(?:not|no|or|maybe|perhaps|forse|non|o|oppure|isn.?t|doesn.?t)
 const isMouldSeen = (text: string, isOnFruit: boolean): boolean =>
   FURRY.test(text) || (isOnFruit && MOULD_ON.test(text) && !IN_DOUBT.test(text))
 
+/** Glass that went in, or that broke off beside it: never a plant that was added. `A glass of water in the jar` is none. */
+const GLASS_INSIDE =
+  /\b(?:shards?|splinters?|slivers?|bits?|pieces?|chips?|fragments?|some|broken) (?:of (?:the |a |broken |some )?)?glass\b|\bglass (?:shards?|splinters?|slivers?|bits?|pieces?|chips?|fragments?)\b|\b(?:pezz\p{L}+|schegg\p{L}+|framment\p{L}+|cocci\p{L}*) (?:di |d )?vetro\b|\bvetro rotto\b/u
+
+const WENT_IN =
+  /\b(?:in|into|inside|nel|nella|dentro)\b.*\b(?:dropp\p{L}*|fell|fallen|got|went|found|theres?|see|cadut\p{L}*|finit\p{L}*|trovat\p{L}*)\b|\b(?:dropp\p{L}*|fell|fallen|got|went|found|theres?|see|cadut\p{L}*|finit\p{L}*|trovat\p{L}*)\b.*\b(?:in|into|inside|nel|nella|dentro)\b/u
+
+export function isGlassInside(text: string): boolean {
+  const plain = withoutMarks(text).replace(/[^\p{L}\d]+/gu, ' ')
+  return GLASS_INSIDE.test(plain) && WENT_IN.test(plain)
+}
+
 /** What the words themselves say of it, so that it is not asked. */
 function signTold({ typed: { text }, has }: Sentence, id: SymptomId, isOnFruit: boolean): Sign | null {
   if (id === 'mould') return isMouldSeen(text, isOnFruit) ? 'growth' : null
+  if (id === 'broken_glass') return isGlassInside(text) ? 'glass' : null
   if (id !== 'solvent' || NOT_SO.test(text)) return null
   if (namesVarnish(text)) return 'varnish'
   return namesFuel(text) && has('smell') && !has('taste_word') ? 'fuel' : null

@@ -1,4 +1,5 @@
 import type { Aim, Learnt } from '../../../bot/talk/hunch/hunch.ts'
+import { softmax } from '../../../bot/talk/hunch/softmax.ts'
 
 export interface Example {
   readonly features: readonly string[]
@@ -20,13 +21,6 @@ const PRIMES = [7919, 6841, 7187, 7673, 6427, 6007]
 function* inOrder<Item>(items: readonly Item[], round: number): Generator<Item> {
   const step = PRIMES[round % PRIMES.length]!
   for (let at = 0; at < items.length; at++) yield items[(at * step + round) % items.length]!
-}
-
-const softmax = (scores: readonly number[]): readonly number[] => {
-  const most = Math.max(...scores)
-  const odds = scores.map((score) => Math.exp(score - most))
-  const all = odds.reduce((sum, each) => sum + each, 0)
-  return odds.map((each) => each / all)
 }
 
 /** Multinomial logistic regression by stochastic gradient descent. */

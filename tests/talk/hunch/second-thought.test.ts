@@ -13,33 +13,33 @@ const callTo = (command: Path): TalkReading => ({
 const LOST: TalkReading = { kind: 'lost', nearest: [] }
 const TOPIC: TalkReading = { kind: 'topic', entry: 'peeled_fruit', more: [] }
 
-const NOTHING: Otherwise = { call: () => null, topic: () => null, trouble: () => null, follow: () => null }
+const NOTHING: Otherwise = { call: () => null, handbook: () => null, trouble: () => null, follow: () => null }
 
 const leaning = (shares: Readonly<Partial<Record<Aim, number>>>): readonly Leaning[] =>
   Object.entries(shares).map(([aim, share]) => ({ aim: aim as Aim, share }))
 
 describe('a reading and a hunch that speaks against it', () => {
-  const topic: Otherwise = { ...NOTHING, topic: () => TOPIC }
+  const topic: Otherwise = { ...NOTHING, handbook: () => TOPIC }
 
   it('gives way where the hunch is sure and the reading is hardly ever right', () => {
-    expect(secondThought(callTo('plan'), leaning({ handbook: 0.81, plan: 0.04 }), false, topic)).toBe(TOPIC)
+    expect(secondThought(callTo('plan'), leaning({ handbook: 0.81, plan: 0.04 }), topic)).toBe(TOPIC)
   })
 
   it('stays where the hunch is not sure', () => {
     const plan = callTo('plan')
-    expect(secondThought(plan, leaning({ handbook: 0.79, plan: 0.01 }), false, topic)).toBe(plan)
+    expect(secondThought(plan, leaning({ handbook: 0.79, plan: 0.01 }), topic)).toBe(plan)
   })
 
   it('stays where it is likely enough, alone or with what is near it', () => {
     const plan = callTo('plan')
-    expect(secondThought(plan, leaning({ handbook: 0.9, plan: 0.06 }), false, topic)).toBe(plan)
-    expect(secondThought(plan, leaning({ handbook: 0.9, botanical: 0.06 }), false, topic)).toBe(plan)
-    expect(secondThought(plan, leaning({ handbook: 0.9, dilute: 0.06 }), false, topic)).toBe(TOPIC)
+    expect(secondThought(plan, leaning({ handbook: 0.9, plan: 0.06 }), topic)).toBe(plan)
+    expect(secondThought(plan, leaning({ handbook: 0.9, botanical: 0.06 }), topic)).toBe(plan)
+    expect(secondThought(plan, leaning({ handbook: 0.9, dilute: 0.06 }), topic)).toBe(TOPIC)
   })
 
   it('stays where the sentence cannot be read otherwise', () => {
     const plan = callTo('plan')
-    expect(secondThought(plan, leaning({ handbook: 0.99 }), false, NOTHING)).toBe(plan)
+    expect(secondThought(plan, leaning({ handbook: 0.99 }), NOTHING)).toBe(plan)
   })
 
   it('stays before a question, if it lacks nothing', () => {
@@ -52,15 +52,15 @@ describe('a reading and a hunch that speaks against it', () => {
     }
     const plan = callTo('plan')
     const asks: Otherwise = { ...NOTHING, call: () => question }
-    expect(secondThought(plan, leaning({ syrup: 0.99 }), false, asks)).toBe(plan)
-    expect(secondThought(LOST, leaning({ syrup: 0.99 }), false, asks)).toBe(question)
+    expect(secondThought(plan, leaning({ syrup: 0.99 }), asks)).toBe(plan)
+    expect(secondThought(LOST, leaning({ syrup: 0.99 }), asks)).toBe(question)
   })
 
   it('stays as the change of what was said before that it is', () => {
     const [plan, other] = [callTo('plan'), callTo('dilute')]
     const changed: Otherwise = { ...NOTHING, follow: () => other }
-    expect(secondThought(plan, leaning({ follow: 0.99 }), true, changed)).toBe(plan)
-    expect(secondThought(LOST, leaning({ follow: 0.99 }), true, changed)).toBe(other)
+    expect(secondThought(plan, leaning({ follow: 0.99 }), changed)).toBe(plan)
+    expect(secondThought(LOST, leaning({ follow: 0.99 }), changed)).toBe(other)
   })
 
   it.each([
@@ -69,14 +69,12 @@ describe('a reading and a hunch that speaks against it', () => {
     ['what is recorded', { ...callTo('jar shake'), does: 'record' }],
     ['a call that more than a plant speaks for', callTo('cost')],
   ] as const)('has no say in %s', (_, reading) => {
-    expect(secondThought(reading as TalkReading, leaning({ plan: 0.99 }), false, { ...NOTHING, call: callTo })).toBe(
-      reading,
-    )
+    expect(secondThought(reading as TalkReading, leaning({ plan: 0.99 }), { ...NOTHING, call: callTo })).toBe(reading)
   })
 
   it('has no say in a refusal', () => {
     const only: TalkReading = { kind: 'only_typed', call: { command: 'jar discard', options: {} } }
-    expect(secondThought(only, leaning({ handbook: 0.99 }), false, topic)).toBe(only)
+    expect(secondThought(only, leaning({ handbook: 0.99 }), topic)).toBe(only)
   })
 })
 
@@ -85,7 +83,7 @@ describe('a sentence that no rule understood', () => {
     ['trouble', 'trouble'],
     ['syrup', 'syrup'],
   ] as const)('begins its reply with the command it is after: %s', (aim, command) => {
-    expect(secondThought(LOST, leaning({ [aim]: 0.9 }), false, NOTHING)).toEqual({
+    expect(secondThought(LOST, leaning({ [aim]: 0.9 }), NOTHING)).toEqual({
       kind: 'lost',
       nearest: [{ command, options: {} }],
     })
@@ -94,7 +92,7 @@ describe('a sentence that no rule understood', () => {
   it.each(['handbook', 'none', 'talk', 'follow'] as const)(
     'stays not understood where it is after no command: %s',
     (aim) => {
-      expect(secondThought(LOST, leaning({ [aim]: 0.99 }), false, NOTHING)).toEqual(LOST)
+      expect(secondThought(LOST, leaning({ [aim]: 0.99 }), NOTHING)).toEqual(LOST)
     },
   )
 })
