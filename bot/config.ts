@@ -11,7 +11,7 @@ const WIDTH = { least: 40, most: 200 }
 const DATA = './data'
 
 export interface Config {
-  /** Columns of text, or null: the terminal's own. */
+  /** Columns of text: those that were set, else those of `COLUMNS`, which a pipe has no other way to tell. Null: the terminal's own. */
   readonly width: number | null
   readonly noColour: boolean
   /** The folder of data. */
@@ -58,6 +58,12 @@ const readWidth = (typed: string | undefined): Read<number | null> => {
   const read = widthSchema.safeParse(typed)
   return read.success ? { value: read.data } : { wrong: { problem: 'bad_width', values: { typed, ...WIDTH } } }
 }
+
+/** What the shell says of its columns. It's nobody's setting of ours, so what can't be used is passed over. */
+const readColumns = (typed: string | undefined): number | null =>
+  isSet(typed) && /^\d{1,4}$/.test(typed.trim()) && Number(typed) > 0
+    ? Math.min(Math.max(Number(typed), WIDTH.least), WIDTH.most)
+    : null
 
 const nearestZone = ({ problem, values }: DomainError): string | null =>
   problem === 'unknown_zone' ? ((values as QuantityProblems['unknown_zone']).nearest[0] ?? null) : null
@@ -108,7 +114,7 @@ export const showsToken = (path: string): boolean =>
 
 /** Reads the environment once; everything else is told. */
 export const readConfig = (environment: Readonly<Record<string, string | undefined>>): ConfigRead => {
-  const { LARDERBELL_WIDTH, LARDERBELL_ZONE, LARDERBELL_DATA, NO_COLOR } = environment
+  const { LARDERBELL_WIDTH, LARDERBELL_ZONE, LARDERBELL_DATA, NO_COLOR, COLUMNS } = environment
   const { DISCORD_TOKEN, DISCORD_GUILD_ID, DISCORD_API } = environment
   const [width, zone] = [readWidth(LARDERBELL_WIDTH), readZone(LARDERBELL_ZONE)]
   const [guild, api] = [readGuild(DISCORD_GUILD_ID), readApi(DISCORD_API)]
@@ -117,5 +123,6 @@ export const readConfig = (environment: Readonly<Record<string, string | undefin
   }
   const discord = isSet(DISCORD_TOKEN) ? { token: DISCORD_TOKEN.trim(), guildId: guild.value, api: api.value } : null
   const data = isSet(LARDERBELL_DATA) ? LARDERBELL_DATA.trim() : DATA
-  return { ok: true, config: { width: width.value, zone: zone.value, data, noColour: isSet(NO_COLOR), discord } }
+  const columns = width.value ?? readColumns(COLUMNS)
+  return { ok: true, config: { width: columns, zone: zone.value, data, noColour: isSet(NO_COLOR), discord } }
 }

@@ -14,18 +14,16 @@ import type { TerminalSession } from './terminal/chat/terminal-session.ts'
 import { openFile } from './terminal/files/open-file.ts'
 import { forgetFilesIn, saveFileIn } from './terminal/files/save-file.ts'
 import { terminalLanguage } from './terminal/show/language-for-terminal.ts'
-import type { Screen } from './terminal/show/screen.ts'
+import { type Screen, widthOf } from './terminal/show/screen.ts'
 import { clean } from './text/clean.ts'
 import type { Spoken } from './text/language.ts'
-
-const DEFAULT_WIDTH = 80
 
 /** Whose jars are kept for whoever sits at the terminal. */
 export const LOCAL_USER = 'local'
 
 /** As wide as it was set, or as the terminal is. */
 export const screenOf = ({ width, noColour }: Config): Screen => ({
-  width: width ?? (process.stdout.columns || DEFAULT_WIDTH),
+  width: widthOf(width, process.stdout),
   colour: process.stdout.isTTY === true && !noColour,
 })
 

@@ -2,12 +2,11 @@ import { resolve } from 'node:path'
 import packageFile from '../../package.json' with { type: 'json' }
 import type { Maintenance } from '../../store/maintenance.ts'
 import { StorageError, type StorageProblems } from '../../store/storage-error.ts'
+import { widthOf } from '../terminal/show/screen.ts'
 import { clean } from '../text/clean.ts'
 import type { DoctorText } from '../text/doctor-text.ts'
 import type { Words } from '../text/words.ts'
 import { doctor } from './doctor-report.ts'
-
-const DEFAULT_WIDTH = 80
 
 export interface CheckupDesk {
   /** The folder of data. */
@@ -33,7 +32,7 @@ export async function checkUp(desk: CheckupDesk): Promise<0 | 1> {
     const facts = await store.inspect()
     const { version } = packageFile
     const checkup = { version, node: process.version, folder: resolve(data), facts, zone, nowMs, isTokenShown }
-    const found = doctor(checkup, text, width ?? (out.columns || DEFAULT_WIDTH))
+    const found = doctor(checkup, text, widthOf(width, out))
     out.write(found.text)
     return found.code
   } catch (error) {

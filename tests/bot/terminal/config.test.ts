@@ -12,6 +12,15 @@ it.each<[environment: Record<string, string>, config: object]>([
     { ...USUAL, width: 100, noColour: true },
   ],
   [{ LARDERBELL_WIDTH: '40' }, { ...USUAL, width: 40 }],
+  [{ COLUMNS: '44' }, { ...USUAL, width: 44 }],
+  [
+    { COLUMNS: '44', LARDERBELL_WIDTH: '60' },
+    { ...USUAL, width: 60 },
+  ],
+  [{ COLUMNS: '20' }, { ...USUAL, width: 40 }],
+  [{ COLUMNS: '999' }, { ...USUAL, width: 200 }],
+  [{ COLUMNS: '0' }, USUAL],
+  [{ COLUMNS: 'wide' }, USUAL],
   [
     { LARDERBELL_DATA: '/srv/jars', LARDERBELL_ZONE: 'europe/rome' },
     { ...USUAL, data: '/srv/jars', zone: 'Europe/Rome' },

@@ -56,6 +56,19 @@ describe('the program', () => {
       expect(rules[0]).toBe(rules[1])
     }))
 
+  it('is as wide as the shell says where its output is a pipe', () => {
+    const widest = (settings: Record<string, string>) =>
+      Math.max(
+        ...start(['ask', '10 lemons and a litre of 95%'], '', settings)
+          .stdout.split('\n')
+          .filter((line) => !line.includes(' /'))
+          .map((line) => line.length),
+      )
+    const narrow = widest({ LARDERBELL_WIDTH: '', COLUMNS: '44' })
+    const usual = widest({ LARDERBELL_WIDTH: '', COLUMNS: '' })
+    expect([narrow <= 44 || narrow, usual > 60 || usual]).toEqual([true, true])
+  })
+
   it('says in a sentence what it cannot take', () => {
     const unknown = start(['aks'])
     expect(unknown).toMatchObject({ status: 2, stdout: '', stderr: 'I don’t know “aks”. Did you mean ask?\n' })
