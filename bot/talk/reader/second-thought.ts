@@ -33,6 +33,17 @@ function aimsOf(reading: TalkReading): readonly Aim[] {
   return OF_PLANTS.includes(command) ? OF_PLANTS : [command]
 }
 
+/** What a reading without a deed is after, against a deed that is likelier. */
+function aimBesideDeed(reading: TalkReading): readonly Aim[] {
+  if (reading.kind === 'symptom') return ['trouble']
+  return reading.kind === 'call' && reading.does === 'compute' ? [reading.call.command] : []
+}
+
+/** No deeds, though they are of a jar; how it was started is told by plants, as a plan is. */
+const NO_DEEDS: ReadonlySet<Aim> = new Set(['jar show', 'jar list', 'jar tag', 'jar label', 'jar start'])
+
+const isDeed = (aim: Aim): boolean => aim === 'again' || (aim.startsWith('jar ') && !NO_DEEDS.has(aim))
+
 const isCommand = (aim: Aim): aim is Path => aim !== 'handbook' && aim !== 'talk' && aim !== 'follow' && aim !== 'none'
 
 function otherwise(aim: Aim, of: Otherwise): TalkReading | null {
@@ -49,16 +60,18 @@ const lostNear = (aim: Aim): TalkReading => ({
 
 /**
  * A reading that hardly ever is what such sentences are after gives way to what they mostly are, where the sentence can be read so.
- * What was understood by what was said before stays, and a call with all it needs gives way to no question.
+ * What was understood by what was said before stays, and a call with all it needs gives way to no question but whether a deed is told.
  */
 export function secondThought(reading: TalkReading, leanings: readonly Leaning[], of: Otherwise): TalkReading {
   const [likeliest] = leanings
-  const aims = aimsOf(reading)
-  if (aims.length === 0 || likeliest === undefined || likeliest.share < SURE) return reading
+  if (likeliest === undefined || likeliest.share < SURE) return reading
+  const isTold = reading.kind !== 'lost' && isDeed(likeliest.aim)
+  const aims = isTold ? aimBesideDeed(reading) : aimsOf(reading)
   const share = leanings.filter(({ aim }) => aims.includes(aim)).reduce((sum, each) => sum + each.share, 0)
-  if (share >= DOUBTFUL) return reading
+  if (aims.length === 0 || share >= DOUBTFUL) return reading
   if (reading.kind === 'lost') return otherwise(likeliest.aim, of) ?? lostNear(likeliest.aim)
   if (likeliest.aim === 'follow') return reading
   const other = otherwise(likeliest.aim, of)
-  return other === null || other.kind === 'question' || other.kind === 'only_typed' ? reading : other
+  if (other === null || other.kind === 'only_typed') return reading
+  return other.kind === 'question' && !isTold ? reading : other
 }

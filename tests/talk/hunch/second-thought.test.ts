@@ -56,6 +56,24 @@ describe('a reading and a hunch that speaks against it', () => {
     expect(secondThought(LOST, leaning({ syrup: 0.99 }), asks)).toBe(question)
   })
 
+  it('gives way to the question whether a deed is told, also as a symptom or what only shows a jar', () => {
+    const told: TalkReading = {
+      kind: 'question',
+      call: { command: 'jar add', options: { of: '2 lemons' } },
+      about: { kind: 'told_or_asked' },
+      choices: [],
+      leftOut: [],
+    }
+    const asks: Otherwise = { ...NOTHING, call: () => told }
+    const symptom: TalkReading = { kind: 'symptom', id: 'cloudy_later', options: {} }
+    for (const reading of [callTo('plan'), callTo('jar show'), symptom])
+      expect(secondThought(reading, leaning({ 'jar add': 0.9, follow: 0.1 }), asks)).toBe(told)
+    expect(secondThought(symptom, leaning({ 'jar add': 0.9, trouble: 0.06 }), asks)).toBe(symptom)
+    expect(secondThought(symptom, leaning({ 'jar show': 0.99 }), asks)).toBe(symptom)
+    const shaken: TalkReading = { ...callTo('jar shake'), does: 'record' } as TalkReading
+    expect(secondThought(shaken, leaning({ 'jar add': 0.99 }), asks)).toBe(shaken)
+  })
+
   it('stays as the change of what was said before that it is', () => {
     const [plan, other] = [callTo('plan'), callTo('dilute')]
     const changed: Otherwise = { ...NOTHING, follow: () => other }
