@@ -1,10 +1,10 @@
 import type { TypedText } from '../../../core/quantity/read/tokens.ts'
 import type { ConceptSpan } from '../lexicon/concepts.ts'
+import { isPerson } from '../lexicon/people.ts'
 import type { Bit } from './bit.ts'
 
-/** Who is spoken of beside the jar. */
-const PERSON =
-  /^(?:wife|husband|wifes|husbands|son|sons|daughter|daughters|mother|father|mum|mums|mom|dad|dads|nan|nans|gran|grans|granny|grandma|grandad|grandpa|grandmother|grandfather|aunt|aunts|auntie|uncle|uncles|cousin|cousins|neighbour|neighbours|neighbor|friend|friends|sister|sisters|brother|brothers|nephew|niece|partner|boss|kids?|boys?|girls?|lads?|baby|him|her|hes|shes|im|he|she|i|moglie|marito|figli[oae]?|mamma|papa|madre|padre|nonn[oai]|zi[oa]|zii|cugin[oai]|vicin[oa]|amic[oai]|sorella|fratello|suocer[oa]|nipot[ei])$/
+/** Beside those that are called by what they are. */
+const SOMEBODY = /^(?:him|her|hes|shes|im|he|she|i)$/
 
 const COUNTED =
   /^(?:friends|sons|daughters|kids|children|brothers|sisters|neighbours|neighbors|cousins|grandchildren|grandkids|colleagues|flatmates|lads|girls|boys|women|men|ladies|adults|dogs|cats|hens|figli|figlie|amic[hi]e?|amici|fratelli|sorelle|colleghi|coinquilini|nipoti|ragazz[ie]|anni|gatti|cani|galline)$/
@@ -29,7 +29,7 @@ function isAge({ tokens }: TypedText, { from, to, value }: Bit): boolean {
   const isSaid = at < from - 1 || /^(?:im|hes|shes)$/.test(word)
   // `Ho 10` counts what is there.
   const isItalianHave = /^(?:ho|ha)$/.test(tokens[from - 1]?.text ?? '') && !/^anni$/.test(behind)
-  return isSaid && !isItalianHave && PERSON.test(word)
+  return isSaid && !isItalianHave && (isPerson(word) || SOMEBODY.test(word))
 }
 
 /** `We are three friends`, `siamo in tre`, `we’re five in the house`, `my two sons`: people, of whom nothing is made. */
@@ -49,19 +49,19 @@ const isOfSomebody = (typed: TypedText, bit: Bit): boolean =>
 const isFor = ({ tokens }: TypedText, { from }: Bit): boolean =>
   /^(?:for|per|to|expect|about)$/.test(tokens[from - 1]?.text ?? '')
 
-const OTHER_AWAY =
-  /(?:^| )(?:wifes?|husbands?|shes?|hes?|theyre|they|sons?|daughters?|mums?|dads?|mothers?|fathers?|kids|friends?|sisters?|brothers?|moglie|marito|figli[oae]?|mamma|papa)(?: (?:is|are|away|off|out|gone|at|work|home|via|e|fuori|in|holiday|vacanza))+(?: (?:until|till|til|fino|since|from|dal|da))?(?: (?:a|al|the|on))?$/
+const THEY = /^(?:shes?|hes?|theyre|they)$/
+
+/** Who stands before words of being away. */
+const AWAY_UNTIL =
+  /(?:^| )(\p{L}+)(?: (?:is|are|away|off|out|gone|at|work|home|via|e|fuori|in|holiday|vacanza))+(?: (?:until|till|til|fino|since|from|dal|da))?(?: (?:a|al|the|on))?$/u
 
 /** `My husband is away until Friday`: the day is his. */
-const isOfAway = ({ tokens }: TypedText, { from, text, kind }: Bit): boolean =>
-  kind === 'date' &&
-  text !== 'today' &&
-  OTHER_AWAY.test(
-    tokens
-      .slice(Math.max(0, from - 8), from)
-      .map((token) => token.text)
-      .join(' '),
-  )
+function isOfAway({ tokens }: TypedText, { from, text, kind }: Bit): boolean {
+  if (kind !== 'date' || text === 'today') return false
+  const before = tokens.slice(Math.max(0, from - 8), from).map((token) => token.text)
+  const who = AWAY_UNTIL.exec(before.join(' '))?.[1]
+  return who !== undefined && (isPerson(who) || THEY.test(who))
+}
 
 /** The bits of what is told: how old somebody is, and how many there are at home, are no amounts. */
 export const withoutAsides = (typed: TypedText, bits: readonly Bit[]): readonly Bit[] =>

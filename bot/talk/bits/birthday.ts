@@ -1,5 +1,9 @@
 import { type TypedText, wordAt } from '../../../core/quantity/read/tokens.ts'
 import { isMonth } from '../../../core/quantity/time/date-said.ts'
+import { isPerson } from '../lexicon/people.ts'
+
+const isWhose = (word: string): boolean =>
+  /^(?:her|his|my|our|their|your|s)$/.test(word) || (word.endsWith('s') && isPerson(word))
 
 /** `For her 30th`, `the 18th birthday`: how old somebody will be, no day of the month. */
 export function isBirthday(typed: TypedText, at: number): boolean {
@@ -8,10 +12,6 @@ export function isBirthday(typed: TypedText, at: number): boolean {
   const behind = wordAt(typed, from + 2)
   return (
     /^(?:birthday|bday|anniversary|wedding)$/.test(behind) ||
-    (/^(?:her|his|my|our|their|your|s|mums|dads|nans|grans|wifes|husbands|sons|daughters)$/.test(
-      wordAt(typed, from - 1),
-    ) &&
-      !isMonth(behind) &&
-      behind !== 'of')
+    (isWhose(wordAt(typed, from - 1)) && !isMonth(behind) && behind !== 'of')
   )
 }

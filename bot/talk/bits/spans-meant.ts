@@ -1,5 +1,6 @@
 import type { Token } from '../../../core/quantity/read/tokens.ts'
 import type { ConceptSpan } from '../lexicon/concepts.ts'
+import { isPerson } from '../lexicon/people.ts'
 
 /** `I’ve been given two bottles`, `who gave me this`: it came to whoever tells it. */
 const isReceived = (tokens: readonly Token[], at: number): boolean =>
@@ -38,12 +39,11 @@ function isPoliteEnd(tokens: readonly Token[], { from, to }: ConceptSpan): boole
 
 const AWAY: ReadonlySet<string> = new Set(['be_quiet', 'away', 'until'])
 
-const OTHER =
-  /^(?:wife|wifes|husband|husbands|she|shes|he|hes|they|theyre|son|sons|daughter|daughters|mum|mums|dad|dads|mother|mothers|father|fathers|kids|neighbour|neighbours|friend|friends|sister|sisters|brother|brothers|boss|moglie|marito|figli[oae]?|mamma|papa|lei|lui|loro)$/
+const THEY = /^(?:she|shes|he|hes|they|theyre|lei|lui|loro)$/
 
 const isOfOther = (tokens: readonly Token[], from: number, to: number): boolean =>
   tokens.slice(from, to).some(({ text }) => /^(?:away|via|off|gone)$/.test(text)) &&
-  tokens.slice(Math.max(0, from - 2), from).some(({ text }) => OTHER.test(text))
+  tokens.slice(Math.max(0, from - 2), from).some(({ text }) => isPerson(text) || THEY.test(text))
 
 /** `L’ho scosso` is told; only with its mark, or with `già`, it may be asked whether it was. */
 const isToldOfIt = (tokens: readonly Token[], { from, to }: ConceptSpan): boolean =>
