@@ -2,6 +2,7 @@ import type { Concept, Derived } from '../lexicon/lexicon.ts'
 import type { Sentence } from './bit.ts'
 import { isOver, jarsNamed } from './jars-of.ts'
 import { isPieceOut } from './lifted-out.ts'
+import { isNextAsked } from './next-asked.ts'
 import { isReadyAsked } from './ready-asked.ts'
 
 /** Deeds that are still to come. */
@@ -56,6 +57,8 @@ export function derivedOfJars({
       ? (['bottles_of_jar'] as const)
       : []),
     ...(isRated ? (['rated'] as const) : []),
-    ...(isReadyAsked({ bits, jars, spans, typed }) ? (['asked_of_jar'] as const) : []),
+    ...(isReadyAsked({ bits, jars, spans, typed }) || isNextAsked({ bits, jars, typed })
+      ? (['asked_of_jar'] as const)
+      : []),
   ]
 }

@@ -3,7 +3,7 @@ import type { Path } from '../../calls/signatures.ts'
 import type { BitKind, Sentence } from '../bits/bit.ts'
 import type { FrameTried } from '../frames/score.ts'
 import { wordSet } from '../lexicon/concepts.ts'
-import { DEEDS } from '../lexicon/lexicon.ts'
+import { type Concept, DEEDS } from '../lexicon/lexicon.ts'
 import { isAsked } from './is-told.ts'
 
 /** A handbook entry or a symptom stands before a call that only a plant speaks for. */
@@ -80,10 +80,11 @@ export const isBeforeSymptom = (share: number, id: SymptomId, sentence: Sentence
   // `Do bottles burst in the freezer`: nothing has.
   (id === 'pressure' && sentence.has('in_cold') && beginsAsking(sentence) && !isOfOwn(sentence))
 
-/** A word that is neither of a thing nor one that says nothing: `do you keep limoncello in the freezer`. */
-function saysMore({ typed, lexicon, bits }: Sentence): boolean {
+/** A word that is neither of a thing, nor of what is known to be said, nor one that says nothing: `do you keep limoncello in the freezer`. */
+function saysMore({ typed, lexicon, bits, spans }: Sentence, than?: Concept): boolean {
   const [fillers, between] = [wordSet(lexicon.fillers), wordSet(lexicon.between)]
-  const isThing = (at: number): boolean => bits.some(({ from, to }) => from <= at && at < to)
+  const said = [...bits, ...spans.filter(({ concept }) => concept === than)]
+  const isThing = (at: number): boolean => said.some(({ from, to }) => from <= at && at < to)
   return typed.tokens.some(
     ({ kind, text }, at) => kind === 'word' && !isThing(at) && !fillers.has(text) && !between.has(text),
   )
@@ -124,6 +125,8 @@ const isCostToOne = ({ typed }: Sentence): boolean =>
 export function isBeforeFrame(share: number, { frame, used, lacks }: FrameTried, sentence: Sentence): boolean {
   if (share < TELLING || used.some(isNumber) || sentence.has('own_jar')) return false
   if (lacks.length > 0 && frame.does === 'compute') return true
+  // `What should I do now`: all of it says so.
+  if (frame.command === 'jar list' && !saysMore(sentence, 'what_is_on')) return false
   if (BY_A_WORD.has(frame.command)) return frame.command !== 'cost' || !isCostToOne(sentence)
   if (frame.does === 'never') return beginsAsking(sentence)
   return (
