@@ -48,7 +48,9 @@ function dateAt({ typed, today, spans }: Around, at: number): Bit | null {
   const month = isPast ? null : monthMeant(typed, at, spans)
   if (month !== null) return bit('date', at, at + 1, 0, month)
   const found = dateSaid(typed, at, today, isPast ? 'past' : 'after_today')
-  return found === null ? null : bit('date', at, found.next, 0, found.text)
+  // `Limone al 30%`: how strong, no day of the month.
+  if (found === null || /^(?:%|percent|gradi|vol|abv)$/.test(wordAt(typed, found.next))) return null
+  return bit('date', at, found.next, 0, found.text)
 }
 
 /** Everything that is an amount or a thing, from left to right, the longest first. */

@@ -5,7 +5,10 @@ import type { Bit } from './bit.ts'
 
 /** What is not there, or not wished, by the words directly before it. */
 const DENIED =
-  /\b(?:no|without|minus|skip|except|senza|niente|tranne|escluso|non (?:ho|abbiamo|trovo|uso|voglio|mi piace)(?: (?:piu|la|il|l))?|(?:ran|run|am|were|im) out of|out of|(?:cant|cannot|couldnt) (?:get|find|buy|use|stand)|(?:dont|havent|hasnt|didnt) (?:have|got|get|like|want|use|drink)|havent|ho finito(?: la| il)?|finit[oa] la|hate|odio(?: la| il)?|instead of|rather than|invece di|invece del|invece della|al posto di|al posto del|al posto della)(?: (?:any|the|more|some|strong|plain|enough|my|that|di|del|della|dell|alcuna?))?$/
+  /\b(?:no|without|minus|skip|except|senza|niente|tranne|escluso|non (?:ho|abbiamo|trovo|uso|voglio|mi piace)(?: (?:piu|la|il|l))?|(?:ran|run|running|am|are|were|im|all|right|clean|completely|but|and|so) out of|(?:cant|cannot|couldnt) (?:get|find|buy|use|stand)|(?:dont|havent|hasnt|didnt) (?:have|got|get|like|want|use|drink)|havent|ho finito(?: la| il)?|finit[oa] la|hate|odio(?: la| il)?|instead of|rather than|invece di|invece del|invece della|al posto di|al posto del|al posto della)(?: (?:any|the|more|some|strong|plain|enough|my|that|di|del|della|dell|alcuna?))?$/
+
+/** `Out of gin, only rum`; `damson liqueur out of gin` is made of it. */
+const OUT_OF = /^out of(?: (?:any|the|my|that))?$/
 
 const MOST_BACK = 6
 
@@ -26,7 +29,7 @@ export function withoutDenied({ typed }: RolesAround, bits: readonly Bit[]): rea
     const before = textFrom(typed, Math.max(0, bit.from - MOST_BACK), bit.from)
     const words = withoutMarks(before).trim()
     if (NUMBER_OF.test(words) && bit.kind === 'strength') return false
-    if (DENIED.test(words)) return true
+    if (DENIED.test(words) || OUT_OF.test(words)) return true
     return NOT.test(words) && bits.some((other, place) => place !== at && isSpirit(other))
   }
   const denied = new Set(bits.filter(isDenied))

@@ -17,6 +17,7 @@ import {
 } from './pours.ts'
 import { articles, countedBehind, saidAgain } from './said-again.ts'
 import { finished, leftOut, prices, sized, weighed } from './sizes.ts'
+import { strengthsOfFill } from './strengths-of-fill.ts'
 import { syrupParts } from './syrup-roles.ts'
 import { volumes } from './volumes.ts'
 import { isWished, JOIN, wishes } from './wished.ts'
@@ -168,10 +169,11 @@ export function withRoles(around: RolesAround, read: readonly Bit[]): readonly B
   weighedInBrackets(around, bits)
   respectively(around, bits, 1)
   weighed(around, bits)
-  finished(around, bits)
+  const isAmountWished = finished(around, bits)
   strengths(around, bits)
   sweetnesses(around, bits)
   volumes(around, bits)
+  strengthsOfFill(around, bits, isAmountWished)
   wishes(around, bits)
   bottlesPoured(around, bits)
   saidAgain(around, bits)

@@ -8,6 +8,7 @@ import type { Bit, Sentence, Surroundings, TalkJar } from './bit.ts'
 import { bitsIn } from './bits-in.ts'
 import { derivedOfJars } from './derived-of-jars.ts'
 import { isOver } from './jars-of.ts'
+import { liqueursMeant } from './liqueurs-meant.ts'
 import { withoutPlaceItself } from './place-itself.ts'
 import { misspeltAt } from './plant-bits.ts'
 import { withRoles } from './roles.ts'
@@ -21,7 +22,7 @@ export function sentenceIn(text: string, { lexicons, jars, today }: Surroundings
   const asTyped = saidText(text)
   const lexicon = lexiconFor(asTyped.tokens, lexicons)
   const names = new Set(jars.flatMap(({ name }) => saidText(name).tokens.map((token) => token.text)))
-  const typed = { ...asTyped, tokens: respelt(asTyped.tokens, lexicon, names) }
+  const typed = { ...asTyped, tokens: liqueursMeant(respelt(asTyped.tokens, lexicon, names)) }
   const named = withoutBystanders(conceptsIn(typed.tokens, lexicon), typed)
   const all = spansMeant(withoutShorter(withoutLikeness(named)), typed.tokens)
   const found = withoutPlaceItself(typed, all)

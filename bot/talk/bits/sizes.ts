@@ -135,32 +135,28 @@ export function weighed(around: RolesAround, bits: Open[]): void {
 
 const LIQUEUR = /^(?:liqueur|liqueurs|liquore|liquori|finished|limoncello|nocino)$/
 
-/** `I want 3 litres of orange liqueur at 28 %`: so much is to come out. */
-export function finished(around: RolesAround, bits: Open[]): void {
+/** `I want 3 litres of orange liqueur at 28 %`: so much is to come out; whether any was said. */
+export function finished(around: RolesAround, bits: Open[]): boolean {
   const isSaid = (...concepts: readonly string[]) => around.spans.some(({ concept }) => concepts.includes(concept))
   const isWish = isSaid('wish', 'make')
   const at = bits.findIndex(({ kind, role }) => kind === 'volume' && role === null)
   const bit = bits[at]
-  if (bit === undefined || bits.filter(({ kind }) => kind === 'volume').length > 1) return
+  if (bit === undefined || bits.filter(({ kind }) => kind === 'volume').length > 1) return false
   const isOfPlant = isPlainPlant(around, bit, bits[at + 1]) && !isSaid(...AT_HAND)
-  if (isOfPlant && (isWish || isSaid('by_day', 'what_can_i_make'))) {
-    toFill(bit)
-    for (const other of bits)
-      if (other.kind === 'strength' && other.role === null && other.value < LEAST_SPIRIT) other.role = 'want'
-    return
-  }
-  if (!isWish) return
+  if (isOfPlant && (isWish || isSaid('by_day', 'what_can_i_make'))) return toFill(bit)
+  if (!isWish) return false
   const behind = around.typed.tokens.slice(bit.to, bit.to + 4)
   const isFirst = !bits.slice(0, at).some(({ kind }) => kind === 'strength')
-  if (!isFirst || !behind.some(({ text }) => LIQUEUR.test(text)) || !bits.some(({ kind }) => kind === 'plant')) return
-  toFill(bit)
-  for (const other of bits) if (other.kind === 'strength' && other.role === null) other.role = 'want'
+  if (!isFirst || !behind.some(({ text }) => LIQUEUR.test(text)) || !bits.some(({ kind }) => kind === 'plant'))
+    return false
+  return toFill(bit)
 }
 
-function toFill(bit: Open): void {
+function toFill(bit: Open): true {
   bit.kind = 'bottles'
   bit.count = 1
   bit.text = `1 x ${bit.text}`
+  return true
 }
 
 /** Said of what is in a jar already. */
@@ -180,8 +176,6 @@ const AT_HAND = [
   'have',
 ]
 
-/** No spirit to steep in is weaker than this, % vol. Common practice, no source. */
-const LEAST_SPIRIT = 45
 const LEAST_ML = 500
 
 /** `Five litres of orange`, of which nobody says what spirit it is: how much is to come out. */
