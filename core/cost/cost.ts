@@ -37,6 +37,9 @@ function otherDrink(used: string | null, priced: string | null): number | null {
   return priced === null ? 2 : 3
 }
 
+/** From here on no spirit is sold as vodka or gin, % vol: what is stronger and has no name is neutral spirit. Common practice, no source. */
+const MOST_NAMED_PERCENT = 60
+
 /** How well a price is of an item; null where it is not of it. */
 function distance(item: UsedItem, priced: Priced): number | null {
   if (item.kind === 'plant' && priced.kind === 'plant') {
@@ -48,7 +51,10 @@ function distance(item: UsedItem, priced: Priced): number | null {
   if (item.kind === 'spirit' && priced.kind === 'spirit') {
     const other = otherDrink(item.spirit.drink, priced.drink)
     if (other === null) return null
-    if (priced.abvPercent === null) return 100 * other + 10
+    if (priced.abvPercent === null) {
+      const isTooStrong = item.spirit.abvPercent > MOST_NAMED_PERCENT
+      return isTooStrong && priced.drink !== null && item.spirit.drink === null ? null : 100 * other + 10
+    }
     const apart = Math.abs(priced.abvPercent - item.spirit.abvPercent)
     return apart <= SAME_PERCENT + 1e-6 ? 100 * other + apart : null
   }
@@ -61,6 +67,10 @@ function distance(item: UsedItem, priced: Priced): number | null {
   }
   return null
 }
+
+/** Prices of what is not in the batch at all. */
+export const pricesOfNothing = ({ items }: Pick<Used, 'items'>, prices: readonly PriceRead[]): readonly PriceRead[] =>
+  prices.filter(({ priced }) => items.every((item) => distance(item, priced) === null))
 
 interface Amount {
   readonly amount: number

@@ -102,6 +102,8 @@ async function questionHeard(reading: Extract<TalkReading, { kind: 'question' }>
     }
     case 'told_or_asked':
       return asked(call.command, { ...question, problem: 'talk_told', values: { line: read } }, read, lines)
+    case 'wish_of_what':
+      return asked(null, { ...question, problem: 'talk_wish_of_what', values: { line: read } }, null, lines)
     case 'two_drinks':
       return asked(call.command, { ...question, problem: 'talk_two_drinks', values: { lines } }, read, lines)
     case 'which_reading':

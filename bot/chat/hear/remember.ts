@@ -1,7 +1,7 @@
 import { invocationOf } from '../../calls/call.ts'
 import { type Path, signatures } from '../../calls/signatures.ts'
 import type { CallRead, TalkReading } from '../../talk/frames/reading.ts'
-import { type Doubt, whoAt } from '../../talk/memory/remembered.ts'
+import { type Doubt, type WorkedOut, whoAt } from '../../talk/memory/remembered.ts'
 import { atDepth } from '../depth.ts'
 import type { Reply } from '../reply.ts'
 import type { CallOutcome, Dispatch } from '../run/call-outcome.ts'
@@ -35,6 +35,13 @@ function plannedBy(outcome: CallOutcome | HelpPage, before: CallRead | null, isS
   const { path, options } = invocationOf(planned.call)
   return { command: path as Path, options }
 }
+
+/** Recipes of which another strength, sweetness or size can be wished. */
+const WORKED_OUT = /^(?:plan|again|syrup)$/
+
+/** The last recipe that was worked out, until another is. */
+const workedBy = (call: CallRead, offered: readonly CallRead[], before: WorkedOut | null): WorkedOut | null =>
+  WORKED_OUT.test(call.command) ? { call, offered } : before
 
 const actionsOf = (outcome: CallOutcome | HelpPage): readonly CallRead[] =>
   'reply' in outcome
@@ -101,9 +108,11 @@ export function remember({ heard, reading }: Understood, dispatch: Dispatch, pla
   const answersSince = before.answersSince + 1
   if ('reply' in outcome && outcome.call !== undefined && isPath(outcome.call.path)) {
     const call: CallRead = { command: outcome.call.path, options: { ...outcome.call.options } }
+    const offered = offeredBy(outcome)
     const now = {
       call,
-      offered: offeredBy(outcome),
+      offered,
+      worked: workedBy(call, offered, before.worked),
       question: null,
       doubt: doubtIn(outcome.reply),
       planned: plannedBy(outcome, before.planned, isStep(call)),

@@ -1,6 +1,6 @@
 import { botanicalById } from '../../../core/botanical/catalogue/catalogue.ts'
 import type { PriceAsked } from '../../../core/cost/asked-price.ts'
-import type { Cost, CostLine } from '../../../core/cost/cost.ts'
+import { type Cost, type CostLine, pricesOfNothing } from '../../../core/cost/cost.ts'
 import { currencyKey, type Money, moneyText } from '../../../core/cost/money.ts'
 import type { Price, PriceRead, PriceTyped } from '../../../core/cost/price.ts'
 import type { Used } from '../../../core/cost/used.ts'
@@ -63,6 +63,13 @@ const unreadNotes = ({ kept, prices }: Prices): readonly Message<'notes'>[] => {
   return of.length === 0 ? [] : [{ group: 'notes', key: 'cost_unread', values: { of } }]
 }
 
+/** What was priced just now and is not in it. */
+function strangeNotes({ prices }: Input, { used, batch }: Costed): readonly Message<'notes'>[] {
+  const given = (prices?.is ?? []).flatMap((each) => (each.kind === 'given' ? [each] : []))
+  const of = pricesOfNothing(used, given).map(({ price }) => price.of)
+  return of.length === 0 ? [] : [{ group: 'notes', key: 'cost_not_in_it', values: { of, batch } }]
+}
+
 /** What one of a fruit was taken to weigh. */
 function fruitNotes({ lines }: Cost): readonly Message<'notes'>[] {
   const fruit = lines.flatMap(({ item, isByUsualWeight }) => {
@@ -89,9 +96,10 @@ function assumedNotes({ lines, total }: Cost): readonly Message<'notes'>[] {
 /** What a batch and a bottle cost, thing by thing; what has no price is named, with the line that gives it. */
 export function costReply(
   input: Input,
-  { batch, used, story, asked: line }: Costed,
+  costed: Costed,
   { cost, asked, ...prices }: Prices & { readonly cost: Cost; readonly asked: readonly PriceAsked[] },
 ): Reply {
+  const { batch, used, story, asked: line } = costed
   const { lines, total, missing, perBottle, per100Ml } = cost
   const isPriced = total.length > 0
   return {
@@ -106,6 +114,7 @@ export function costReply(
     })),
     sure: [],
     notes: [
+      ...strangeNotes(input, costed),
       ...(used.pouredFrom.length === 0
         ? []
         : [{ group: 'notes', key: 'cost_poured', values: { from: used.pouredFrom } } as const]),

@@ -62,7 +62,23 @@ const ONE_OF = new RegExp(
 /** `10 lemons at 30p`: so much for each. */
 const COUNTED_AT = new RegExp(String.raw`^\d{1,3}\s+(?<of>\p{L}[^,]*?)\s+(?:at|a)\s+(?<price>${MONEY})$`, 'iu')
 
+/** `151 proof $30 a handle`, `the 95% is 20 a litre`: spirit, by how strong it is. */
+const BY_STRENGTH =
+  /^(?:the\s+|il\s+|lo\s+|l['’])?(?<strong>\d+(?:[.,]\d+)?)\s*(?:(?<unit>%|proof\b|gradi\b|°)(?=\s*(?:is\s|at\s|for\s|costs?\s|costa\s)?\s*\p{Sc}?\s*\d)|(?=(?:is|at|for|costs?|costa)\s+\p{Sc}?\d))/iu
+
+const AND = /^(?:and|plus|with|also|e|ed|con|anche)\s+(?:with\s+|con\s+)?(?:the\s+)?/iu
+
+/** No spirit is stronger, % vol: a greater number is US proof. */
+const MOST_PERCENT = 100
+
+function spiritPercent({ strong = '', unit }: Readonly<Record<string, string | undefined>>): string {
+  const isProof = Number(strong.replace(',', '.')) > MOST_PERCENT
+  return `${strong}${unit === undefined ? (isProof ? ' proof ' : '% ') : unit === '%' ? '%' : ` ${unit}`}`
+}
+
 function oneOf(item: string): string {
+  const strong = BY_STRENGTH.exec(item)
+  if (strong !== null) return `spirit ${spiritPercent(strong.groups!)}${item.slice(strong[0].length)}`
   const counted = COUNTED_AT.exec(item)?.groups
   if (counted !== undefined) return `${counted.of} ${counted.price} each`
   const found = ONE_OF.exec(item)?.groups
@@ -112,7 +128,7 @@ export const prices: Fill = ({ typed, bits, has }) => {
     .replace(/[.?!\s]+$/u, '')
     .split(JOINT)
     .filter((item) => /\d/.test(item))
-    .map((item) => byBottle(oneOf(turned(item.trim()))))
+    .map((item) => byBottle(oneOf(turned(item.trim().replace(AND, '')))))
   const texts = items.map(priceIn)
   if (texts.length === 0 || texts.some((text) => text === null)) return null
   const text = texts.join(' + ')

@@ -67,5 +67,7 @@ export type QuestionAbout =
   | { readonly kind: 'undo_first'; readonly last: JarEntry['kind'] | null; readonly wanted: Path }
   /** A place that no time zone is named for. */
   | { readonly kind: 'zone_of'; readonly place: string }
+  /** A wish, `drier`, where no recipe was said that it could be of. */
+  | { readonly kind: 'wish_of_what' }
   /** A reminder that there is none of; the choices are what there is instead. */
   | { readonly kind: 'one_reminder' }

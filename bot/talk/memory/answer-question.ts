@@ -9,6 +9,7 @@ import { tryFrame } from '../frames/score.ts'
 import { DEEDS } from '../lexicon/lexicon.ts'
 import { withOption } from './change-call.ts'
 import { plantAnswered } from './plant-answered.ts'
+import { isOnly } from './step-rules.ts'
 
 type Question = Extract<TalkReading, { kind: 'question' }>
 
@@ -172,7 +173,7 @@ export function answered(sentence: Sentence, question: Question | null): TalkRea
   if (
     (about.kind === 'which_jar' || about.kind === 'undo_jar') &&
     isShort &&
-    sentence.has('yes') &&
+    isOnly(sentence.typed, sentence.spans, 'yes') &&
     sentence.bits.length === 0
   )
     return question

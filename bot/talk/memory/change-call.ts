@@ -47,14 +47,11 @@ const SCALED = ['of', 'spirit', 'infusion', 'water', 'sugar', 'liqueur', 'bottle
 /** The same, so many times as large; null where nothing in it can be. */
 export function scaled(call: CallRead, factor: number): CallRead | null {
   const changed = SCALED.filter((option) => call.options[option] !== undefined)
-  if (changed.length === 0) return null
-  return {
-    command: call.command,
-    options: {
-      ...call.options,
-      ...Object.fromEntries(changed.map((option) => [option, scaledText(option, call.options[option]!, factor)])),
-    },
-  }
+  const options = Object.fromEntries(
+    changed.map((option) => [option, scaledText(option, call.options[option]!, factor)]),
+  )
+  if (changed.every((option) => options[option] === call.options[option])) return null
+  return { command: call.command, options: { ...call.options, ...options } }
 }
 
 /** A number in place of another, wherever it stands; null where it stands nowhere. */

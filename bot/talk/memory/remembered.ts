@@ -16,6 +16,14 @@ export interface Remembered {
   readonly doubt: Doubt | null
   /** The sweetening as planned that was offered last; null where none was, or something was written down since. */
   readonly planned: CallRead | null
+  /** The last recipe that was worked out: what is wished behind other answers is wished of it. */
+  readonly worked: WorkedOut | null
+}
+
+/** A recipe that was worked out, and what its answer offered. */
+export interface WorkedOut {
+  readonly call: CallRead
+  readonly offered: readonly CallRead[]
 }
 
 /** Whether to take it back, whether it was meant, or whether its number is a slip. */
@@ -29,6 +37,7 @@ export const NOTHING_SAID: Remembered = {
   question: null,
   doubt: null,
   planned: null,
+  worked: null,
 }
 
 /** For how long it is remembered. */

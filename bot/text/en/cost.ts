@@ -7,7 +7,7 @@ import type { Format } from '../format.ts'
 import type { Feature, Written } from '../language.ts'
 import type { CostMessages } from '../messages/cost.ts'
 import { cookName, peeledText, piecesText } from './cook-names.ts'
-import { capital, counted, listed } from './phrases.ts'
+import { capital, counted, either, listed } from './phrases.ts'
 import { forName } from './shopping.ts'
 import { sweetenerName } from './sweeteners.ts'
 import { drinkWord, pouredMlOf, unknownName, vesselText } from './words.ts'
@@ -108,6 +108,8 @@ export const costSentences = {
     cost_currency_assumed: ({ of, currency }) =>
       `I’ve read your ${of.length === 1 ? 'price' : 'prices'} for ${listed(of)} as ${currency} too.`,
     cost_poured: ({ from }) => `What came from ${listed(from)} isn’t in it.`,
+    cost_not_in_it: ({ of, batch }) =>
+      `There’s no ${either(of)} in ${forName(batch)}, so I’ve only kept ${of.length === 1 ? 'that price' : 'those prices'} for next time.`,
     cost_unread: ({ of }) => `I can’t read your price for ${listed(of)} any more. What is it?`,
     cost_expected: () => 'Sugar and bottles still to come count as planned.',
     cost_counted: () => 'It’s what goes in, not the whole packs you buy. Jars, cloth and water aren’t counted.',

@@ -123,6 +123,7 @@ export const talkProblems: Written<TalkProblems> = {
   },
   talk_undo_jar: ({ names, line }) =>
     `${names.length === 1 ? `Undo the last step of ${names[0]}?` : `Which jar’s last step is to go: ${names.join(' or ')}?`} You can type: ${line}`,
+  talk_wish_of_what: ({ line }) => `Which recipe is that for? Tell me what goes in first, for example: ${line}`,
   talk_zone_of: ({ place, line }) =>
     `I don’t know the time zone of ${place}. Which city with the same clock is near? For example: ${line}`,
   talk_only_typed: ({ line }) => `Nothing’s changed yet. I only do that when you type it: ${line}`,

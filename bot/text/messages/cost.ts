@@ -27,6 +27,8 @@ export interface CostMessages {
     /** Priced without a currency. */
     cost_currency_assumed: { readonly of: readonly string[]; readonly currency: string }
     cost_poured: { readonly from: readonly string[] }
+    /** Priced just now, and not in the batch. */
+    cost_not_in_it: { readonly of: readonly string[]; readonly batch: ShopFor }
     /** Kept, and not understood any more. */
     cost_unread: { readonly of: readonly string[] }
   }

@@ -53,6 +53,8 @@ export interface TalkProblems {
     readonly line: string
   }
   talk_undo_jar: { readonly names: readonly string[]; readonly line: string }
+  /** A wish of no recipe that was said. */
+  talk_wish_of_what: { readonly line: string }
   talk_zone_of: { readonly place: string; readonly line: string }
   talk_only_typed: { readonly command: string; readonly line: string }
   /** `isSentence`: it may tell of somebody hurt. */

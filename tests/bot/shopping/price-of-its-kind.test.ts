@@ -45,3 +45,13 @@ it('tells gin and rum of one strength apart on the bill, though one went in late
   expect(cost).toContain('40 % gin 700 ml at 15/l: 10.50')
   expect(cost).toContain('40 % rum 100 ml at 30/l: 3.00')
 })
+
+it('puts the price of vodka on no neutral spirit, and says that there is none', async () => {
+  const desk = jarDesk('2026-09-05')
+  await desk.ask('/jar start quince of:500 g quinces spirit:750 ml 75.5%')
+  const cost = flat(await desk.textOf('/cost quince prices:vodka 18/l + sugar 2/kg'))
+  expect(cost).toContain('There’s no vodka in quince, so I’ve only kept that price for next time.')
+  expect(cost).not.toContain('750 ml at 18/l')
+  expect(cost).not.toContain('no vodka or sugar')
+  expect(flat(await desk.textOf('/cost quince prices:alcohol 20/l'))).toContain('75.5 % spirit 750 ml at 20/l: 15.00')
+})

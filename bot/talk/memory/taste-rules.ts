@@ -1,0 +1,61 @@
+import { wordsFrom } from '../../../core/quantity/read/tokens.ts'
+import type { CallRead } from '../frames/reading.ts'
+import type { Concept } from '../lexicon/lexicon.ts'
+import { scaled, strengthened, sweetened, takes, withOption } from './change-call.ts'
+import { callReading, changedOf, isAmountBit, type Rule, setTo } from './rule.ts'
+
+/** Nothing of it is in a jar yet. */
+const WORKED_OUT = /^(?:plan|syrup|again|mix|dilute)$/
+
+export const tasteChanged: Rule = (sentence, last) => {
+  const { has } = sentence
+  const call = changedOf(last)
+  const isSlight = has('slightly')
+  let changed: CallRead | null = null
+  // `Too strong` of what was only worked out is a wish; of a jar it may be trouble.
+  const isOfTarget = sentence.bits.every(({ kind }) => kind === 'strength' || kind === 'sweetness')
+  const isWorkedOut = WORKED_OUT.test(last.command) && isOfTarget && sentence.bits.length <= 1
+  const says = (...concepts: readonly Concept[]): boolean => isWorkedOut && has(...concepts)
+  const [isSweeter, isDrier] = [has('sweeter') || says('too_dry'), has('drier') || says('too_sweet')]
+  const [isStronger, isWeaker] = [has('stronger') || says('too_weak'), has('weaker') || says('too_strong')]
+  if (takes(call.command, 'to-sweetness') && (isDrier || isSweeter)) changed = sweetened(call, isSweeter, isSlight)
+  if (takes(call.command, 'to-strength') && (isStronger || isWeaker))
+    changed = strengthened(changed ?? call, isStronger, isSlight)
+  if (changed === null) return null
+  // A step in place of a number that is said would be a guess.
+  if (sentence.bits.some(({ kind, value }) => kind === 'mass' && value > 0)) return null
+  // A target that is said with it goes before the step.
+  const target = sentence.bits.find(({ kind }) => kind === 'strength' || kind === 'sweetness')
+  return target === undefined ? callReading(changed) : (setTo(target, changed, false) ?? callReading(changed))
+}
+
+export const styled: Rule = (sentence, last) => {
+  const call = changedOf(last)
+  if (!takes(call.command, 'to-sweetness') || sentence.bits.some(isAmountBit)) return null
+  const style = sentence.has('wish_dry')
+    ? 'dry'
+    : sentence.has('wish_medium')
+      ? 'everyday'
+      : sentence.has('wish_rich')
+        ? 'rich'
+        : null
+  return style === null || sentence.typed.tokens.length > 7
+    ? null
+    : callReading(withOption(call, 'to-sweetness', style))
+}
+
+const PARTS: readonly (readonly [RegExp, number])[] = [
+  [/\b(?:two|2) thirds\b|\bdue terzi\b/, 2 / 3],
+  [/\b(?:three|3) quarters\b|\btre quarti\b/, 0.75],
+  [/\b(?:a|one) third\b|\bun terzo\b/, 1 / 3],
+  [/\b(?:a|one) quarter\b|\bun quarto\b/, 0.25],
+]
+
+export const resized: Rule = ({ has, bits, typed }, last) => {
+  if (bits.length > 0 && !bits.every(({ kind }) => kind === 'bare')) return null
+  const words = wordsFrom(typed)
+  const part = PARTS.find(([pattern]) => pattern.test(words))?.[1]
+  const factor = part ?? (has('twice') ? 2 : has('thrice') ? 3 : has('halve') ? 0.5 : null)
+  const changed = factor === null ? null : scaled(last, factor)
+  return changed === null ? null : callReading(changed)
+}

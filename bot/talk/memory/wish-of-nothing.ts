@@ -1,0 +1,55 @@
+import type { Sentence } from '../bits/bit.ts'
+import { isOver } from '../bits/jars-of.ts'
+import type { CallRead, TalkReading } from '../frames/reading.ts'
+import { wordSet } from '../lexicon/concepts.ts'
+import type { Concept } from '../lexicon/lexicon.ts'
+import { strengthened, sweetened } from './change-call.ts'
+import { callReading } from './rule.ts'
+
+const TASTES = ['drier', 'sweeter', 'stronger', 'weaker'] as const satisfies readonly Concept[]
+const SIZES = ['twice', 'thrice', 'halve'] as const satisfies readonly Concept[]
+const MOST_WORDS = 6
+const MOST_JARS = 3
+
+/** Whether a sentence says nothing but that it is to be otherwise. */
+function isOnlyWish({ typed, spans, bits, lexicon, has }: Sentence): boolean {
+  const fillers = wordSet(lexicon.fillers)
+  const words = typed.tokens.filter(({ kind }) => kind !== 'sign')
+  if (bits.length > 0 || words.length > MOST_WORDS || has('why', 'how_much', 'asking', 'denial')) return false
+  if (typed.tokens.some(({ text }) => text === '?')) return false
+  return typed.tokens.every(
+    ({ kind, text }, at) => kind === 'sign' || fillers.has(text) || spans.some(({ from, to }) => from <= at && at < to),
+  )
+}
+
+function changedSyrup(jar: string, { has }: Sentence): CallRead {
+  const call: CallRead = { command: 'syrup', options: { jar } }
+  return has('drier', 'sweeter')
+    ? sweetened(call, has('sweeter'), has('slightly'))
+    : strengthened(call, has('stronger'), has('slightly'))
+}
+
+/** What a wish is of where nobody has said it. */
+const EXAMPLE: CallRead = { command: 'plan', options: { of: '10 lemons', spirit: '1 l 95%' } }
+
+/** `Drier`, with no recipe said before: of the one jar whose syrup is still to come; else it is asked what it is of. */
+export function wishOfNothing(sentence: Sentence): TalkReading | null {
+  const { has, jars } = sentence
+  const isTaste = has(...TASTES)
+  if (!(isTaste || has(...SIZES)) || !isOnlyWish(sentence)) return null
+  const running = jars.filter((jar) => !isOver(jar))
+  const strained = running.filter(({ stage }) => stage === 'strained')
+  const waiting = strained.length > 0 ? strained : running.filter(({ stage }) => stage === 'steeping')
+  const choices = isTaste ? waiting.slice(0, MOST_JARS).map(({ name }) => changedSyrup(name, sentence)) : []
+  const [call, another] = choices
+  if (call === undefined)
+    return { kind: 'question', call: EXAMPLE, about: { kind: 'wish_of_what' }, choices: [EXAMPLE], leftOut: [] }
+  if (another === undefined) return callReading(call)
+  return {
+    kind: 'question',
+    call: { ...call, options: {} },
+    about: { kind: 'which_jar' },
+    choices,
+    leftOut: [],
+  }
+}
