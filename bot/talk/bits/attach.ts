@@ -4,6 +4,7 @@ import { type ConceptSpan, wordSet } from '../lexicon/concepts.ts'
 import { DEEDS, type Lexicon } from '../lexicon/lexicon.ts'
 import type { Bit, Role, TalkJar } from './bit.ts'
 import { isOver, jarsOf } from './jars-of.ts'
+import { isPutInto } from './put-into.ts'
 
 export interface RolesAround {
   readonly typed: TypedText
@@ -16,8 +17,13 @@ export interface RolesAround {
 const PUTS_IN = new Set<ConceptSpan['concept']>(['started', 'added', 'log_start'])
 
 /** A jar's name where something is told of it: no amount behind it is of the plant. */
-export function isJarName({ spans, jars = [] }: RolesAround, bit: Bit): boolean {
-  const isTold = spans.some(({ concept }) => DEEDS.has(concept) && !PUTS_IN.has(concept))
+export function isJarName({ spans, typed, jars = [] }: RolesAround, bit: Bit): boolean {
+  const isTold = spans.some(
+    ({ concept, to }) =>
+      DEEDS.has(concept) &&
+      // `Into the ginger, 1 pod`: what goes in is counted.
+      (!PUTS_IN.has(concept) || (concept === 'added' && to <= bit.from && isPutInto(typed.tokens, bit))),
+  )
   return isTold && jarsOf(bit, jars).some((jar) => !isOver(jar))
 }
 
@@ -31,7 +37,7 @@ export const AMOUNTS = new Set<Bit['kind']>(['volume', 'mass', 'bare', 'bottles'
 export const THINGS = new Set<Bit['kind']>(['plant', 'spirit', 'sugar', 'water'])
 
 export const isStrengthLike = ({ kind, value, role }: Bit): boolean =>
-  kind === 'bare' && role !== 'price' && value >= STRENGTH.least && value <= STRENGTH.most
+  kind === 'bare' && role !== 'price' && role !== 'gone' && value >= STRENGTH.least && value <= STRENGTH.most
 
 /** The words between two places. */
 export const wordsOf = ({ typed }: RolesAround, from: number, to: number): readonly string[] =>

@@ -39,6 +39,28 @@ function sizeAt({ typed, lexicon }: Around, at: number, mayBeBare: boolean): Flu
   return { text: `${bare.text} ${unit}`, ml, next: isPlural ? bare.next + 1 : bare.next }
 }
 
+const LARGE = /^(?:ones?|wee|small|smaller|little|tiny|big|bigger|large|larger|tall|piccol[aei]|grand[ei])$/
+
+/** No bottle that is told by its bare size is smaller, ml. */
+const LEAST_BARE_ML = 50
+
+const MOST_FILLED = 60
+
+const ENDS = /^(?:[.,;!)]|and|today|yesterday|now|so|e|oggi|ieri|)$/
+
+/** `Bottled x4`, `bottled, four of them`, `imbottigliato: 5`: so many of which no size is told; null where none are. */
+function countedAt({ typed }: Around, at: number): Bit | null {
+  const number = numberSaid(typed, at, new Set())
+  if (number === null || !Number.isInteger(number.value) || number.value < 1 || number.value > MOST_FILLED) return null
+  const before = wordAt(typed, at - 1)
+  const isTimes = /^x$/.test(before) && typed.tokens[at - 2]?.kind !== 'number'
+  const isOfThem = wordAt(typed, number.next) === 'of' && /^(?:them|em|those|it)$/.test(wordAt(typed, number.next + 1))
+  const next = isOfThem ? number.next + 2 : number.next
+  const isAlone = /^(?:[,:.;(]|bottled|imbottigliat[oa])$/.test(before) && ENDS.test(wordAt(typed, next))
+  if (!isTimes && !isAlone) return null
+  return bit('bottles', at, next, number.value, String(number.value), { count: number.value, isSizeAssumed: true })
+}
+
 /**
  * Where bottles were filled or given away: how many of what size, without their own word: `five 500s`, `3 of 70cl`, `a wee 200 ml one`,
  * `4 da mezzo litro`; null where none begin.
@@ -55,7 +77,10 @@ export function filledAt(around: Around, at: number): Bit | null {
   while (BETWEEN.test(wordAt(typed, next)) || (next > counted.next && words.has(wordAt(typed, next)))) next++
   const isOf = OF.has(wordAt(typed, next - 1)) && next > counted.next
   const isJoined = JOINS.test(wordAt(typed, at - 1))
-  const size = sizeAt(around, next, isOf || (isArticle && isJoined))
+  const isLarge =
+    next > counted.next && LARGE.test(wordAt(typed, next - 1)) && Number(wordAt(typed, next)) >= LEAST_BARE_ML
+  const size = sizeAt(around, next, isOf || isLarge || (isArticle && isJoined))
+  if (size === null && spans.some(({ concept }) => concept === 'bottled')) return countedAt(around, at)
   if (size === null || size.ml < SIZE.least || size.ml > SIZE.most) return null
   // `A litre of it in bottles` is how much there was.
   const end = words.has(wordAt(typed, size.next)) || PIECE.test(wordAt(typed, size.next)) ? size.next + 1 : size.next

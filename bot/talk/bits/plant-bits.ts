@@ -19,6 +19,8 @@ function isColour({ typed, spans }: Around, at: number): boolean {
   )
 }
 
+const FILTER = /^(?:filters?|papers?|filterpapers?)$/
+
 /** `Il filtro da caffè`. */
 const isOfFilter = (typed: TypedText, at: number): boolean =>
   /^(?:da|del|per|di)$/.test(wordAt(typed, at - 1)) && /^filtr[oi]$/.test(wordAt(typed, at - 2))
@@ -43,8 +45,7 @@ export function plantAt(around: Around, at: number): Bit | null {
   // `Smells of pear drops`.
   const isSweet = /^drops?$/.test(wordAt(typed, from + 1))
   // `A coffee filter` is what it runs through.
-  const isTool =
-    /^(?:filters?|papers?|filterpapers?)$/.test(wordAt(typed, found?.next ?? from)) || isOfFilter(typed, from)
+  const isTool = FILTER.test(wordAt(typed, found?.next ?? from)) || isOfFilter(typed, from)
   if (found === null || isSweet || isTool || isColour(around, from)) return null
   // `ginger, dried`, `coffee beans cracked`.
   const behind = wordAt(typed, found.next) === ',' ? found.next + 1 : found.next
@@ -56,7 +57,7 @@ export function plantAt(around: Around, at: number): Bit | null {
 /** A plant that is only known by the amount before it, or that has a slip. */
 export function misspeltAt({ tokens }: TypedText, at: number): Bit | null {
   const found = plantMisspelt(tokens, at)
-  return found === null
+  return found === null || FILTER.test(tokens[found.next]?.text ?? '')
     ? null
     : bit(
         'plant',

@@ -1,5 +1,6 @@
 import { type ConceptSpan, wordSet } from '../lexicon/concepts.ts'
-import { isStrengthLike, joins, type Open, type RolesAround, THINGS, wordsOf } from './attach.ts'
+import { MOST_OF_LIQUEUR } from './asked-for.ts'
+import { isJarName, isStrengthLike, joins, type Open, type RolesAround, THINGS, wordsOf } from './attach.ts'
 import { isUncounted, uncount } from './said-again.ts'
 import { isOfSpiritNamed } from './spirit-named.ts'
 
@@ -65,9 +66,6 @@ export function bottlesPoured(around: RolesAround, bits: Open[]): void {
     bit.text = bit.text.replace(/^1 x /, '')
   })
 }
-
-/** No spirit to steep in is weaker, % vol; common practice, no source. */
-const MOST_OF_LIQUEUR = 35
 
 /** What a strength may be in US proof where it has no sign. */
 const PROOF = { least: 100, most: 194 } as const
@@ -155,6 +153,7 @@ export function respectively(around: RolesAround, bits: Open[], least: number): 
       bit.kind === 'plant' &&
       isOpen(bit) &&
       !isNamedTwice(bit) &&
+      !isJarName(around, bit) &&
       !(isAmount(bits[at - 1]) || bits[at - 1]?.kind === 'bare'),
   )
   const amounts = bits.filter((bit, at) => isAmount(bit) && isOpen(bit) && !THINGS.has(bits[at + 1]?.kind ?? 'jar'))

@@ -15,12 +15,12 @@ import {
   respectively,
   weighedInBrackets,
 } from './pours.ts'
-import { articles, countedBehind, saidAgain } from './said-again.ts'
+import { articles, countedBehind, saidAgain, sizeInBrackets } from './said-again.ts'
 import { finished, leftOut, prices, sized, weighed } from './sizes.ts'
 import { strengthsOfFill } from './strengths-of-fill.ts'
 import { syrupParts } from './syrup-roles.ts'
 import { volumes } from './volumes.ts'
-import { isWished, JOIN, wishes } from './wished.ts'
+import { isStronger, isWished, JOIN, wishes } from './wished.ts'
 
 /** Bare numbers that are strengths, by what stands before them. */
 function strengths(around: RolesAround, bits: Open[]): void {
@@ -84,7 +84,7 @@ function strengths(around: RolesAround, bits: Open[]): void {
 
 /** Another strength that is that of what is there. */
 const hasOther = (bits: readonly Open[], at: number): boolean =>
-  bits.some((bit, place) => place !== at && (bit.kind === 'strength' || bit.value >= 60))
+  bits.some((bit, place) => place !== at && (bit.kind === 'strength' || bit.value >= 60 || isStronger(bit)))
 
 /** No spirit to steep in is weaker than this, % vol. Common practice, no source. */
 const LEAST_SPIRIT = 45
@@ -160,6 +160,7 @@ export function withRoles(around: RolesAround, read: readonly Bit[]): readonly B
   respectively(around, bits, 2)
   bareProof(around, bits)
   attach(around, bits)
+  sizeInBrackets(around, bits)
   countedBehind(around, bits)
   articles(around, bits)
   syrupParts(around, bits)

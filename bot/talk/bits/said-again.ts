@@ -26,6 +26,22 @@ export function saidAgain({ typed }: RolesAround, bits: Open[]): void {
   })
 }
 
+/** `A handle of vodka (1.75)`, `a bottle of gin (70)`: how large it is, in litres, cl or ml, where its brackets hold nothing else. */
+export function sizeInBrackets({ typed: { tokens } }: RolesAround, bits: Open[]): void {
+  bits.forEach((bit, at) => {
+    const isAlone = tokens[bit.from - 1]?.text === '(' && tokens[bit.to]?.text === ')'
+    if (bit.kind !== 'bare' || bit.with !== undefined || !isAlone) return
+    const first = bits.slice(0, at).findLast((other) => isPoured(other) && other.role !== 'of_water')
+    const size = [1000, 10, 1].map((each) => each * bit.value).find((ml) => ml >= BOTTLE.least && ml <= BOTTLE.most)
+    if (first === undefined || size === undefined) return
+    if (Math.abs(mlOf(first) - size) <= SAME * size) bit.role = 'gone'
+    else if (first.isSizeAssumed === true) Object.assign(bit, { kind: 'volume', value: size, text: `${size} ml` })
+  })
+}
+
+/** What a bottle of spirit may hold, ml. */
+const BOTTLE = { least: 200, most: 3000 } as const
+
 /** `A jar`, `a carrier bag`: an article before what holds something counts nothing, unless it is of a plant. */
 export function articles({ typed, lexicon }: RolesAround, bits: Open[]): void {
   const loose = wordSet(lexicon.loose)

@@ -1,4 +1,5 @@
 import { saidText } from '../../../core/quantity/said/said-text.ts'
+import { broadMeant } from '../lexicon/broad-words.ts'
 import { type ConceptSpan, conceptsIn, wordSet } from '../lexicon/concepts.ts'
 import { lexiconFor } from '../lexicon/language-of.ts'
 import type { Concept, Derived } from '../lexicon/lexicon.ts'
@@ -7,7 +8,7 @@ import { withoutAsides, withoutBystanders } from './asides.ts'
 import type { Bit, Sentence, Surroundings, TalkJar } from './bit.ts'
 import { bitsIn } from './bits-in.ts'
 import { derivedOfJars } from './derived-of-jars.ts'
-import { isOver } from './jars-of.ts'
+import { isOver, jarsNamed } from './jars-of.ts'
 import { liqueursMeant } from './liqueurs-meant.ts'
 import { withoutPlaceItself } from './place-itself.ts'
 import { misspeltAt } from './plant-bits.ts'
@@ -22,7 +23,8 @@ export function sentenceIn(text: string, { lexicons, jars, today }: Surroundings
   const asTyped = saidText(text)
   const lexicon = lexiconFor(asTyped.tokens, lexicons)
   const names = new Set(jars.flatMap(({ name }) => saidText(name).tokens.map((token) => token.text)))
-  const typed = { ...asTyped, tokens: liqueursMeant(respelt(asTyped.tokens, lexicon, names)) }
+  const plainly = broadMeant(asTyped.tokens, lexicon, names)
+  const typed = { ...asTyped, tokens: liqueursMeant(respelt(plainly, lexicon, names)) }
   const named = withoutBystanders(conceptsIn(typed.tokens, lexicon), typed)
   const all = spansMeant(withoutShorter(withoutLikeness(named)), typed.tokens)
   const found = withoutPlaceItself(typed, all)
@@ -142,10 +144,14 @@ function derivedFrom(bits: readonly Bit[], jars: readonly TalkJar[]): readonly D
   ]
 }
 
-/** Sugar and water both, or one of them where a jar waits for it. */
-const isForSyrup = (bits: readonly Bit[], jars: readonly TalkJar[]): boolean =>
-  (bits.some(({ role }) => role === 'of_sugar') && bits.some(({ role }) => role === 'of_water')) ||
-  jars.some(({ stage }) => stage === 'strained')
+/** Sugar and water both, or one of them where the jar that is named, or any, waits for it. */
+function isForSyrup(bits: readonly Bit[], jars: readonly TalkJar[]): boolean {
+  const named = jarsNamed(bits, jars).map(({ jar }) => jar)
+  return (
+    (bits.some(({ role }) => role === 'of_sugar') && bits.some(({ role }) => role === 'of_water')) ||
+    (named.length > 0 ? named : jars).some(({ stage }) => stage === 'strained')
+  )
+}
 
 /** Plants with a slip in words that are nothing else. */
 function withMisspelt(

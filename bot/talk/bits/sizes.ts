@@ -1,4 +1,5 @@
 import { wordSet } from '../lexicon/concepts.ts'
+import { isAskedFor } from './asked-for.ts'
 import { AMOUNTS, type Open, type RolesAround } from './attach.ts'
 import { asManyOf, EACH, isOfOne } from './size-behind.ts'
 
@@ -144,6 +145,7 @@ export function finished(around: RolesAround, bits: Open[]): boolean {
   if (bit === undefined || bits.filter(({ kind }) => kind === 'volume').length > 1) return false
   const isOfPlant = isPlainPlant(around, bit, bits[at + 1]) && !isSaid(...AT_HAND)
   if (isOfPlant && (isWish || isSaid('by_day', 'what_can_i_make'))) return toFill(bit)
+  if (isAskedFor(around, bits, at)) return toFill(bit)
   if (!isWish) return false
   const behind = around.typed.tokens.slice(bit.to, bit.to + 4)
   const isFirst = !bits.slice(0, at).some(({ kind }) => kind === 'strength')

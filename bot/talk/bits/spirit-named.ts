@@ -11,8 +11,8 @@ export function isOfSpiritNamed({ spans }: RolesAround, bits: Open[]): boolean {
   const [bottles, word] = [free[0], named[0]]
   if (bottles === undefined || word === undefined || free.length > 1 || named.length > 1 || !isWeighed) return false
   if (word.with !== undefined || word.role !== null || (bottles.count ?? 1) > MOST_BOUGHT) return false
-  // What is had or bought, not what is to come out.
-  const isHad = spans.some(({ concept, to }) => HAVING.has(concept) && to <= bottles.from)
+  // What is had or bought, not what is to come out; `brambles and rum, 600 g and a 70 cl bottle` is each of the two.
+  const isHad = isOne(bottles) || spans.some(({ concept, to }) => HAVING.has(concept) && to <= bottles.from)
   if (!isHad || bottles.from < word.from) return false
   bottles.role = 'of_spirit'
   bottles.with = bits.indexOf(word)
@@ -20,5 +20,7 @@ export function isOfSpiritNamed({ spans }: RolesAround, bits: Open[]): boolean {
   word.role = null
   return true
 }
+
+const isOne = ({ count, isSizeAssumed }: Open): boolean => count === 1 && isSizeAssumed !== true
 
 const MOST_BOUGHT = 3

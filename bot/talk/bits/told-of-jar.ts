@@ -4,6 +4,8 @@ import type { Concept } from '../lexicon/lexicon.ts'
 import type { Bit } from './bit.ts'
 import { isOver, jarsNamed } from './jars-of.ts'
 import { liftedOut } from './lifted-out.ts'
+import { putInto } from './put-into.ts'
+import { sugarInto } from './sugar-into.ts'
 import { type Told, toldOfPart } from './told-of-part.ts'
 
 /** Said behind a jar's name, with how much there is: what steeped in it came out. */
@@ -126,6 +128,8 @@ export function toldOfJar(told: Told): readonly ConceptSpan[] {
     ...(isKnown ? [] : [...cameOff(told), ...gotOut(told)]),
     ...(says('stands') ? [] : isIn(told)),
     ...liftedOut(told.typed.tokens, told.bits),
+    ...(says('denial') || says('started') ? [] : putInto(told)),
+    ...(says('started') ? [] : sugarInto(told)),
     ...(says('denial') ? [] : toldOfPart(told)),
   ]
 }

@@ -6,6 +6,8 @@ export function volumes(around: RolesAround, bits: Open[]): void {
   const isLiquid =
     around.spans.some(({ concept }) => VOLUMES.has(concept)) ||
     bits.some(({ kind }) => kind === 'strength' || kind === 'spirit')
+  // `Off at 920`, `restano 930`: of what came out nothing else is so large.
+  const isTold = around.spans.some(({ concept }) => concept === 'strained' || concept === 'filtered')
   bits.forEach((bit, at) => {
     if (bit.kind !== 'bare' || (bit.with !== undefined && bit.role !== 'of_spirit' && bit.role !== 'of_water')) return
     if (bit.value < 100 || bit.value > 20_000 || !isLiquid) return
@@ -15,6 +17,7 @@ export function volumes(around: RolesAround, bits: Open[]): void {
     if (
       bit.role === null &&
       !isOfStrength &&
+      !isTold &&
       !/^(?:got|of|measured|now|have|a|is|about|had|came|out|just|,|\.|:|it|only|me|left|ml|lemon|put|made|with|sono|ho|misurato)$/.test(
         before,
       ) &&

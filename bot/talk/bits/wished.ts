@@ -1,3 +1,4 @@
+import { MOST_OF_LIQUEUR } from './asked-for.ts'
 import { type Open, type RolesAround, wordsOf } from './attach.ts'
 
 const STOP = /^[.;!?]$/
@@ -20,7 +21,7 @@ export function isWished(around: RolesAround, bits: readonly Open[], at: number)
   if (isThinning && last !== undefined && /^(?:for|per|get)$/.test(last) && bits[at - 1] !== undefined) return true
   // `Syrup for 30 and 200 g a litre`.
   const isSyrupFor = /^(?:syrup|sciroppo)$/.test(near.at(-2) ?? '') && /^(?:for|per|to|a)$/.test(near.at(-1) ?? '')
-  if (isSyrupFor && bits[at - 1] !== undefined) return true
+  if ((isSyrupFor || TOWARD.test(near.join(' '))) && bits[at - 1] !== undefined) return true
   if (last !== undefined && /^(?:to|until|towards|fino|a|ad)$/.test(last) && isToward(around, near, bits, at))
     return true
   const before = bits[at - 1]
@@ -30,6 +31,10 @@ export function isWished(around: RolesAround, bits: readonly Open[], at: number)
 /** `No more than thirty`, `not above 25%`, `non oltre i trenta gradi`: how far it may go is what is wished. */
 const LIMIT =
   /(?:^| )(?:(?:no|not|nothing) (?:\p{L}+ )?(?:more|higher|stronger|over|above|beyond|past)(?: than)?|at (?:the )?most|max(?:imum)?|under|below|up to|non (?:oltre|piu di|sopra|superare|supera|superi)|al massimo|massimo|sotto) ?(?:a|the|about|i|gli|al|ai)?$/u
+
+/** `Syrup to get 28`, `per arrivare a 28`. */
+const TOWARD =
+  /(?:^| )(?:to (?:get|reach|hit|land|finish|end|make|arrive|arrive at|come)(?: it| this| that| up| out| down)*(?: at| on| to| about| around)*|per (?:arrivare|avere|ottenere|raggiungere|scendere|portarlo)(?: a| ad| i| ai| circa)*)$/
 
 const FILLING = new Set(['about', 'around', 'roughly', 'say', 'circa', 'a', 'the', 'it', 'nice', 'bit', 'of'])
 
@@ -68,13 +73,35 @@ const isPlanned = (bits: readonly Open[]): boolean =>
   bits.some(({ kind, with: place }) => kind === 'plant' && place !== undefined) &&
   bits.some(({ kind, role }) => kind === 'volume' || (kind === 'bottles' && role === 'of_spirit'))
 
+/** A spirit whose word tells that it is stronger: `vodka`. */
+export const isStronger = ({ kind, value }: Open): boolean => kind === 'spirit' && value > MOST_OF_LIQUEUR
+
+/** `Strong like 32%`, `sui 28 gradi`. */
+const HOW_STRONG = /^(?:strong|strongish|like|sui|intorno|forte)$/
+
+/** `A litre of vodka and 2 lb strawberries, 32%`: behind what is steeped, and too weak for the spirit that is named, it is what comes out. */
+function isOfLiqueur(around: RolesAround, bits: readonly Open[], at: number): boolean {
+  const [before, bit, next] = [bits[at - 1], bits[at]!, bits[at + 1]]
+  const isSaidSo = wordsOf(around, before?.to ?? 0, bit.from).some((word) => HOW_STRONG.test(word))
+  const thing = before?.with !== undefined && before.kind !== 'plant' ? bits[before.with] : before
+  return (
+    bit.value <= MOST_OF_LIQUEUR &&
+    (thing?.kind === 'plant' || isSaidSo) &&
+    next?.kind !== 'spirit' &&
+    next?.kind !== 'volume' &&
+    bits.slice(0, at).some(isStronger) &&
+    bits.filter(({ kind }) => kind === 'strength').length === 1
+  )
+}
+
 /** Strengths with a sign, and sweetnesses: there or wished. */
 export function wishes(around: RolesAround, bits: Open[]): void {
   bits.forEach((bit, at) => {
     if (bit.kind !== 'strength' && bit.kind !== 'sweetness' && bit.kind !== 'style') return
     if (bit.role !== null) return
     const isOfPlan = bit.kind === 'sweetness' && isPlanned(bits)
-    bit.role = isOfPlan || isWished(around, bits, at) ? 'want' : 'have'
+    const isToCome = bit.kind === 'strength' && isOfLiqueur(around, bits, at)
+    bit.role = isOfPlan || isToCome || isWished(around, bits, at) ? 'want' : 'have'
   })
   // Of two strengths of one liquid the one behind is wished, where it is lower.
   const open = bits.filter(({ kind, role }) => kind === 'strength' && role === 'have')

@@ -3,7 +3,7 @@ import type { Concept } from '../lexicon/lexicon.ts'
 
 /** Of `cracked open`, `popped the cork` and `split the lemon` only the whole holds: nothing is broken, nothing has come apart. */
 const LIKE: readonly (readonly [Concept, ReadonlySet<Concept>])[] = [
-  ['opened', new Set<Concept>(['broken', 'pops', 'swelling', 'lid', 'hypothesis', 'before_it'])],
+  ['opened', new Set<Concept>(['broken', 'pops', 'swelling', 'lid', 'hypothesis', 'before_it', 'emptied'])],
   ['divided', new Set<Concept>(['layers', 'curdled'])],
   // The last drop is no order to drop it, `com’era il limone` puts no step right.
   ['emptied', new Set<Concept>(['without', 'lost'])],

@@ -4,7 +4,7 @@ import type { Concept, Derived } from './lexicon.ts'
 export const deedsInItalian = {
   shook: `dato|data|dati|date|do|diamo ~ scrollata|scrollatina|scossa|agitata|mescolata|girata|shakerata|sbattuta|rimescolata|smossa|scossetta, shakerato, shakerata, shakerati, scrollato, scrollata, scrollati, rimestato, rimescolato, capovolto, capovolti, scosso, scossa, scossi, scosse, agitato, agitata, agitati, agitate, ho scosso, ho agitato, sbattuto, mosso, smosso, girato`,
   shake: `scuotere, agitare, scuoto, agito, scuoterlo, scuotilo`,
-  strained: `scorze|bucce|scorzette fuori|tolte|levate, via le scorze|bucce, passato, passata, filtrando, scolata, fuori le bucce, fuori le scorze, bucce tolte, tolta la frutta, tolta la buccia, passato il, passata la, filtrato, filtrata, filtrati, filtrate, colato, colata, ho filtrato, ho colato, scolato, tolto le bucce, tolto le scorze, ho tolto, tolte le bucce, tolte le scorze, passato al colino, separato`,
+  strained: `scorze|bucce|scorzette fuori|tolte|levate|via, frutta fuori|tolta|levata|via, via le scorze|bucce, passato, passata, filtrando, scolata, fuori le bucce, fuori le scorze, bucce tolte, tolta la frutta, tolta la buccia, passato il, passata la, filtrato, filtrata, filtrati, filtrate, colato, colata, ho filtrato, ho colato, scolato, tolto le bucce, tolto le scorze, ho tolto, tolte le bucce, tolte le scorze, passato al colino, separato`,
   strain: `filtrare, colare, filtro, filtra`,
   sweetened: `zucchero|acqua|sciroppo ~ dentro, zucchero|acqua|sciroppo ~ aggiunti|messi|sciolti, sciroppo messo, sciroppo dentro, sciroppo aggiunto, zucchero messo, zucchero dentro, messo dentro lo sciroppo, ho addolcito, addolcita, zuccherato, zuccherata, dolcificato, aggiunto lo sciroppo, messo lo sciroppo, versato lo sciroppo, aggiunto lo zucchero, messo lo zucchero, ho messo lo sciroppo, unito lo sciroppo, addolcito`,
   sweeten: `zuccherare, dolcificare, mettere lo sciroppo, aggiungere lo sciroppo`,
@@ -20,7 +20,7 @@ export const deedsInItalian = {
   bottle: `imbottigliare, imbottiglio`,
   tasted: `assaggiato, assaggiata, provato, provata, ho assaggiato, assaggio, voto, do, gli do, le do, punteggio, stelle, su 5, su cinque`,
   added: `aggiunto, aggiunta, messo, messa, ho messo, ho aggiunto, buttato dentro, aggiunti, aggiunte, messi, messe`,
-  opened: `bevuto|bevuta|bevuti|bevute|finito ~ bottiglia|bottiglie, iniziato|iniziata|cominciato|cominciata ~ bottiglia, aperta una, aperte, stappata la prima, aperta la prima, stappate, aperte, ho stappato, aperto, aperta, ho aperto, stappato, stappata`,
+  opened: `fatto|fatta|fatti|fatte fuori ~ bottiglia|bottiglie, scolato|scolata|scolati|scolate, bevuto|bevuta|bevuti|bevute|finito ~ bottiglia|bottiglie, iniziato|iniziata|cominciato|cominciata ~ bottiglia, aperta una, aperte, stappata la prima, aperta la prima, stappate, aperte, ho stappato, aperto, aperta, ho aperto, stappato, stappata`,
   emptied: `ultima goccia, ultimo goccio, ultimo bicchiere, finito, finita, bevuto tutto, vuoto, vuota, svuotato, non ce n e piu, regalato tutto, e finito`,
   threw_out: `buttato, buttata, buttare, butto via, butta via, ho buttato, gettato, gettare, buttiamo, buttalo, lo butto, versato nel lavandino, nel lavandino`,
   started: `pelato|sbucciato|affettato|tagliato|grattugiato|schiacciato ~ in|nel|nello|nell, coperto, coperta, coperti, coperte, ricoperto, ricoperti, cominciato, iniziato, messo a macerare, messo in infusione, ho iniziato, ho cominciato, avviato, preparato, messi in infusione, messe in infusione, ho preparato, ho fatto partire`,

@@ -56,7 +56,7 @@ export const italian: Lexicon = {
     calendar: `calendario, agenda, nel calendario, in agenda, mettilo in calendario`,
     notebook: `quaderno, taccuino, registro, le mie note, cosa ho fatto, storico, annate, vecchie preparazioni`,
     better_of: `meglio, migliore, confronta, confronto, paragona, piaciuto di piu, e piaciuto, preferito, quale e venuto, differenza, piu buono, peggiore`,
-    again: `come l anno scorso, come l ultima, come prima, di nuovo, rifare, rifai, rifacciamo, la stessa, lo stesso, stessa ricetta, un altro, ripeti, ripetere, uguale a, rifallo, rifalla, fallo di nuovo`,
+    again: `di nuovo ma, stesso|stessa ~ ma con, come l anno scorso, come l ultima, come prima, di nuovo, rifare, rifai, rifacciamo, la stessa, lo stesso, stessa ricetta, un altro, ripeti, ripetere, uguale a, rifallo, rifalla, fallo di nuovo`,
     hand_on: `vuole|vorrebbe la ricetta, ha chiesto la ricetta, chiede la ricetta, condividi, condividere, pubblica, mostra a tutti, fai vedere a tutti, manda la ricetta, passa la ricetta, invia`,
     use_measures: `usa, parla in, passa a, cambia in, in, dammi in, mostra in, converti in, usiamo, uso, preferisco, e in`,
     metric_measures: `metrico, grammi, litri, ml, millilitri, sistema metrico, grammi e litri`,

@@ -64,6 +64,20 @@ const STEEPS =
 
 const MOST_WORDS = 16
 
+const GLASSES =
+  /\b(?:shots?|nips?|drams?|tots?|glass|glasses|measures?|pours?|servings?|sips?|thimbles?|snifters?|bicchierin[oi]|bicchier[ei]|cicchett[oi]|dosi)\b/
+const HOW_MANY = /\b(?:how many|quant[ie])\b/
+const POURED: ReadonlySet<string> = new Set(['volume', 'bottles'])
+
+/** `How many 25 ml nips in 2 litres`: how many glasses a bottle fills, of nothing that is planned or strong. */
+const isGlassesAsked = (text: string, { bits, typed, has }: Sentence): boolean =>
+  HOW_MANY.test(text) &&
+  GLASSES.test(text) &&
+  !has('units_of_alcohol') &&
+  typed.tokens.length <= MOST_WORDS &&
+  bits.some(({ kind }) => POURED.has(kind)) &&
+  bits.every(({ kind, role, value }) => POURED.has(kind) || (kind === 'bare' && (value < 5 || role === 'gone')))
+
 /**
  * The entry that a plain question is about, whatever else its words would be read as: a finished drink in the freezer, plants for a
  * second time, dry sugar on what was strained off. Null where none is asked, or amounts are told.
@@ -82,6 +96,7 @@ export function askedPlainly(sentence: Sentence): string | null {
   }
   if (!isLong && has('units_of_alcohol') && has('glass_of') && has('drink_named') && !has('own_jar'))
     return 'serving_size'
+  if (isGlassesAsked(text, sentence)) return 'serving_size'
   if (!isAsked(sentence) || isLong) return null
   if (WHITE.test(text) && OF_PEEL.test(text) && TAKEN_OFF.test(text)) return 'pith'
   if (LIGHT.test(text) && STEEPS.test(text) && !has('turned', 'left_in_sun', 'how_long')) return 'steep_light'
