@@ -47,7 +47,7 @@ export function derivedOfJars({
   return [
     ...(isAhead ? (['deed_ahead'] as const) : []),
     ...(says('away') && running.length > 0 ? (['away_now'] as const) : []),
-    ...(says('this_week') && isNo ? (['not_this_week'] as const) : []),
+    ...(says('this_week') && isNo && !says('shook') ? (['not_this_week'] as const) : []),
     ...(says('strained') && isPast ? (['refiltered'] as const) : []),
     ...(isSugared && says('put_in') && told?.stage === 'strained' ? (['syrup_in'] as const) : []),
     ...((says('united') || isOrdered) && isPair ? (['two_jars'] as const) : []),

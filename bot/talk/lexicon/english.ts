@@ -151,6 +151,7 @@ export const english: Lexicon = {
     floating: `float*, floats, floating, on top, at the top, wont sink, bobbing, rises, rising, come* up, stays up`,
     insects: `fly, flies, worm, worms, fruit worm, maggot*, bug, bugs, insect*, wasp*, ants, larva*, weevil*, beetle*, gnats, midges, fruit fly, fruit flies, spider*, earwig*, caterpillar*, creature*`,
     skin_film: `skin, film, veil, wrinkled, wrinkly, pellicle, scum, coating, membrane`,
+    spilt: `spilled, spilt, spill, spills, spillage, spilling, slopped, sloshed, knocked over, tipped over`,
     leaks: `leak*, leaking, drip, dripping out, seep*, weeping, sticky outside, sticky jar, level has dropped, level dropped, level went down, gone down, gone missing, evaporat*, loose lid, lid loose, not tight, not airtight, seal is gone, lost some`,
     left_in_sun: `in full sun, in strong sun, in the sun, in the sunlight, in the sunshine, in direct sun, hot car, by the stove, near the stove, by the oven, on the radiator, windowsill, in the window, in the greenhouse`,
     lying: `left it, left them, left the, was left, stood in, stood on, been in, been on, sat in, sat on, been standing, was standing, has stood`,

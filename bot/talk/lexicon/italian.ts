@@ -149,6 +149,7 @@ export const italian: Lexicon = {
     floating: `galleggia*, a galla, sale su, sta su, stanno su, in superficie, affiora*`,
     insects: `moscerin*, verm*, larv*, insett*, mosca, mosche, formic*, vespa, vespe, bachi, bruco`,
     skin_film: `pellicol*, velo, pelle, patina, crosta, membrana`,
+    spilt: `rovesciat*, cadut*`,
     leaks: `perde, perdita, appiccicos*, livello calato, calato, evaporat*, non chiude, trasuda, cola`,
     left_in_sun: `al sole, davanzale, in macchina, vicino al forno, sul termosifone`,
     lying: `lasciato al, rimasto al, e stato al, stato al, lasciato sul, lasciato in`,

@@ -213,6 +213,7 @@ export type Concept =
   | 'floating'
   | 'insects'
   | 'skin_film'
+  | 'spilt'
   | 'leaks'
   | 'left_in_sun'
   | 'forgotten'

@@ -5,7 +5,7 @@ import type { Remembered } from '../memory/remembered.ts'
 
 /** What is said around both questions; any other word makes another one. */
 const SMALL =
-  /^(?:so|and|now|ok|then|please|i|we|you|one|it|this|that|the|jar|batch|thing|one|my|our|can|could|may|do|does|should|will|would|is|be|to|for|in|of|until|till|before|soon|at|last|finally|actually|need|have|has|add|put|use|goes|go|take|much|il|lo|la|l|le|si|puo|posso|possiamo|potro|sara|e|di|per|a|da|ora|devo|dobbiamo|serve|servono|ci|va|vuole|nel|nella|mettere|aggiungere|metto|aggiungo|quel|quello|questo|vaso)$/
+  /^(?:so|and|now|ok|then|please|i|we|you|one|it|this|that|the|jar|batch|thing|one|my|our|can|could|may|do|does|should|will|would|is|be|to|for|in|on|of|until|till|before|soon|at|last|finally|actually|need|have|has|add|put|use|goes|go|take|much|il|lo|la|l|le|si|puo|posso|possiamo|potro|sara|e|di|per|a|da|ora|devo|dobbiamo|serve|servono|ci|va|vuole|nel|nella|mettere|aggiungere|metto|aggiungo|quel|quello|questo|vaso)$/
 
 const DRUNK =
   /^(?:when|how|long|quando|tra|fra|quanto|drink|drinkable|drunk|ready|bere|bevo|beviamo|berlo|berla|bevibile|pronto|pronta)$/
@@ -14,6 +14,12 @@ const IS_DRUNK =
 
 const SYRUP = /^(?:how|quanto|quanta|sugar|water|syrup|zucchero|acqua|sciroppo)$/
 const IS_SYRUP = /^(?:(?:so|and|now|ok|e) )*(?:how much|quanto|quanta) (?:sugar|water|syrup|zucchero|acqua|sciroppo)\b/
+
+/** What comes out, what is in, how long to go: of a batch that was worked out its answer says so, of a jar the jar does. */
+const OUTCOME =
+  /^(?:how|strong|sweet|long|many|bottles|litres|days|weeks|months|longer|get|make|makes|have|come|comes|turn|turns|out|end|up|with|left|go|got|going|been|fill|fills|yield|whats|what|went|again|there|inside|remind|me|there|quant[oaie]|forte|dolce|bottiglie|giorni|verra|verranno|viene|vengono|fa|manca|mancano|ancora|cosa|che|dentro|c)$/
+const IS_OUTCOME =
+  /^(?:(?:so|and|but|ok|then|remind me|e|ma) )*(?:how (?:strong|sweet|much|many bottles|many litres) (?:will|does|would|do|should) (?:it|this|that|they|i|we|there)\b|how (?:long|many days|many weeks|much longer)\b.*\b(?:left|to go|has (?:it|this|that) got|longer)\b|what(?:s| is| was| went) (?:in(?:side)?|went in) (?:it|this|that|there)\b|quanto (?:sara |viene |verra )(?:forte|dolce)|quante bottiglie (?:fa|verranno|vengono)|quanti giorni mancano|cosa c e dentro)/
 
 const isOnlyOf = ({ typed, bits }: Sentence, words: RegExp): boolean =>
   typed.tokens.every(
@@ -67,12 +73,17 @@ export function ownJarAsked(sentence: Sentence, said: Remembered): TalkReading |
   if (again !== null) return again
   const isDrunk = IS_DRUNK.test(words) && isOnlyOf(sentence, DRUNK)
   const isSyrup = IS_SYRUP.test(words) && isOnlyOf(sentence, SYRUP)
-  if (!isDrunk && !isSyrup) return null
   const { call } = said
+  const isOutcome = IS_OUTCOME.test(words) && isOnlyOf(sentence, OUTCOME)
+  if (isOutcome && !bits.some(({ kind }) => kind === 'jar' || kind === 'plant')) {
+    const before = askedAgain(said)
+    if (before !== null) return before
+  }
+  if (!isDrunk && !isSyrup && !isOutcome) return null
   const isOfCall = call !== null && call.options.jar === undefined && WORKED_OUT.test(call.command)
   if (isOfCall && !bits.some(({ kind }) => kind === 'jar')) return null
   const meant = jarsAsked(sentence, said)
-  if (isDrunk) return ofJars('jar show', meant)
+  if (!isSyrup) return ofJars('jar show', meant)
   // The jar spoken of last is past its syrup, or not there yet: one that waits for it is meant.
   const strained = [meant, jars].map((all) => all.filter(({ stage }) => stage === 'strained'))
   const waiting = strained.find((all) => all.length > 0) ?? []

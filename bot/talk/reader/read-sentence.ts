@@ -9,6 +9,7 @@ import type { Hunch } from '../hunch/hunch.ts'
 import { correctedStart } from '../memory/correct-start.ts'
 import { followUp } from '../memory/follow-up.ts'
 import type { Remembered } from '../memory/remembered.ts'
+import { accidentTold } from './accident-told.ts'
 import {
   isBeforeFrame,
   isBeforeSymptom,
@@ -99,6 +100,9 @@ function byRules(reading: TalkReading, sentence: Sentence, text: string, knows: 
 function readOnce(sentence: Sentence, text: string, knows: Knows): TalkReading {
   const whole = knows.command === undefined ? wholeReading(sentence, knows.said) : null
   if (whole !== null) return whole
+  const accident = knows.command === undefined ? accidentTold(sentence) : null
+  if (accident !== null)
+    return 'entry' in accident ? topic({ id: accident.entry, others: [] }) : symptomReading(sentence, accident.symptom)
   if (knows.command === undefined && isGlassInside(text)) return symptomReading(sentence, 'broken_glass')
   if (knows.command === undefined && isFreezingAsked(sentence)) return topic({ id: 'freezes', others: [] })
   const { said } = knows

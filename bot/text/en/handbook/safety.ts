@@ -321,7 +321,7 @@ export const safety: HandbookPart<SafetyId> = {
       'stain from walnuts',
       'alcohol on varnish',
     ],
-    text: 'Put flames out, open the windows, wipe it up with wet cloths, and dry those outdoors. Rinse it down with plenty of water. Spirit takes varnish off. Walnut stains go with lemon juice and patience.',
+    text: 'Put flames out, open the windows, wipe it up with wet cloths, and dry those outdoors. Rinse it down with plenty of water. Spirit takes varnish off, and walnut stains go with lemon juice and patience. What’s left in the jar is as strong as before: measure it when you strain.',
     source: 'common advice',
     trust: 'common practice',
     next: null,
