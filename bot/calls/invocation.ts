@@ -3,4 +3,6 @@ export interface Invocation {
   readonly path: string
   /** Option name to the text typed for it. */
   readonly options: Readonly<Record<string, string>>
+  /** A jar of whoever typed it stands for its numbers. */
+  readonly isOfJar?: true
 }

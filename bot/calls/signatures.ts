@@ -38,7 +38,14 @@ export const planShape = { ...batch, ...howItIsPlanned }
 
 /** What each command takes. The first option of a command is the one whose name may be left out. */
 export const signatures = {
-  plan: z.object({ ...batch, start: planOptions.start.optional(), ...howItIsPlanned }).superRefine(checkUnknown),
+  plan: z
+    .object({
+      ...batch,
+      start: planOptions.start.optional(),
+      ...howItIsPlanned,
+      have: shoppingOptions.have.optional(),
+    })
+    .superRefine(checkUnknown),
   syrup: z.object({
     infusion: amount.optional(),
     jar: jar.optional(),

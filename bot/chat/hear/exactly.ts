@@ -1,5 +1,5 @@
 import { isRefused } from '../../../core/domain-error.ts'
-import { findJar } from '../../../core/jar/state/find-jar.ts'
+import { findJar, isJarName } from '../../../core/jar/state/find-jar.ts'
 import type { Jar } from '../../../store/person.ts'
 import type { Invocation } from '../../calls/invocation.ts'
 import { byPath, type Callable, optionNames } from '../callable.ts'
@@ -29,6 +29,9 @@ export function exactCall(line: string, commands: readonly Command[], jars: read
 export function exactWithoutSlash(line: string, commands: readonly Command[], jars: readonly Jar[]): Invocation | null {
   const call = exactCall(line, commands, jars)
   if (call === null || ONLY_TYPED.includes(call.path)) return null
+  // In a sentence a word of a jar's name, or a plant, may be said of something else.
+  const { jar } = call.options
+  if (jar !== undefined && jar !== 'all' && !isJarName(jar, jars)) return null
   // `measure it` and `settings please` are no lines: what stands without an option's name has to be read.
   const isNamed =
     /(?<!\S)[a-z][a-z-]*:\s*\S/i.test(line) || Object.keys(call.options).length === 0 || 'jar' in call.options

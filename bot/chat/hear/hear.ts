@@ -4,7 +4,7 @@ import { StorageError } from '../../../store/storage-error.ts'
 import type { Invocation } from '../../calls/invocation.ts'
 import { type Path, signatures } from '../../calls/signatures.ts'
 import { lineOf } from '../../calls/write-line.ts'
-import type { TalkReading } from '../../talk/frames/reading.ts'
+import type { CallRead, TalkReading } from '../../talk/frames/reading.ts'
 import type { CommandText } from '../../text/command-text.ts'
 import type { AllProblems } from '../../text/language.ts'
 import { byPath } from '../callable.ts'
@@ -14,6 +14,7 @@ import type { Dispatch } from '../run/call-outcome.ts'
 import { emergencyIn } from '../run/emergency.ts'
 import { attempt, execute } from '../run/execute.ts'
 import { help } from '../run/help.ts'
+import { withJarNumbers } from '../run/jar-for-numbers.ts'
 import { answered } from './answered.ts'
 import { exactCall, exactWithoutSlash, keepsNamed, looseAndNamed, ONLY_TYPED, typedCall } from './exactly.ts'
 import { type Heard, heard, type Understood } from './heard.ts'
@@ -39,11 +40,14 @@ async function personOf({ store, userId }: Dispatch): Promise<Person> {
 }
 
 /** An exact call; what it lacks is an open question. */
-async function ofExact(call: Invocation, dispatch: Dispatch): Promise<Understood> {
+async function ofExact(typed: Invocation, dispatch: Dispatch): Promise<Understood> {
+  const outcome = await execute(typed, dispatch)
+  const reread = outcome.ok && outcome.isReread === true ? outcome.call : undefined
+  const call = reread ?? typed
   const reading: TalkReading | null = Object.hasOwn(signatures, call.path)
     ? { kind: 'call', call: { command: call.path as Path, options: call.options }, leftOut: [], does: 'compute' }
     : null
-  return { heard: heard(await execute(call, dispatch)), reading }
+  return { heard: heard(outcome, ...(reread === undefined ? [] : [lineOf(reread)])), reading }
 }
 
 /** Answered as it was typed, or written down as far as anybody can tell. */
@@ -60,6 +64,13 @@ function isNameWrong({ outcome }: Heard, line: string): boolean {
   if (problem !== 'no_such_jar') return problem === 'bad_jar_name'
   const { nearest } = values as AllProblems['no_such_jar']
   return nearest === null && !/\d/.test(line.replace(/#\w+/, ''))
+}
+
+/** One of several that a name may mean: where only that one can be meant, nobody is asked. */
+function isAmong({ options: { jar } }: CallRead, asTyped: Understood | null): boolean {
+  const outcome = asTyped?.heard.outcome
+  if (jar === undefined || outcome === undefined || outcome.ok || outcome.error.problem !== 'no_such_jar') return false
+  return (outcome.error.values as AllProblems['no_such_jar']).several?.includes(jar) === true
 }
 
 /** What is asked of a word, such as how sweet a liqueur is, is answered by no other reading of the line. */
@@ -105,7 +116,7 @@ async function ofSlash(line: string, dispatch: Dispatch, person: Person): Promis
   if (path !== null && rest !== '' && !/^\S+:|"/.test(rest) && Object.hasOwn(signatures, path)) {
     const reading = readingFor(rest, dispatch, person, path as Path)
     // A slip in a name is read where a jar is only looked at; what is recorded of a jar asks which.
-    const isRecorded = reading.kind === 'call' && reading.does === 'record'
+    const isRecorded = reading.kind === 'call' && reading.does === 'record' && !isAmong(reading.call, asTyped)
     if (asTyped !== null && isRecorded && !/\d/.test(rest) && problemOf(asTyped.heard) === 'no_such_jar') return asTyped
     const whole = callRead(reading)
     const read =
@@ -129,7 +140,8 @@ export async function callsMeant(line: string, dispatch: Dispatch): Promise<read
   const exact = typed.startsWith('/')
     ? typedCall(typed, dispatch.commands)
     : exactWithoutSlash(typed, dispatch.commands as readonly Command[], person.jars)
-  if (exact !== null) return [exact]
+  // A jar of one's own, whichever option names it.
+  if (exact !== null) return [{ ...exact, ...(withJarNumbers(exact, person.jars) !== null && { isOfJar: true }) }]
   const whole = readingFor(typed, dispatch, person)
   const parts = deedsIn(typed, whole, dispatch, person)
   const readings = parts?.map((part) => readingFor(part, dispatch, person)) ?? [whole]

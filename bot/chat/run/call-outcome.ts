@@ -30,5 +30,12 @@ export interface Failure {
 }
 
 export type CallOutcome =
-  | { readonly ok: true; readonly path: string; readonly reply: Reply; readonly call?: Invocation }
+  | {
+      readonly ok: true
+      readonly path: string
+      readonly reply: Reply
+      readonly call?: Invocation
+      /** It was read otherwise than it was typed, which is shown. */
+      readonly isReread?: true
+    }
   | Failure

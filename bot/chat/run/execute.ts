@@ -25,6 +25,7 @@ import { emergencyIn } from './emergency.ts'
 import { expectNoDanger, notedCautions } from './expect-no-danger.ts'
 import { inDoubt } from './in-doubt.ts'
 import { failureTriedIn } from './in-kitchen.ts'
+import { withJarNumbers } from './jar-for-numbers.ts'
 import { withLineInstead } from './line-instead.ts'
 import { withLineMeant } from './line-meant.ts'
 import { withLineTried } from './line-tried.ts'
@@ -148,17 +149,21 @@ const run = async (
   let attemptId: string | undefined
   const work = async () => {
     const parsed = typeof line === 'string' ? parseLine(line, commands) : line
-    const command = lookUp(parsed, commands)
-    const read = isValued ? parsed : withStrengthApart(parsed, command)
-    call = read
+    const typed = lookUp(parsed, commands)
+    const apart = isValued ? parsed : withStrengthApart(parsed, typed)
+    call = apart
     const person = await personOf(dispatch)
+    const ofJar = isValued ? null : withJarNumbers(apart, person.jars)
+    const read = ofJar?.call ?? apart
+    const command = ofJar === null ? typed : lookUp(read, commands)
+    call = read
     const { settings } = person
     const usualKitchen = lazily(() => usualOf(person))
     kitchen = kitchenSaid(read, person)
     expectNoDanger(command, read)
     const input = command.input.parse({ ...(values ?? read.options) })
     const isOfJar = 'jar' in input && input.jar !== undefined
-    kitchen = kitchenIn(settings.units, kitchenTyped(input, usualKitchen))
+    kitchen = kitchenIn(settings.units, ofJar?.kitchen ?? kitchenTyped(input, usualKitchen))
     const zone = settings.zone ?? asker.assumedZone
     const doubtful = doubts?.of(userId, read, nowMs) ?? null
     attemptId = doubtful ?? asker.newAttempt?.()
@@ -174,12 +179,13 @@ const run = async (
     const kept = doubtful === null ? null : await keptAfterAll(doubtful, context)
     const made = kept ?? (await command.run(withUsualBottles(input, kitchen), context))
     if (doubtful !== null) doubts?.settle(userId, read)
-    const reply = { ...made, cautions: [...notedCautions(read), ...made.cautions] }
+    const notes = [...(ofJar?.notes ?? []), ...made.notes]
+    const reply = { ...made, notes, cautions: [...notedCautions(read), ...made.cautions] }
     verifyReply(reply)
     const isUntold = !isOfJar && isKitchenOf('metric', reply.kitchen)
-    const own = isUntold ? kitchenTyped(input, usualKitchen) : reply.kitchen
+    const own = ofJar?.kitchen ?? (isUntold ? kitchenTyped(input, usualKitchen) : reply.kitchen)
     const inUnits = offeredIn({ ...reply, kitchen: kitchenIn(settings.units, own) }, textOf(read))
-    return { path: command.path, reply: inUnits, call: read }
+    return { path: command.path, reply: inUnits, call: read, ...(ofJar !== null && { isReread: true as const }) }
   }
   const attempted = await attempt(work, () => call, log)
   if (attempted.ok) return { ok: true, ...attempted.result }

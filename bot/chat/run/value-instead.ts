@@ -5,6 +5,7 @@ import type { Invocation } from '../../calls/invocation.ts'
 import { readBatch } from '../grammar/read-rest.ts'
 import type { Problem } from './call-outcome.ts'
 import type { Try } from './example-tried.ts'
+import { nameTyped } from './jar-for-numbers.ts'
 import { lineWith } from './line-instead.ts'
 import { EXAMPLES } from './option-examples.ts'
 
@@ -143,14 +144,6 @@ const moved = (
     [option]: without(options[option]!, extra),
     [each]: text,
   }))
-}
-
-/** `cinnamon, Ceylon` as it is typed. */
-const nameTyped = (id: string): string => {
-  const [noun = '', ...kinds] = botanicalById(id)
-    .names.title.replace(/ \(.*?\)/, '')
-    .split(', ')
-  return [...kinds, noun].join(' ').toLowerCase()
 }
 
 /** A plant's name that fits several, as each of them, the strongest first. */

@@ -17,7 +17,7 @@ import type { AskedPlan, Setting } from './plan-wish.ts'
 
 /** The plan as a jar, with all that was typed, which finds its name when it is begun; one that begins another day begins when it is started. */
 export function startAction(
-  { start: _, ...input }: InputOf<'plan'>,
+  { start: _, have: _had, ...input }: InputOf<'plan'>,
   plan: Plan,
   { start, today }: { readonly start: CalendarDay; readonly today: CalendarDay },
 ): readonly Action[] {
@@ -29,14 +29,14 @@ export function startAction(
 
 /** What to buy for it, by its code; nothing of what no code can tell. */
 export function shoppingAction(
-  { bottles }: Pick<InputOf<'plan'>, 'bottles'>,
+  { bottles, have }: Pick<InputOf<'plan'>, 'bottles' | 'have'>,
   { planned, wish }: Pick<AskedPlan<unknown>, 'planned' | 'wish'>,
 ): readonly Action[] {
   const recipe = recipeOfPlan(planned, wish)
   if (recipe === null) return []
   const plans = [{ recipe, shareId: null, owner: null }]
   const label = { group: 'actions', key: 'shopping_plan', values: undefined } as const
-  return [{ label, call: call('shopping', { plans, bottles }) }]
+  return [{ label, call: call('shopping', { plans, have, bottles }) }]
 }
 
 type PlanInput = InputOf<'plan'>

@@ -5,6 +5,7 @@ import type { Plan } from '../../../core/recipe/plan/plan.ts'
 import type { PlanWish } from '../../../core/recipe/plan/plan-wish.ts'
 import { withoutTrace } from '../../../core/recipe/solve/without-trace.ts'
 import { joinSweetenings } from '../../../core/recipe/sweetening.ts'
+import type { Have } from '../../../core/shopping/have.ts'
 import { inMore } from '../../chat/depth.ts'
 import type { Reply } from '../../chat/reply.ts'
 import type { PlantLimit } from '../../text/messages/plan.ts'
@@ -14,6 +15,7 @@ import { byDepth } from '../reply/first-screen.ts'
 import { graveCautions } from '../reply/grave-cautions.ts'
 import { caution, flashNotes, outcomeCautions, withoutKeeping } from '../reply/outcome-reply.ts'
 import { sweetenerNotes } from '../reply/sweetener-notes.ts'
+import { planAtHand } from './plan-at-hand.ts'
 import type { PlanInput } from './plan-data.ts'
 import { planData, plantsSaid, spiritsSaid, sweeteningsSaid } from './plan-data.ts'
 import { dayNotes } from './plan-day-notes.ts'
@@ -36,6 +38,8 @@ interface Kitchens {
   readonly freezerC: number
   /** False where the person has chosen units for everything. */
   readonly isAsTyped: boolean
+  /** What is at hand already; left out: nobody said. */
+  readonly have?: readonly Have[] | undefined
 }
 
 /** A strength of 40 % vol is one, whatever its last digit. */
@@ -109,7 +113,7 @@ const GRAVE: ReadonlySet<string> = new Set([
 ])
 
 /** The whole batch: what to buy, what to do on which day; one question deeper the numbers and the reasons. */
-export function planReply({ input, wish, planned, limit }: Asked, { freezerC, isAsTyped }: Kitchens): Reply {
+export function planReply({ input, wish, planned, limit }: Asked, { freezerC, isAsTyped, have = [] }: Kitchens): Reply {
   const plan = withoutTrace(planned)
   const { sweetener, filler, waterG, sugarG, steeping, outcome, filled, told, schedule } = plan
   const { volumeMl, abvPercent } = outcome
@@ -121,6 +125,7 @@ export function planReply({ input, wish, planned, limit }: Asked, { freezerC, is
     ...(filler === null ? [] : [{ material: filler, massG: waterG }]),
   ])
   const inTyped = (each: typeof sweetenings) => (isAsTyped ? sweeteningsSaid(input, each) : each)
+  const batch = { spirits, plants, sweetenings: inTyped(sweetenings) }
   const cautions = planCautions(plan, freezerC).filter(({ key }) => key !== 'plan_unknown')
   const grave = graveCautions(
     plan.plants.map(({ botanical }) => botanical),
@@ -136,7 +141,11 @@ export function planReply({ input, wish, planned, limit }: Asked, { freezerC, is
     ready: schedule?.ready ?? null,
   }
   return {
-    headline: { group: 'headlines', key: 'plan', values: { spirits, plants, sweetenings: inTyped(sweetenings) } },
+    headline: {
+      group: 'headlines',
+      key: 'plan',
+      values: { ...batch, atHand: have.length === 0 ? null : planAtHand(batch, plan, have) },
+    },
     under: [{ group: 'headlines', key: 'plan_makes', values: makes }],
     table: [
       ...planDays(plan, plants, { freezerC, sweetenings: inTyped(steeping.sweetenings) }),

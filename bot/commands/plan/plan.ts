@@ -31,6 +31,7 @@ export const planCommand = defineCommand({
     const reply = planReply(asked, {
       freezerC: freezerOf(context),
       isAsTyped: isSaidAsTyped(kitchenOf(input), context.settings),
+      have: input.have?.is,
     })
     const changes = changeActions(input, asked.planned, setting)
     // The line of several plants is long, and what may harm somebody has its room before a wish.

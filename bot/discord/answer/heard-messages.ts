@@ -120,5 +120,5 @@ export const privatelyOffered = async (calls: readonly Invocation[], dispatch: C
 }
 
 /** What is of one person alone, or is written down. */
-export const isPersonal = ({ path, options }: Invocation, commands: readonly Command[]): boolean =>
-  options.jar !== undefined || (path !== HELP && byPath(path, commands)?.isOfLineAlone !== true)
+export const isPersonal = ({ path, options, isOfJar }: Invocation, commands: readonly Command[]): boolean =>
+  options.jar !== undefined || isOfJar === true || (path !== HELP && byPath(path, commands)?.isOfLineAlone !== true)

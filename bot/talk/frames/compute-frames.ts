@@ -79,6 +79,8 @@ export const computeFrames: readonly Frame[] = [
       { option: 'of', takes: 'plants', needed: true },
       { option: 'spirit', takes: 'spirits' },
       { option: 'strength', takes: 'spirit_strength', unless: 'spirit' },
+      // What sweetens and is there is no wish for what goes in.
+      { option: 'have', takes: 'had' },
       { option: 'bottles', takes: 'bottles' },
       { option: 'to-strength', takes: 'wished_strength' },
       { option: 'to-sweetness', takes: 'wished_sweetness' },

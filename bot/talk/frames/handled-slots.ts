@@ -4,6 +4,7 @@ import type { Sentence } from '../bits/bit.ts'
 import { againFills } from './again-slots.ts'
 import { atHome } from './at-home-slot.ts'
 import type { SlotKind } from './frame.ts'
+import { had } from './had-slot.ts'
 import type { Fill, SlotFilled } from './plant-slots.ts'
 
 /** Fruit is layered in; spirit and water alone, which are poured, top a jar up. */
@@ -46,6 +47,7 @@ function fining({ typed, spans, bits }: Sentence): SlotFilled | null {
 export const handledFills = {
   ...againFills,
   at_home: atHome,
+  had,
   on_fruit: ({ has }: Sentence) => (has('on_fruit') ? { text: 'yes', bits: [] } : null),
   all_in: ({ has }: Sentence) => (has('all_at_once') ? { text: 'yes', bits: [] } : null),
   racked: ({ has }: Sentence) => (has('racked') ? { text: 'yes', bits: [] } : null),

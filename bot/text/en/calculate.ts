@@ -189,6 +189,7 @@ const notes = {
     ]
     return `Try it first: ${listed(parts)} in ${poured(glassMl)} of it.`
   },
+  numbers_planned: ({ jar }) => `${jar} isn’t sweetened yet, so this goes by its plan.`,
   adjust_own_spirit: ({ spiritPercent, line }, format) =>
     `I’ve gone by ${spiritPercent} % spirit. For another: ${format.call(line)}`,
   bottle_named: ({ names }) => `I’ve read ${listed(names.map((name) => `“${name}”`))} as the name on the bottle.`,

@@ -84,6 +84,7 @@ export const planCommandText = {
     'unknown-ok': 'yes: plan a food I’ve no amounts for, with your own grams and days',
     days: 'How long you want to steep it, if not as usual: 10 days, 2 weeks',
     'all-in': 'yes: everything goes in on the first day',
+    have: 'What you’ve got already, so you needn’t buy it: 1 l 95% + 500 g sugar',
   },
   examples: [
     '/plan of:8 lemons + 30 g ginger spirit:0.7 l strength:95% to-strength:30% to-sweetness:250 g/L',
@@ -102,7 +103,7 @@ const already = 'yes: it’s done, so record it'
 
 const when = 'The day, if not today: Saturday, 24 December'
 
-const { start: _, ...planOptions } = planCommandText.options
+const { start: _, have: _have, ...planOptions } = planCommandText.options
 
 /** What help says of the commands that record what happened to a jar. */
 const stepTexts = {

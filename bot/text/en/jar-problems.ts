@@ -61,6 +61,9 @@ const NAME_WRONG: Readonly<Record<JarProblems['bad_jar_name']['why'], string>> =
 
 const MOST_NAMES = 5
 
+/** Names of so many letters together stand in two lines of a phone. */
+const MOST_LISTED = 80
+
 /** `lemon or lemon peel`. */
 const oneOf = (names: readonly string[]): string => {
   const named = names.slice(0, MOST_NAMES)
@@ -136,14 +139,15 @@ export const jarProblems = {
     left === 0
       ? `There are no ${vesselText(volumeMl, format)} bottles of ${jar} left. Was one counted twice? See ${toShow(jar)}`
       : `There ${left === 1 ? 'is' : 'are'} only ${left} of the ${vesselText(volumeMl, format)} bottles of ${jar} left. How many was it?`,
-  no_such_jar: ({ typed, nearest, begun, several = [] }) => {
+  no_such_jar: ({ typed, nearest, begun, several = [], all = [] }) => {
     if (begun?.line !== undefined) return `Did you mean ${begun.name}? Type: ${begun.line}`
     if (begun) return `You have no jar “${typed}”. Did you mean ${begun.name}?`
     if (several.length > 0) return `Which one: ${oneOf(several)}?`
     if (nearest !== null) return `You have no jar “${typed}”. Did you mean ${nearest}?`
-    return typed.toLowerCase() === 'all'
-      ? 'Which jar? I can only do this one by one. See /jar list'
-      : `You have no jar “${typed}”. See which ones you have: /jar list`
+    if (typed.toLowerCase() === 'all') return 'Which jar? I can only do this one by one. See /jar list'
+    if (all.length === 0 || all.join().length > MOST_LISTED)
+      return `You have no jar “${typed}”. See which ones you have: /jar list`
+    return `You have no jar “${typed}”. ${all.length === 1 ? 'Yours is' : 'Yours are'} ${listed(all)}.`
   },
   jar_begins_so: ({ name }) => `Nothing was changed. For this I need the jar’s full name: ${name}`,
   jar_too_weak: ({ jar, volumeMl, abvPercent, sugarGPerL, toAbvPercent, toSugarGPerL }, format) => {

@@ -213,8 +213,11 @@ const inJugs = (ml: number): number => Math.max(50, 50 * Math.round(ml / 50))
 
 /** First lines after something was recorded of a jar: which jar, what, and when if that is not today. */
 const stepHeadlines = {
-  jar_started: ({ name, day, started, spirits }, format) =>
-    `${name} ${isText(day)} started${onDayText(day, format)}. ${startedWith(started, spirits, format)}`,
+  jar_started: ({ name, day, started, spirits, isNamed }, format) => {
+    const at = onDayText(day, format)
+    const begun = isNamed ? `${name} ${isText(day)} started${at}` : `Started${at}. I’ve named it ${name}`
+    return `${begun}. ${startedWith(started, spirits, format)}`
+  },
   jar_start_days: startDaysText,
   jar_recorded: recordedText,
   jar_next_is: ({ tasks, today }, format) => nextText(tasks, today, format),
@@ -333,7 +336,7 @@ export const stepSentences = {
   },
   notes: {
     ...unusualNotes,
-    jar_named: ({ name }) => `I’ve named it ${name}. To change that: ${lineTyped('jar rename', { jar: name })}`,
+    jar_named: ({ name }) => `Another name suits ${name} better? Type: ${lineTyped('jar rename', { jar: name })}`,
     jar_zone_assumed: ({ zone }) => `I’m using ${zone} time.`,
     jar_not_measured: ({ name, entry, volumeMl }, format) =>
       `These are estimates. Once you’ve measured it: ${lineTyped('jar correct', { jar: name, entry: String(entry), measured: format.round.volume(volumeMl.value) })}`,

@@ -4,7 +4,7 @@ import { kitchenRounded } from '../../../core/recipe/tool-precision.ts'
 import type { Format } from '../format.ts'
 import type { Feature, Part } from '../language.ts'
 import type { PlantSaid, SpiritSaid, SweeteningSaid, UnknownSaid } from '../messages/ingredients.ts'
-import type { BatchSaid, PlanMakes, PlanMessages, PlanNamed } from '../messages/plan.ts'
+import type { BatchAtHand, BatchSaid, PlanMakes, PlanMessages, PlanNamed } from '../messages/plan.ts'
 import { aboutMass, aboutVolume, cautions, sweetnessWords } from './calculate.ts'
 import { areWord, isMeasured, peeledText, pieceOrName, piecesText, plantName } from './cook-names.ts'
 import {
@@ -45,13 +45,31 @@ const aboutSweetenings = (sweetenings: readonly SweeteningSaid[], format: Format
       return `${amount} ${sweetenerName(each.material)}`
     })
 
+const boughtThings = ({ spirits, plants, sweetenings }: BatchSaid, format: Format): readonly string[] => [
+  ...plants.map((plant) => boughtText(plant, format)),
+  ...spirits.map((spirit) => spiritText(spirit, format)),
+  ...aboutSweetenings(sweetenings, format),
+]
+
 /** `10 unwaxed lemons, 1 l of 95 % spirit and 540 g sugar`. */
-const buyText = ({ spirits, plants, sweetenings }: BatchSaid, format: Format): string =>
-  listed([
-    ...plants.map((plant) => boughtText(plant, format)),
-    ...spirits.map((spirit) => spiritText(spirit, format)),
-    ...aboutSweetenings(sweetenings, format),
-  ])
+const buyText = (batch: BatchSaid, format: Format): string => listed(boughtThings(batch, format))
+
+/** What is there: fruit whose peel goes in may be waxed. */
+const hadThings = ({ spirits, plants, sweetenings }: BatchSaid, format: Format): readonly string[] => [
+  ...plants.map((plant) =>
+    plant.id !== null && plant.ofZest ? `${muchOf(plant, format)} (scrub off any wax)` : boughtText(plant, format),
+  ),
+  ...spirits.map((spirit) => spiritText(spirit, format)),
+  ...aboutSweetenings(sweetenings, format),
+]
+
+/** `You have 1 l of 95 % spirit. Buy 10 unwaxed lemons and 540 g sugar.` */
+function atHandText({ had, partly, buy, rest }: BatchAtHand, format: Format): string {
+  const there = listed([...hadThings(had, format), ...partly])
+  const lacking = [...boughtThings(buy, format), ...boughtThings(rest, format).map((thing) => `another ${thing}`)]
+  if (lacking.length === 0) return `You have all you need: ${there}.`
+  return there === '' ? `Buy ${listed(lacking)}.` : `You have ${there}. Buy ${listed(lacking)}.`
+}
 
 /** Nobody sells a half of a lemon. */
 const whole = (plant: PlantSaid): PlantSaid =>
@@ -99,7 +117,8 @@ const MOST_BOUGHT = 5
 /** First lines of a plan: what to buy, what it makes. */
 const planHeadlines = {
   plan: (values, format) => {
-    const { spirits, plants, sweetenings } = values
+    const { spirits, plants, sweetenings, atHand } = values
+    if (atHand !== null) return atHandText(atHand, format)
     // What a cup weighs is told with it.
     const cups = plants.filter(isByCup).length
     if (plants.length + cups + spirits.length + sweetenings.length <= MOST_BOUGHT)

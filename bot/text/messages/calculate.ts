@@ -143,6 +143,8 @@ export interface CalculateMessages {
       readonly sweetener: MaterialId
     }
     /** Nobody said which spirit. */
+    /** A jar whose syrup is still to come goes by what it was planned to be. */
+    numbers_planned: { readonly jar: string }
     adjust_own_spirit: { readonly spiritPercent: number; readonly line: Call }
     bottle_named: { readonly names: readonly string[] }
     strength_drifts: { readonly abvPercent: Measured; readonly line: Call }

@@ -77,6 +77,8 @@ export interface StepMessages {
       readonly name: string
       readonly started: Started
       readonly spirits: readonly SpiritSaid[]
+      /** False where it was called after its plants. */
+      readonly isNamed: boolean
     }
     jar_recorded: RecordedStep
     jar_next_is: { readonly tasks: readonly TaskSaid[]; readonly today: IsoDay }

@@ -15,6 +15,18 @@ export interface BatchSaid {
   readonly sweetenings: readonly SweeteningSaid[]
 }
 
+/** What to get, parted by what is there already. */
+export interface BatchAtHand {
+  /** All of it is there. */
+  readonly had: BatchSaid
+  /** Some of it is there, as it was typed. */
+  readonly partly: readonly string[]
+  /** Nothing of it is there. */
+  readonly buy: BatchSaid
+  /** What is still lacking of what is there in part. */
+  readonly rest: BatchSaid
+}
+
 /** What comes of it, and when. */
 export interface PlanMakes {
   readonly volumeMl: Measured
@@ -108,7 +120,7 @@ export interface PlanEmpty extends Pick<PlantLimit, 'limitId'> {
 
 export interface PlanMessages {
   headlines: {
-    plan: BatchSaid
+    plan: BatchSaid & { readonly atHand: BatchAtHand | null }
     plan_makes: PlanMakes
   }
   rows: Plain<

@@ -109,8 +109,10 @@ export interface JarProblems {
     readonly nearest: string | null
     /** A jar whose name stands before something else; `line`: what was meant, where that can be told. */
     readonly begun?: { readonly name: string; readonly line?: string }
-    /** All whose names begin so, where more than one does. */
+    /** All that may be meant, where more than one may. */
     readonly several?: readonly string[]
+    /** Those that there are: the running ones, else those that are done. */
+    readonly all?: readonly string[]
   }
   /** Bottles of a size that the jar never filled. */
   no_such_bottles: { readonly jar: string; readonly volumeMl: number; readonly sizesMl: readonly number[] }

@@ -63,7 +63,7 @@ test.each([
     'lemon has no bottles of 700 ml, only of 500 ml or 200 ml. Which ones, and how many?',
   ],
   ['/bottles given:2', 'Which jar? For example: /bottles lemon given:2'],
-  ['/lable lemon', 'I don’t know “lable”. Did you mean /jar label lemon'],
+  ['/lable lemon', 'I don’t know “lable”. Did you mean /label lemon'],
   ['/lable pear', 'I don’t know “lable”. Did you mean /label? See: /help label'],
   ['/bottles lemon gifen:99', 'I don’t know what to do with “gifen:”. Did you mean given:? See: /help bottles'],
   ['/bottles jar:lemon given:1 opened:1', 'Given away or opened? Say one after the other.'],

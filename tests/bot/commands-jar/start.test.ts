@@ -167,7 +167,7 @@ describe('a plan offers its jar', () => {
     const [line] = await actionsOf('/plan of:90 g lemon peel spirit:1 l 95%')
     await desk.ask('/jar start lemon peel of:80 g lemon peel spirit:1 l 95%')
     const text = await desk.textOf(line!)
-    expect(text).toContain('lemon peel 2 is started')
+    expect(text).toContain('Started. I’ve named it lemon peel 2.')
     expect(text).toContain('/jar rename lemon peel 2')
     desk.at('2026-11-02')
     const again = await desk.run(line!)

@@ -56,7 +56,7 @@ describe('make this too', () => {
     const start = async (user: FakeUser, from = shown) => {
       const planned = await acts.make(from, { spirit: '700 ml', strength: '95%' }, user)
       const started = await fake.press(planned.message, START, { user })
-      expect(started.text).toContain('started')
+      expect(started.text).toContain('Started.')
       const jar = (await bot.store.read(user.id)).jars.at(-1)!
       await fake.slash('jar discard', { jar: `#${jar.id}` }, { user })
       return jar

@@ -15,7 +15,7 @@ it('begins the jar again that was taken back a moment ago, as often as that is d
   const planned = await plan()
   for (const _round of [1, 2, 3]) {
     const started = await fake.press(planned.message, START)
-    expect(started.text).toContain('started')
+    expect(started.text).toContain('Started.')
     expect((await fake.press(started.message, UNDO)).text).not.toBe(en.calls.twice())
   }
   expect(await jarsOf()).toHaveLength(3)

@@ -31,7 +31,7 @@ it('answers a press with what its line says, in private', async () => {
   const planned = await plan()
   const started = await fake.press(planned.message, START)
   expect(started).toMatchObject({ isPrivate: true, wasDeferred: false })
-  expect(started.text).toContain('started')
+  expect(started.text).toContain('Started.')
   expect((await person()).jars).toHaveLength(1)
   // What was asked stays as it was.
   expect(planned.message!.json.id).not.toBe(started.message!.json.id)
@@ -108,7 +108,7 @@ it('runs a line that is kept after a restart too, and says when it is kept no lo
   expect(kept).toBeDefined()
   await restart()
   const answer = await fake.press(planned.message, kept.label)
-  expect(answer.text).toContain('started')
+  expect(answer.text).toContain('Started.')
   await bot.store.update(fake.user.id, (before) => ({ ...before, lines: [] }))
   bot.pass(DAY_MS)
   const gone = await fake.press(planned.message, kept.label)

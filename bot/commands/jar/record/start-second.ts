@@ -145,6 +145,7 @@ export async function startSecond(given: StartInput, context: Context): Promise<
         started: story.started,
         spirits: spiritsNamed(story.started),
         day: lateDay(begun.entry, context),
+        isNamed: given.name !== undefined,
       },
     },
     under: [

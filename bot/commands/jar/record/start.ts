@@ -70,7 +70,13 @@ async function startJar(given: InputOf<'jar start'>, context: Context): Promise<
     headline: {
       group: 'headlines',
       key: 'jar_started',
-      values: { name: begun.story.name, started: begun.story.started, spirits, day: lateDay(begun.entry, context) },
+      values: {
+        name: begun.story.name,
+        started: begun.story.started,
+        spirits,
+        day: lateDay(begun.entry, context),
+        isNamed,
+      },
     },
     under: [{ group: 'headlines', key: 'jar_start_days', values: startDays(begun.story.started, todayOf(context)) }],
     isNextSaid: true,
