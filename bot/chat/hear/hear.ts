@@ -4,9 +4,8 @@ import { StorageError } from '../../../store/storage-error.ts'
 import type { Invocation } from '../../calls/invocation.ts'
 import { type Path, signatures } from '../../calls/signatures.ts'
 import { lineOf } from '../../calls/write-line.ts'
-import type { CallRead, TalkReading } from '../../talk/frames/reading.ts'
+import type { TalkReading } from '../../talk/frames/reading.ts'
 import type { CommandText } from '../../text/command-text.ts'
-import type { AllProblems } from '../../text/language.ts'
 import { byPath } from '../callable.ts'
 import type { Command } from '../command.ts'
 import { pathTyped } from '../grammar/find-command.ts'
@@ -16,6 +15,7 @@ import { attempt, execute } from '../run/execute.ts'
 import { help } from '../run/help.ts'
 import { withJarNumbers } from '../run/jar-for-numbers.ts'
 import { answered } from './answered.ts'
+import { isAmong, isDone, isNameWrong, isRefusal, problemOf } from './as-typed.ts'
 import { exactCall, exactWithoutSlash, keepsNamed, looseAndNamed, ONLY_TYPED, typedCall } from './exactly.ts'
 import { type Heard, heard, type Understood } from './heard.ts'
 import { inOwnKitchen } from './in-own-kitchen.ts'
@@ -49,32 +49,6 @@ async function ofExact(typed: Invocation, dispatch: Dispatch): Promise<Understoo
     : null
   return { heard: heard(outcome, ...(reread === undefined ? [] : [lineOf(reread)])), reading }
 }
-
-/** Answered as it was typed, or written down as far as anybody can tell. */
-const isDone = (said: Heard): boolean => said.outcome.ok || problemOf(said) === 'unsure'
-
-const isRefusal = ({ outcome }: Heard): boolean => !outcome.ok && REFUSALS.has(outcome.error.code)
-
-const problemOf = ({ outcome }: Heard): string | null => (outcome.ok ? null : outcome.error.problem)
-
-/** A name that cannot be, or that is near to no jar's: another jar is never taken for it. Amounts behind a name are read. */
-function isNameWrong({ outcome }: Heard, line: string): boolean {
-  if (outcome.ok) return false
-  const { problem, values } = outcome.error
-  if (problem !== 'no_such_jar') return problem === 'bad_jar_name'
-  const { nearest } = values as AllProblems['no_such_jar']
-  return nearest === null && !/\d/.test(line.replace(/#\w+/, ''))
-}
-
-/** One of several that a name may mean: where only that one can be meant, nobody is asked. */
-function isAmong({ options: { jar } }: CallRead, asTyped: Understood | null): boolean {
-  const outcome = asTyped?.heard.outcome
-  if (jar === undefined || outcome === undefined || outcome.ok || outcome.error.problem !== 'no_such_jar') return false
-  return (outcome.error.values as AllProblems['no_such_jar']).several?.includes(jar) === true
-}
-
-/** What is asked of a word, such as how sweet a liqueur is, is answered by no other reading of the line. */
-const REFUSALS: ReadonlySet<string> = new Set(['refused', 'over_ceiling', 'ambiguous'])
 
 /** What was read with no word left over. */
 function callRead(reading: TalkReading, mayLack = false): Invocation | null {

@@ -2,14 +2,12 @@ import { ZodError } from 'zod'
 import { DomainError } from '../../../core/domain-error.ts'
 import { lazily } from '../../../core/once.ts'
 import { holdsOnlyFinite } from '../../../core/only-finite.ts'
-import type { Person } from '../../../store/person.ts'
 import { StorageError } from '../../../store/storage-error.ts'
 import type { Call } from '../../calls/call.ts'
 import { invocationOf } from '../../calls/call.ts'
 import type { Invocation } from '../../calls/invocation.ts'
 import { keptAfterAll } from '../../commands/jar/amend/kept-after-all.ts'
-import { kitchenOfLast } from '../../commands/jar/known/jar-kitchen.ts'
-import { kitchenInText, kitchenTyped } from '../../commands/options/input-units.ts'
+import { kitchenTyped } from '../../commands/options/input-units.ts'
 import { withUsualBottles } from '../../commands/options/usual-bottles.ts'
 import type { AllProblems } from '../../text/language.ts'
 import { languageFor } from '../../text/language.ts'
@@ -26,6 +24,7 @@ import { expectNoDanger, notedCautions } from './expect-no-danger.ts'
 import { inDoubt } from './in-doubt.ts'
 import { failureTriedIn } from './in-kitchen.ts'
 import { withJarNumbers } from './jar-for-numbers.ts'
+import { kitchenOfWhoever, kitchenSaid, textOf, usualOf } from './kitchen-said.ts'
 import { withLineInstead } from './line-instead.ts'
 import { withLineMeant } from './line-meant.ts'
 import { withLineTried } from './line-tried.ts'
@@ -112,21 +111,6 @@ const mended = async (failure: Failure, called: Invocation | string, dispatch: D
     throw error
   }
 }
-
-const textOf = (line: string | Invocation): string =>
-  typeof line === 'string' ? line : Object.values(line.options).join(' ')
-
-const usualOf = ({ settings, jars }: Person): Kitchen => settings.units ?? kitchenOfLast(jars) ?? 'metric'
-
-/** In whose measures a line is answered that was not read: those it speaks of, else those of whoever typed it. */
-const kitchenSaid = (line: string | Invocation, person: Person): Kitchen =>
-  kitchenIn(person.settings.units, kitchenInText(textOf(line)) ?? usualOf(person))
-
-/** The same, where nothing is known of them yet. */
-export const kitchenOfWhoever = async (
-  line: string | Invocation,
-  asker: Parameters<typeof personOf>[0],
-): Promise<Kitchen> => kitchenSaid(line, await personOf(asker))
 
 /** Runs a line, an invocation made elsewhere, or a call, whose values are not read again. Never throws; a number that is not finite never leaves. */
 export const execute = async (line: string | Invocation | Call, dispatch: Dispatch): Promise<CallOutcome> =>
