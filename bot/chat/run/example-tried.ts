@@ -20,7 +20,7 @@ const OF_JAR: Readonly<Record<string, readonly OptionsRead[]>> = {
   again: [[['spirit', '1 l 95%']], []],
   'jar add': [[['of', '1 stick cinnamon, ceylon']]],
   'jar bottle': ['3 x 500 ml', '1 x 500 ml', '1 x 200 ml'].map((text) => [['bottles', text]]),
-  'jar correct': [...MEASURED, [['when', 'yesterday']]],
+  'jar correct': [...MEASURED, [['when', 'yesterday']], [['rating', '4']], [['spirit', '1 l 95%']]],
   'jar filter': MEASURED,
   'jar later': [[['until', 'in 2 weeks']]],
   'jar rename': [[['to', 'midwinter lemon']]],

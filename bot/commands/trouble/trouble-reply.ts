@@ -48,9 +48,13 @@ const takes = ({ adjustment, spiritPercent }: SolvedRemedy, isPerLitre: boolean)
   return { group: 'notes', key: 'trouble_takes', values }
 }
 
-const otherNote = ({ id, finding }: OpenCause, { symptom }: Diagnosis): Message<'notes'> => ({
+const otherNote = (
+  { id, finding }: OpenCause,
+  { symptom }: Diagnosis,
+  key: 'trouble_other' | 'trouble_rule_out' = 'trouble_other',
+): Message<'notes'> => ({
   group: 'notes',
-  key: 'trouble_other',
+  key,
   values: { symptom, cause: id, whys: finding.whys },
 })
 
@@ -166,7 +170,7 @@ export function troubleReply(diagnosis: Diagnosis, asking: Asking, jars: readonl
       ...(verdict.kind === 'hold' && question !== null
         ? [{ group: 'notes', key: 'trouble_question', values: { question } } as const]
         : []),
-      ...toldBefore.map((each) => otherNote(each, diagnosis)),
+      ...toldBefore.map((each) => otherNote(each, diagnosis, 'trouble_rule_out')),
       ...(first === null ? [] : causeNotes(first, diagnosis, isLong)),
       ...(question === null && dangers.length === 0
         ? [...solved.slice(0, 1), ...inMore(solved.slice(1))]

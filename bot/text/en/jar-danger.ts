@@ -54,15 +54,15 @@ export const dangerSentences = {
   },
   cautions: {
     jar_refused: ({ name, typed }) =>
-      `“${typed}” is in ${name}, and that’s not for drinking. Don’t drink it or give it away. If anyone has drunk it, ring your poison centre or emergency number now. Throw it away.`,
+      `“${typed}” is in ${name}, and that’s not for drinking. Don’t drink it or give it away. If anyone has drunk it, call your poison centre or emergency number now. Throw it away.`,
     jar_unknown_plant: ({ name, typed }) =>
-      `“${typed}” is in ${name}, and I don’t know that as food. Don’t drink it or give it away till you’re sure what it is. If you can’t be, throw it away.`,
+      `“${typed}” is in ${name}, and I don’t know that as food. Don’t drink it or give it away until you’re sure what it is. If you can’t be, throw it away.`,
     jar_over_ceiling: (values, format) => {
       const { name, over, add, kitchen } = values
       const own = format.in(kitchen)
       const what = `${name} has ${listed(over.map((each) => overText(each, own)))}. Don’t drink it or give it away as it is.`
       const then = add === null ? ' Throw it away.' : added(add, 'would bring it under that', own)
-      return `${what}${then} If anyone has drunk it and feels ill, ring your poison centre.`
+      return `${what}${then} If anyone has drunk it and feels ill, call your poison centre.`
     },
     jar_ferments: ({ name, add, kitchen, ...of }, format) =>
       `${name} can ferment, and a closed jar or bottle of it can burst. It’s at ${weak(of, format.in(kitchen))}. ${STAND_IT_COLD}${added(add, 'would make it keep', format.in(kitchen))}` +

@@ -124,7 +124,7 @@ const strainedText = (
 const tastedText = ({ rating, note }: Tasted, when: string): string =>
   `tasted${when}${rating === null ? '' : `, ${rating} of 5`}${note === null ? '' : `: “${note.replace(/[“”]/g, '"')}”`}`
 
-export const notedText = ({ note, where, vessel }: Noted): string =>
+const notedText = ({ note, where, vessel }: Noted): string =>
   [
     note === null ? '' : `“${note.replace(/[“”]/g, '"')}”`,
     where === null ? '' : isFreezer(where) ? 'in the freezer' : `place: ${where}`,
@@ -137,7 +137,7 @@ export const notedText = ({ note, where, vessel }: Noted): string =>
 export const filteredWords = ({ isRacked, fining }: Filtered): string =>
   `${fining === undefined ? '' : `fined with ${finingNames[fining]} and `}${isRacked === true ? 'racked off its lees' : 'filtered'}`
 
-const sweetsText = (sweetenings: FruitSugared['sweetenings'], format: Format, typed: Typed): string =>
+export const sweetsText = (sweetenings: FruitSugared['sweetenings'], format: Format, typed: Typed): string =>
   listed(sweeteningTexts(sweetenings, format, asTyped(typed, 'sugar')))
 
 /** `poured back 230 ml that the sugared fruit gave`, with what else went in. */
@@ -151,6 +151,14 @@ function ofFruitText(
   const more = ingredientsText({ plants: [], spirits: [], waterG, sweetenings }, format, typed)
   const much = measured === null ? 'what' : `${amountText(measured, [], format)} that`
   return `poured back ${much} the sugared fruit gave${more === '' ? '' : `, with ${more}`}${when}`
+}
+
+/** `230 ml from the sugared fruit`. */
+export function fruitGaveText({ waterG, sweetenings }: Sweetened, { measured }: OfFruit, format: Format): string {
+  const more = ingredientsText({ plants: [], spirits: [], waterG, sweetenings }, format)
+  const much =
+    measured === null ? 'what the sugared fruit gave' : `${amountText(measured, [], format)} from the sugared fruit`
+  return `${much}${more === '' ? '' : `, with ${more},`}`
 }
 
 /** What stayed of a jar, or what a new one began with. */

@@ -199,8 +199,8 @@ export const jarProblems = {
   bad_entry_number: ({ typed }) => `“${typed}” isn’t the number of an entry. Which one is it: 1, 2, 3 …?`,
   none_to_shake: () => 'Nothing is steeping, so there’s nothing to shake.',
   nothing_to_correct: ({ jar, seq, options }) => {
-    const said = either(options.map((option) => `${option}:`))
-    return `${seq === null ? `No entry of ${jar}` : `Entry ${seq} of ${jar}`} has ${seq === null ? said : `no ${said}`}. See what there is: ${toShow(jar)}`
+    const said = either(options.map((option) => `“${option}”`))
+    return `There’s no ${said} to correct in ${seq === null ? jar : `entry ${seq} of ${jar}`}. See what there is: ${toShow(jar)}`
   },
   sweetener_planned: ({ typed, example }) => `How much ${typed} went in? For example: ${example}`,
   compare_two: ({ typed, line }) =>

@@ -1,11 +1,21 @@
 import type { BottlesOf, Happening, HappeningEntry, HappeningKind, ReadAmount } from '../../../core/jar/entry/entry.ts'
+import type { Noted } from '../../../core/jar/entry/told.ts'
+import { isFreezer } from '../../../core/jar/state/where-it-stands.ts'
 import type { Measured } from '../../../core/quantity/measured/measured.ts'
 import { dayFromIso, type IsoDay } from '../../../core/quantity/time/calendar-day.ts'
 import type { Format } from '../format.ts'
 import type { BecameSaid, RecordedStep } from '../messages/jar-recorded.ts'
-import { addedText, didWords, filteredWords, happeningText, notedText, untilText } from './jar-entries.ts'
-import { countWord, listed, plural } from './phrases.ts'
-import { bottlesText, noteText, sweetWords, vesselText } from './words.ts'
+import {
+  addedText,
+  didWords,
+  filteredWords,
+  fruitGaveText,
+  happeningText,
+  sweetsText,
+  untilText,
+} from './jar-entries.ts'
+import { capital, countWord, listed, plural } from './phrases.ts'
+import { bottlesText, nameText, noteText, sweetWords, vesselText } from './words.ts'
 
 /** With its year, so that a day typed without one can be checked; nothing where it is today. */
 export const onDayText = (day: IsoDay | null, format: Format): string =>
@@ -28,6 +38,9 @@ export const drinkText = ({ volumeMl, abvPercent, sugarGPerL }: BecameSaid, form
 export const isText = (day: IsoDay | null): string => (day === null ? 'is' : 'was')
 
 const RECORDED_AS: { readonly [Kind in HappeningKind]?: string } = { emptied: 'empty', opened: 'open' }
+
+/** What may be done to a jar more than once. */
+const AS_DEED = { shaken: 'shake', filtered: 'filtering', bottled: 'bottling' } as const
 
 const USED = { given: 'given away', opened: 'opened' } as const
 
@@ -70,20 +83,37 @@ export function recordedText(
       return `${done}. It stays in your notebook.`
     case 'sweetened':
       if (happening.ofFruit === undefined) return `${done}${into}.`
-      return `${name}: ${happeningText(happening, format, when)}.${became === null ? '' : ` It’s now ${drinkText(became, format)}.`}`
+      return `${capital(fruitGaveText(happening, happening.ofFruit, format))} is back in ${name}${when}.${became === null ? '' : ` It’s now ${drinkText(became, format)}.`}`
     case 'noted':
-      return `Noted for ${name}${when}: ${notedText(happening)}.`
+      return notedSentences(name, happening, when).join(' ')
     case 'fruit_sugared':
+      return `${sweetsText(happening.sweetenings, format, 'typed' in happening ? happening.typed : [])} ${isText(day)} put on the strained fruit of ${name}${when}.`
+    case 'taken_out':
+      return `Lifted the ${listed(happening.plants.map(nameText))} out of ${name}${when}.`
     case 'started':
     case 'measured':
     case 'renamed':
     case 'parted':
     case 'poured_in':
-    case 'taken_out':
       return `${name}: ${happeningText(happening, format, when)}.`
     default:
       return `${done}${into}.`
   }
+}
+
+/** `Noted for lemon: “cloudy”.`, `Noted where lemon is: cellar.` */
+function notedSentences(name: string, { note, where, vessel }: Noted, when: string): readonly string[] {
+  return [
+    ...(note === null ? [] : [`Noted for ${name}${when}: ${noteText(note)}.`]),
+    ...(where === null
+      ? []
+      : [
+          isFreezer(where)
+            ? `Noted${when}: ${name} is in the freezer.`
+            : `Noted where ${name} ${when === '' ? 'is' : 'was'}${when}: ${where}.`,
+        ]),
+    ...(vessel === null ? [] : [`Noted what ${name} ${when === '' ? 'is' : 'was'} in${when}: ${vessel}.`]),
+  ]
 }
 
 const amountRead = ({ amount, by }: ReadAmount, format: Format): string =>
@@ -124,9 +154,15 @@ export function undoneText(
     case 'poured_in':
     case 'taken_out':
       return `Undone for ${name}: ${happeningText(happening, format, when)}.`
+    case 'sweetened':
+      return happening.ofFruit === undefined
+        ? `Undone: the last sweetening of ${name}${when}.`
+        : `Undone for ${name}: ${happeningText(happening, format, when)}.`
+    case 'shaken':
+    case 'filtered':
+    case 'bottled':
+      return `Undone: the last ${AS_DEED[happening.kind]} of ${name}${when}.`
     default:
-      if (happening.kind === 'sweetened' && happening.ofFruit !== undefined)
-        return `Undone for ${name}: ${happeningText(happening, format, when)}.`
       return `Undone: ${name} ${when === '' ? 'isn’t' : 'wasn’t'} ${didWords[happening.kind]}${when} after all.`
   }
 }

@@ -68,7 +68,7 @@ const unusualNotes = {
     return `That makes it ${isStronger ? 'stronger' : 'weaker'} than planned.`
   },
   jar_enzyme_after_spirit: () =>
-    'Spirit stops an enzyme, so it may do little now. Next time, put it on the mashed fruit before the spirit.',
+    'Spirit stops an enzyme, so it may do little now. Next time, put it on the mashed fruit, stones out, before the spirit.',
   jar_bottled_unsweetened: ({ name }) => `I have no sugar recorded for ${name}. If you added some, undo this first.`,
   jar_shaken_after_straining: () => 'It’s strained already, so there’s no need to shake it.',
   jar_strained_early: () => 'That’s earlier than planned, so it may be mild.',
@@ -252,7 +252,8 @@ const stepHeadlines = {
   },
   layer_days: ({ days, today }, format) => {
     const counted = startDaysText({ days, later: [], today }, format).replace('Shake it every day or two.', '').trim()
-    return counted === '' ? 'I count the days from this layer now.' : `I count the days from this layer now. ${counted}`
+    const said = 'I’m counting the days from this layer now.'
+    return counted === '' ? said : `${said} ${counted}`
   },
   fruit_gives: ({ volumeMl, abvPercent }, format) =>
     `Shake the fruit every day. The sugar dissolves in a week or two. Then pour about ${format.round.volume(volumeMl.value)} off it (about ${format.round.strength(abvPercent)}, very sweet) and back into the jar.`,
@@ -266,9 +267,9 @@ const stepHeadlines = {
   jar_all_put_off: ({ names, ...until }, format) =>
     `I’ll remind you about ${firstNames(names, MOST_NAMES)} again from ${untilText(until, format)}.`,
   jar_already: ({ names, kind, day }, format) =>
-    `${listed(names)} ${plural(names.length, 'is', 'are')} already down as ${didWords[kind]}${day === null ? '' : onDayText(day, format)}. Nothing changed.`,
+    `${listed(names)} ${plural(names.length, 'is', 'are')} already marked as ${didWords[kind]}${day === null ? '' : onDayText(day, format)}. Nothing changed.`,
   jar_open_since: ({ name, day }, format) =>
-    `${name} is already open${day === null ? '' : `, since ${format.day(dayFromIso(day))}`}.`,
+    day === null ? `${name} is already open.` : `${name} has been open since ${format.day(dayFromIso(day))}.`,
   jar_moved_on: ({ name }) => `${name} has moved on since, so nothing was recorded.`,
   jar_same_again: ({ name, day }, format) =>
     `You’ve already entered that for ${name}${day === null ? ' today' : onDayText(day, format)}, so I left it. Did you do it twice?`,
@@ -282,7 +283,7 @@ const stepHeadlines = {
   jar_kept_after_all: ({ names }) =>
     `That was saved after all${names.length === 0 ? '' : `: ${listed(names)}`}. I haven’t saved it twice. If you did it again, say it once more.`,
   jar_undone_before: ({ names }) => `That’s already undone for ${listed(names)}. Nothing changed.`,
-  jar_undo_held: ({ names }) => `Something newer is on record for ${listed(names)}, so I undid nothing.`,
+  jar_undo_held: ({ names }) => `Something newer is on record for ${listed(names)}, so I haven’t undone anything.`,
   jar_gone: ({ name }) => `${name} is deleted.`,
 } satisfies Part<StepMessages['headlines']>
 /** What follows from what was said, or not said, of the plants in a jar. */
@@ -291,8 +292,8 @@ const correctNotes = {
   /** Null days: none is known any more. */
   jar_strain_moved: ({ days }, format) =>
     days === null
-      ? 'With these plants I know no days for straining.'
-      : `With these plants it’s to be strained ${daysText(dayFromIso(days.from), dayFromIso(days.by), format)}.`,
+      ? 'I don’t know how long these plants steep, so say when you strain it.'
+      : `With these plants, strain it ${daysText(dayFromIso(days.from), dayFromIso(days.by), format)}.`,
   jar_later_counted: ({ name, plants }) =>
     `I’ve counted the ${listed(plants.map(nameText))} as added, as planned. Never went in? ${lineTyped('jar correct', { jar: name })} asks what did.`,
   jar_later_left_out: ({ plants }) => {
@@ -376,7 +377,7 @@ export const stepSentences = {
     ...correctNotes,
     jar_out_of_freezer: () => OUT_OF_FREEZER,
     enzyme_first: () =>
-      'Mash the fruit and stir the enzyme in. Let it work as long as its packet says. Then the spirit goes in: it stops the enzyme.',
+      'Take out any stones and cores, mash the fruit and stir the enzyme in. Let it work as long as its packet says. Then the spirit goes in: it stops the enzyme.',
     layer_overdone: ({ plants }) =>
       `Lift out the ${listed(plants.map(nameText))} before then. Any longer would spoil the drink.`,
     jar_fined: ({ fining, isAllergen }) =>

@@ -28,7 +28,7 @@ export function askedText(
   const jars = firstNames(names, most)
   if (duty === 'ready' && isTooStrong) return `${jars} ${plural(names.length, 'has', 'have')} rested`
   if (duty === 'ready') return `${jars} ${plural(names.length, 'is', 'are')} ready to drink`
-  if (duty === 'drink') return `drink ${jars}, while ${plural(names.length, 'it’s', 'they’re')} at its best`
+  if (duty === 'drink') return `drink ${jars}, while ${plural(names.length, 'it’s at its', 'they’re at their')} best`
   if (duty === 'add') return `add the rest to ${jars}`
   return `${listed([duty, ...also].map((kind) => dutyVerbs[kind].todo))} ${jars}`
 }

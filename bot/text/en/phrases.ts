@@ -36,6 +36,9 @@ export const firstNames = (names: readonly string[], most: number): string =>
 /** With a capital, to begin a sentence. */
 export const capital = (text: string): string => `${text.charAt(0).toUpperCase()}${text.slice(1)}`
 
+/** Without one, to go on after a colon. */
+export const uncapital = (text: string): string => `${text.charAt(0).toLowerCase()}${text.slice(1)}`
+
 /** `an` before 8, 11, 18, 80 to 89 and so on, as they are said, else `a`. */
 export const articleOf = (number: string): 'a' | 'an' => (/^(?:8|1[18](?!\d))/.test(number) ? 'an' : 'a')
 

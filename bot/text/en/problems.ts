@@ -15,7 +15,7 @@ import { discordText } from './discord.ts'
 import { safetyProblems, weakText } from './jar-problems.ts'
 import { measureProblems } from './measure.ts'
 import { fileProblems } from './notebook-file.ts'
-import { capital, dayText, either, MONTHS, WEEKDAYS } from './phrases.ts'
+import { capital, dayText, either, MONTHS, uncapital, WEEKDAYS } from './phrases.ts'
 
 const inQuotes = (text: string): string => `“${text}”`
 
@@ -95,8 +95,6 @@ const exampleDay: { readonly [Side in DateSide]: string } = {
   from_today: 'tomorrow, or 24 December',
   after_today: 'tomorrow, or 24 December',
 }
-
-const uncapital = (text: string): string => `${text.charAt(0).toLowerCase()}${text.slice(1)}`
 
 /** A line to type where one is known, else how a text of that kind is written. */
 const forExample = (line: string | null | undefined, example: string): string =>
@@ -216,7 +214,7 @@ export const quantityProblems = {
 /** What a person typed, between quotation marks and not too much of it. */
 const shortQuote = (typed: string): string => `“${typed.length > 40 ? `${typed.slice(0, 39)}…` : typed}”`
 
-const eitherOf = (options: readonly string[]): string => either(options.map((name) => `${name}:`))
+const eitherOf = (options: readonly string[]): string => either(options.map((name) => `“${name}”`))
 
 /** What is asked where an option is lacking. */
 const lacking: Readonly<Record<string, string>> = {
@@ -335,7 +333,7 @@ export const chatProblems = {
     `DISCORD_GUILD_ID can’t be ${shortQuote(typed)}. It’s the server’s number, of 17 to 20 digits. Or leave it out.`,
   no_token: () =>
     'I need DISCORD_TOKEN to register the commands. Copy it from the application’s page into the file .env.',
-  one_at_a_time: ({ options }) => `One of these at a time: ${eitherOf(options)}. Which one?`,
+  one_at_a_time: ({ options }) => `Which one: ${eitherOf(options)}? I can only do one at a time.`,
   ...safetyProblems,
   ...fileProblems,
   bad_width: ({ typed, least, most }) =>

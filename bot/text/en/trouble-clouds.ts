@@ -11,25 +11,25 @@ export const cloudTexts = {
       'For a clear one next time, use less peel or finish at 40 % or more.',
     ),
     pectin: told(
-      'pectin, which the spirit throws out of fruit',
-      'It’s flaky or stringy. A spoonful clots in four of strong drinking spirit.',
+      'pectin from the fruit, which clots in spirit',
+      'It’s flaky or stringy. Stirred into four spoonfuls of strong drinking spirit, a spoonful of it clots.',
       'Chill it for a week or two, pour it off, then filter coarse to fine.',
       'Next time put pectic enzyme on the fruit before the spirit.',
     ),
     hot_syrup: told(
       'syrup that went in warm',
-      'You’d know: the syrup hadn’t cooled.',
-      'Lid off, no flame near, until it’s cool. Then turn it over and wait a day.',
+      'The syrup hadn’t cooled when it went in.',
+      'Lid off, no flame near, until it’s cool. Then close it, turn it over and wait a day.',
       'Never shake a closed warm jar. Next time let the syrup cool first.',
     ),
     hard_water: told(
       'hard water',
-      'White specks or patches after hours or weeks, the drink clear around them.',
+      'White specks or patches after hours or weeks, with clear drink around them.',
       'Pour it off the specks. Use water low in minerals next time.',
     ),
     yeast: told(
-      'yeast or bacteria, which a weak jar feeds',
-      'It clouded days later. It smells of bread, vinegar or sour.',
+      'yeast or bacteria, which live in a weak jar',
+      'It clouded days later. It smells sour, or of bread or vinegar.',
       'Into the fridge today, and make it stronger with spirit before anything else.',
     ),
     wrong_spirit: told(
@@ -58,18 +58,14 @@ export const cloudTexts = {
   cloudy_later: {
     settling: told(
       'pectin, tannin or protein settling out',
-      'Flakes sink. Pectin clots: try a spoonful in four of strong drinking spirit.',
+      'Flakes sink. Pectin clots when you stir a spoonful into four of strong drinking spirit.',
       'Harmless. Let it settle, pour it off, filter it.',
     ),
-    cold_or_weaker: told(
-      'cold, or a few points less strength',
-      'It clears when it’s warm.',
-      'Harmless. Nothing to do.',
-    ),
+    cold_or_weaker: told('cold, or a little less strength', 'It clears when it’s warm.', 'Harmless. Nothing to do.'),
     yeast: told(
       'yeast or bacteria',
-      'It smells of bread or sour, bubbles, or pulls threads.',
-      'If it smells clean: the fridge, enough spirit for 22 % or more, and watch it. If not, throw it away.',
+      'It smells sour or of bread, bubbles, or pulls threads.',
+      'If it smells clean, put it in the fridge, bring it to 22 % or more with spirit, and watch it. If not, throw it away.',
     ),
   },
   oil_ring: {
@@ -86,7 +82,7 @@ export const cloudTexts = {
     greasy_bottle: told(
       'a jug or bottle that was greasy',
       'A thin rainbow film that smells of nothing, or of washing-up.',
-      'Lift it with a strip of kitchen paper laid on top. Wash the jug with hot soda.',
+      'Lift it with a strip of kitchen paper laid on top. Wash the jug in hot water with washing soda.',
       'If it smells of anything but food, don’t taste it.',
     ),
     fuel: told(
@@ -113,7 +109,7 @@ export const cloudTexts = {
     ),
     too_much_sugar: told(
       'so much sugar that it pushes the spirit out',
-      'It’s unlikely with sugar in a kitchen, so check the others first.',
+      'It hardly ever happens in a kitchen, so check the others first.',
       'Stir in a little water.',
     ),
   },
@@ -129,11 +125,15 @@ export const cloudTexts = {
       'Harmless. Pour it off, and use soft water next time.',
     ),
     sugar: told(
-      'sugar that has come out again',
+      'sugar that has turned back into crystals',
       'Hard, clear grains that melt in a spoon of warm water.',
       'Stand the bottle, loosely closed, in warm tap water and turn it.',
     ),
-    odd_sugar: told('minerals or wax from honey or maple', 'Fine grey grit, or soft flakes.', 'Harmless. Pour it off.'),
+    odd_sugar: told(
+      'minerals or wax from honey or maple syrup',
+      'Fine grey grit, or soft flakes.',
+      'Harmless. Pour it off.',
+    ),
     glass: told(
       'splinters of glass',
       'Hard, clear, sharp, and they don’t melt in warm water.',
@@ -147,8 +147,8 @@ export const cloudTexts = {
   },
   gelled: {
     pectin: told(
-      'pectin, which sugar, acid and spirit set',
-      'A clean jelly. A spoonful clots in four of strong drinking spirit.',
+      'pectin, set by sugar, acid and spirit',
+      'A clean jelly. Stirred into four spoonfuls of strong drinking spirit, a spoonful of it clots.',
       'Harmless. Shake it, thin it with spirit or water, strain it through cloth.',
       'Keep it at 20 % or more when you thin it. Enzyme does little once the spirit is in.',
     ),
@@ -216,8 +216,8 @@ export const cloudTexts = {
       'Wet the paper first and change it every half litre. Don’t squeeze, and keep it covered and away from any flame.',
     ),
     sugar_in: told(
-      'sugar that’s in already',
-      'It ran before it was sweet.',
+      'the sugar that’s in it already',
+      'It ran well before you sweetened it.',
       'Use coarser paper and patience, or thin it with spirit you’ve still to add.',
       'Filter before you sweeten next time.',
     ),
@@ -240,7 +240,7 @@ export const cloudTexts = {
       'Stir in a little water, or take the rest of the sugar out.',
     ),
     coarse: told(
-      'coarse or rock sugar, which is only slow',
+      'coarse or rock sugar, which is just slow',
       'The grains get smaller day by day.',
       'Turn it daily for two weeks.',
     ),

@@ -29,7 +29,7 @@ export const growthTexts = {
     ),
     dye: told(
       'dye from the fruit, or rust from the lid',
-      'Kitchen paper takes a stain from it, without slime.',
+      'It stains kitchen paper, without any slime.',
       'Harmless. Wipe it off, and change a rusty lid.',
     ),
   },
@@ -70,7 +70,7 @@ export const growthTexts = {
       'Strain it through paper. Keep it for yourself: give none of it away.',
       'Tie the cover down next time.',
     ),
-    many: told('many, or a weak jar they soured', 'They bring the bacteria of vinegar.', 'Throw it away.'),
+    many: told('many, or a weak jar they soured', 'They bring vinegar bacteria.', 'Throw it away.'),
   },
   hairs_or_spines: {
     rosehip: told(
@@ -90,8 +90,9 @@ export const growthTexts = {
       'yeast at work',
       'It goes on, and smells of bread.',
       'Gloves, goggles, a towel round it. Chill it, and loosen the lid once it’s cold.',
-      'Don’t shake, seal, bottle or give it away. If it’s fruit, never under 15 %, and only smells of bread: once quiet,' +
-        ' bring it up to 22 % or more, lid loose, and watch it for four weeks. For your own table. Throw anything else away.',
+      'Don’t shake, seal, bottle or give it away. If it’s fruit, never fell under 15 % and smells only of bread, wait till it’s' +
+        ' quiet. Then bring it up to 22 % or more, lid loose, and watch it for four weeks. Keep that for your own table.' +
+        ' Throw anything else away.',
     ),
     air: told(
       'air leaving the fruit in its first days',
@@ -103,12 +104,12 @@ export const growthTexts = {
   pressure: {
     yeast: told(
       'yeast in a closed bottle',
-      'It hisses again each time.',
+      'It hisses again each time you open it.',
       'Towel and gloves, into the fridge, and loosen it only once it’s cold, away from your face.',
     ),
     warm_room: told(
       'warmth, frost or a bottle filled too full',
-      'It hisses once only, and smells as before.',
+      'It hisses only once, and smells as before.',
       'Let the air out once, and leave 5 % room.',
     ),
     low_acid: told(
@@ -130,15 +131,15 @@ export const growthTexts = {
     air: told(
       'the leaf’s own enzymes and air',
       'Dark but firm, and they smell of herb.',
-      'Harmless. Strain it now: 1 to 3 days are enough, and longer tastes of hay.',
+      'Harmless. Strain it now: 1 to 3 days are enough, and any longer tastes of hay.',
       'Next time use whole dry leaves, strong spirit, and keep them covered.',
     ),
     metal: told(
       'iron or copper',
       'Metal touched it.',
-      'Into glass today. After long in copper, zinc or aluminium, throw it away.',
+      'Into glass today. If it stood long in copper, zinc or aluminium, throw it away.',
     ),
-    rot: told('rot in a weak jar', 'Slimy, or it smells of pond.', 'Throw it away.'),
+    rot: told('rot in a weak jar', 'It’s slimy, or smells of a pond.', 'Throw it away.'),
   },
   brown: {
     chlorophyll: told(
@@ -148,8 +149,8 @@ export const growthTexts = {
     ),
     oxidised: told(
       'pale fruit browning in air',
-      'Fruit stands above the liquid. Look there for fur too.',
-      'Top it up with spirit as strong as it is, weigh the fruit down, add a little lemon juice.',
+      'Fruit sticks out of the liquid. Look there for fur too.',
+      'Top it up with spirit of the same strength, weigh the fruit down, add a little lemon juice.',
     ),
     light: told('light and warmth', 'It stood in a clear bottle.', 'Harmless. Keep it dark and cool.'),
     brown_sugar: told(
@@ -160,14 +161,14 @@ export const growthTexts = {
     metal: told(
       'iron or copper and the fruit’s tannin',
       'Grey, blue-black or brown within a day of touching metal.',
-      'Into glass today. After long in copper, zinc or aluminium, throw it away.',
+      'Into glass today. If it stood long in copper, zinc or aluminium, throw it away.',
     ),
   },
   faded: {
     red_breaks_down: told(
       'the red of fruit breaking down',
       'It fades over weeks. At 30 °C half is gone in about 6, and in the fridge it lasts several times longer.',
-      'Harmless. Fridge and dark, and drink it within months.',
+      'Harmless. Keep it dark, in the fridge, and drink it within months.',
     ),
     too_little_acid: told(
       'too little acid for the red',
@@ -190,7 +191,7 @@ export const growthTexts = {
     copper: told(
       'copper, brass or bronze',
       'A white deposit within days, a green or blue stain, a taste of metal.',
-      'More than the minutes of a syrup, or anything green: throw it away.',
+      'If it was in there longer than it takes to make a syrup, or anything’s green, throw it away.',
     ),
     zinc: told(
       'zinc, aluminium, pewter, solder or chipped enamel',
@@ -215,7 +216,7 @@ export const growthTexts = {
     botulism: told(
       'a weak jar, or oil, with vegetables in it: botulism',
       'No smell, fizz or taste warns you.',
-      'Throw it away untasted. Double vision or slurred speech after drinking: the emergency number.',
+      'Throw it away untasted. For double vision or slurred speech after drinking, call the emergency number.',
     ),
     blue_garlic: told('garlic turning blue or green in acid', 'Only the colour changed.', 'Harmless.'),
   },

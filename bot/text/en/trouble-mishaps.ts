@@ -8,7 +8,7 @@ export const mishapTexts = {
       'vapour above its flash point',
       'The flame can be pale and hard to see.',
       'Heat off, everyone out, doors shut, call the fire service. No water on it, and don’t carry it.',
-      'Lid on only if it can be done safely. A burn: 20 minutes under cool running water.',
+      'Put the lid on only if it can be done safely. Hold a burn under cool running water for 20 minutes.',
     ),
     spilled: told(
       'spirit spilled, not lit',
@@ -44,7 +44,7 @@ export const mishapTexts = {
       'Strength, heat and sugar don’t destroy plant poisons.',
     ),
     right_plant: told(
-      'a leaf or stalk of the right plant',
+      'a leaf or stalk of a plant you know',
       'You bought it, or someone who knows named it.',
       'Take it out. Leaves of rhubarb, elder, tomato or stone fruit are poisonous: with those, throw it away.',
     ),
@@ -54,7 +54,7 @@ export const mishapTexts = {
       'cracked, crushed or loose kernels: cyanide',
       'They were cracked on purpose, blended, or put in loose.',
       'Throw it all away: nobody can measure it at home.',
-      'More than a sip drunk, or anyone feels ill: call the poison centre.',
+      'If anyone drank more than a sip or feels ill, call the poison centre.',
     ),
     split: told(
       'one or two stones that split by themselves',
@@ -83,7 +83,7 @@ export const mishapTexts = {
     lead: told(
       'lead, which dissolves into the drink',
       'It has no colour and no taste.',
-      'After more than a day, throw it away. Weeks of drinking from it: ask a doctor for a blood test.',
+      'After more than a day, throw it away. If anyone drank from it for weeks, ask a doctor for a blood test.',
     ),
     safe_glass: told(
       'ordinary glass, or one evening at table',
@@ -104,10 +104,10 @@ export const mishapTexts = {
     ),
     fermenting: told(
       'a weak jar starting to ferment',
-      'Bubbles, a smell of bread.',
+      'It bubbles or smells of bread.',
       'Into the fridge, lid loose, and make it stronger with spirit once it’s quiet.',
     ),
-    dairy: told('milk, cream or egg in the warm', 'More than two hours out of the fridge.', 'Throw it away.'),
+    dairy: told('milk, cream or egg that got warm', 'More than two hours out of the fridge.', 'Throw it away.'),
     plastic: told(
       'plastic in the heat',
       'A taste of plastic, or soft plastic.',
@@ -118,18 +118,18 @@ export const mishapTexts = {
     over_steeped: told(
       'plants left in too long',
       'It looks and smells as it should, only stronger.',
-      'Strain it. Bitter: blend and sweeten it.',
+      'Strain it. If it’s bitter, blend and sweeten it.',
     ),
     stone_fruit: told(
-      'stones that lay long',
+      'stones that were in for a long time',
       'The stones are whole.',
       'Strain it. Whole sloe stones are used to 8 months, cherry stones to 90 days.',
     ),
     nobody_knows: told('contents nobody knows', 'No record and no label.', 'Throw it away, untasted.'),
     weak: told(
-      'a weak jar, or fruit that stood dry',
+      'a weak jar, or fruit that stuck out of the liquid',
       'Look for fur and slime.',
-      'Nothing grows or smells: fridge, and add spirit. Anything does: throw it away.',
+      'If nothing grows or smells, put it in the fridge and add spirit. If anything does, throw it away.',
     ),
     dairy_garlic: told('milk, egg or weak garlic in it', 'You know what’s in it.', 'Throw it away.'),
   },

@@ -1,5 +1,6 @@
 import type { Ask } from '../../../core/trouble/finding.ts'
 import type { KeepId, StopId } from '../../../core/trouble/row.ts'
+import type { SymptomId } from '../../../core/trouble/symptoms.ts'
 
 /** What is asked, one at a time. */
 export const questions: Readonly<Record<Ask, string>> = {
@@ -26,7 +27,7 @@ export const questions: Readonly<Record<Ask, string>> = {
   spoiled: 'Did mouldy fruit, nuts or spices go in?',
   many: 'Are there many of them?',
   vinegar: 'Does it smell of vinegar?',
-  rotten: 'Does it smell of rot, pond or sewage?',
+  rotten: 'Does it smell of rot, a pond or sewage?',
   fizz: 'Does it fizz, hiss, or push its lid up?',
   strength: 'How strong is it?',
   plants: 'What’s in it?',
@@ -40,7 +41,7 @@ export const stopReasons: Readonly<Record<StopId, string>> = {
   fuel: 'it smells of fuel or thinner',
   varnish: 'that smell comes from spoiled or fake spirit',
   growth: 'something grows in it, and spirit doesn’t undo what it made',
-  burst: 'a bottle of it has burst. Leave the others in the cold, covered',
+  burst: 'a bottle of it has burst. First leave the others in the cold, covered',
   glass: 'there may be splinters in it, and no filter catches the finest',
   kernels: 'cracked kernels give off cyanide, and nobody can measure it at home',
   dairy: 'milk, cream or egg doesn’t keep in it',
@@ -48,7 +49,7 @@ export const stopReasons: Readonly<Record<StopId, string>> = {
   metal: 'lead, copper or zinc dissolves into it, and nothing takes it out',
   plastic: 'strong spirit dissolves such plastic',
   burnt: 'it burned, or something got into it',
-  perfume: 'nobody can judge such oil or flowers at home',
+  perfume: 'nobody can tell at home how much of such oil or flowers is safe',
   cleaner: 'there’s cleaner in it',
   soap: 'there’s soap in it',
   spoiled_fruit: 'the toxins of mould stay in spirit',
@@ -64,7 +65,7 @@ export const stopReasons: Readonly<Record<StopId, string>> = {
 /** The same as what may still be so, in a list. */
 export const stopSigns: Readonly<Record<StopId, string>> = {
   not_for_drinking: 'unlabelled spirit',
-  plant_unsure: 'an uncertain plant',
+  plant_unsure: 'a doubtful plant',
   contents_unknown: 'unknown contents',
   fuel: 'a solvent smell',
   varnish: 'a solvent smell',
@@ -88,6 +89,62 @@ export const stopSigns: Readonly<Record<StopId, string>> = {
   fizzed: 'fizz',
   too_weak: 'too little alcohol',
   over_ceiling: 'too much of a plant',
+}
+
+/** What goes wrong, as a clause after `if` or `and`. */
+export const symptomClauses: Readonly<Record<SymptomId, string>> = {
+  cloudy_on_mixing: 'it’s cloudy',
+  cloudy_in_cold: 'it’s cloudy in the cold',
+  cloudy_later: 'it clouded later',
+  oil_ring: 'it has an oil ring',
+  separated: 'it’s in layers',
+  sediment: 'it has sediment',
+  gelled: 'it set like jelly',
+  crystals: 'it has crystals',
+  frozen: 'it froze',
+  mould: 'it has mould',
+  pink_orange_slime: 'it has pink slime',
+  skin_on_top: 'it has a skin on top',
+  floating_bits: 'bits float in it',
+  insects: 'there are insects in it',
+  hairs_or_spines: 'there are hairs in it',
+  brown: 'it turned brown',
+  faded: 'it lost its colour',
+  black_or_metal: 'it went black or tastes of metal',
+  fruit_went_pale: 'the fruit went white',
+  leaves_went_black: 'the leaves turned black',
+  bitter: 'it’s bitter',
+  harsh_hot: 'it’s harsh',
+  too_sweet: 'it’s too sweet',
+  too_dry_or_sour: 'it’s not sweet enough',
+  too_weak: 'it’s too weak',
+  weak_taste: 'it has no flavour',
+  too_sour: 'it’s sour',
+  too_spicy: 'it’s too spicy',
+  soapy_perfume: 'it tastes of soap',
+  cloth_or_paper_taste: 'it tastes of cloth',
+  plastic_taste: 'it tastes of plastic',
+  vinegar: 'it smells of vinegar',
+  solvent: 'it smells of solvent',
+  rotten_egg: 'it smells of rotten eggs',
+  musty: 'it’s musty',
+  fermenting: 'it’s fizzing',
+  pressure: 'the lid is bulging',
+  curdled: 'it curdled',
+  stuck_filter: 'the filter is clogged',
+  sugar_not_dissolving: 'the sugar won’t dissolve',
+  leaking_lid: 'the lid leaks',
+  hydrometer_odd: 'the hydrometer reads oddly',
+  spilled_or_burnt: 'it caught fire',
+  someone_ill: 'somebody is ill',
+  wrong_spirit: 'it was the wrong alcohol',
+  unknown_plant: 'you’re not sure what the plant is',
+  cracked_stones: 'stones cracked',
+  broken_glass: 'the glass chipped',
+  lead_crystal: 'it was kept in a crystal decanter',
+  garlic_or_vegetable: 'there’s garlic in it',
+  left_in_sun: 'it was left in the sun',
+  forgotten: 'it was forgotten for a year',
 }
 
 /** Why that is harmless. */

@@ -32,21 +32,21 @@ export const tasteTexts = {
     ),
     overdosed: told(
       'too much of a plant, or the wrong plant',
-      'Weigh what went in, and ask who named the plant.',
+      'Weigh what went in, and check who named the plant.',
       'Throw it away. Diluting it until it tastes right proves nothing.',
     ),
   },
   harsh_hot: {
     too_strong: told(
       'too much alcohol',
-      'It burns less in an equal part of water.',
+      'It burns less mixed half and half with water.',
       'Dilute it to 28 to 30 %. Sugar doesn’t cool the burn.',
     ),
-    too_young: told('too little rest', 'It’s days old, not weeks.', 'Wait a month from the syrup.'),
+    too_young: told('too little rest', 'It’s days old, not weeks.', 'Let it rest a month after the syrup.'),
     hot_plant: told(
       'the heat of the plant, not the alcohol',
-      'It still burns in five parts of water.',
-      'Blend it with a batch without. Milk or cream in the glass carries the heat off.',
+      'It still burns with five times as much water.',
+      'Blend it with a batch without. Milk or cream in the glass takes the heat off.',
     ),
     wrong_spirit: told(
       'spirit that wasn’t made for drinking',
@@ -67,7 +67,7 @@ export const tasteTexts = {
     ),
     sweeter_cold: told(
       'a sweetener that tastes sweeter cold',
-      'You liked it warm, and not ice cold.',
+      'You liked it warm, but not ice cold.',
       'Taste it as cold as you serve it before you sweeten.',
     ),
   },
@@ -122,7 +122,7 @@ export const tasteTexts = {
     too_cold: told('the cold', 'A spoonful warmed in the hand smells.', 'Serve it at 6 to 10 °C.'),
     wrong_strength: told(
       'a spirit too strong or too weak for the plant',
-      'Dry seeds and roots like about 70 %, flowers and herbs 40 to 60.',
+      'Dry seeds and roots like about 70 %, flowers and herbs 40 to 60 %.',
       'It can’t be fixed once it’s sweet. Choose the strength next time.',
     ),
     old_plant: told(
@@ -134,7 +134,7 @@ export const tasteTexts = {
       'scent that has gone: acid, light, warmth, air',
       'It smelled well once.',
       'It can’t be brought back. Blend it with a fresh batch.',
-      'Next time peel without juice, dark, the bottle full.',
+      'Next time use peel without juice, and keep it dark in a full bottle.',
     ),
     lid: told('a lid that didn’t seal', 'The level sank below its mark.', 'Change the lid or its ring.'),
   },
@@ -150,11 +150,11 @@ export const tasteTexts = {
   too_spicy: {
     hot_plant: told(
       'too much of it, or too long',
-      'It still burns in five parts of water.',
+      'It still burns with five times as much water.',
       'Strain it now, and blend it with a batch without. Rest doesn’t help chilli, milk in the glass does.',
-      'Sugar masks a little. Never thin it with water alone, nor under 20 %.',
+      'Sugar masks it a little. Never thin it with water alone, or below 20 %.',
     ),
-    alcohol: told('the alcohol', 'It burns less in an equal part of water.', 'Dilute it to 28 to 30 %.'),
+    alcohol: told('the alcohol', 'It burns less mixed half and half with water.', 'Dilute it to 28 to 30 %.'),
     in_the_eyes: told(
       'chilli in the eyes or on the skin',
       'It burns there.',
@@ -197,7 +197,7 @@ export const tasteTexts = {
     ring: told(
       'the rubber ring or the lid’s lining',
       'The ring smells the same.',
-      'New food-grade ring, and store it upright. A faint taste fades.',
+      'Use a new food-grade ring, and store it upright. A faint taste fades.',
     ),
     soft_plastic: told(
       'a plastic that strong spirit dissolves',
@@ -206,7 +206,7 @@ export const tasteTexts = {
     ),
     food_plastic: told(
       'food-grade plastic, for days',
-      'Number 1 or 2 and the food sign.',
+      'It’s marked 1 or 2 and has the food sign.',
       'Pour it into glass and keep it.',
     ),
   },
@@ -215,7 +215,7 @@ export const tasteTexts = {
     old_lid: told(
       'an old pickle jar, lid or ring',
       'The empty lid smells of it.',
-      'New jar and lid. The drink is sound.',
+      'Use a new jar and lid. The drink is sound.',
     ),
   },
   solvent: {
@@ -226,18 +226,22 @@ export const tasteTexts = {
     ),
     fuel: told(
       'petrol, paraffin, paint or cleaner',
-      'Can, funnel or shelf smells of it.',
+      'The can, funnel or shelf smells of it.',
       'Don’t taste it. Throw it away.',
     ),
-    spoiling: told('a spoiling ferment', 'Pear drops and nail varnish, often with vinegar.', 'Throw it away.'),
+    spoiling: told(
+      'a spoiling ferment',
+      'It smells of pear drops and nail varnish, often with vinegar.',
+      'Throw it away.',
+    ),
     old_oil: told(
       'old citrus oil that smells of turpentine',
       'It smelled of the fruit once.',
-      'Dull, not dangerous: use it in baking. Dark, cool, bottle full next time.',
+      'Dull, not dangerous: bake with it. Next time keep it dark and cool.',
     ),
     only_alcohol: told(
       'strong alcohol, and nothing else',
-      'In two parts of water it smells clean. That clears only spirit you bought labelled.',
+      'With twice as much water it smells clean. That only counts for spirit you bought labelled.',
       'Nothing’s wrong.',
     ),
   },
@@ -250,7 +254,7 @@ export const tasteTexts = {
     rot: told('rot', 'It smells of meat or sewage. Look for slime.', 'Throw it away.'),
     sulphites: told(
       'sulphur from bright dried fruit',
-      'Like a struck match. The packet says sulphites.',
+      'It smells like a struck match. The packet says sulphites.',
       'Pour it between jugs in the open air, and wait some weeks.',
       'Name sulphites on the label: they trouble people with asthma.',
     ),
@@ -258,7 +262,7 @@ export const tasteTexts = {
     water_or_ring: told(
       'the water or the rubber ring',
       'Smell the water and the ring alone.',
-      'Air it, change the ring. No copper coin: nobody can dose it.',
+      'Air it, change the ring. Don’t put a copper coin in: nobody can tell how much dissolves.',
     ),
   },
   musty: {
@@ -287,7 +291,7 @@ export const tasteTexts = {
     ),
     temperature: told('a warm or cold sample', 'It isn’t at 20 °C.', 'Read it at 20 °C, or tell me its temperature.'),
     misread: told(
-      'bubbles, the wall, or the wrong edge',
+      'bubbles, touching the wall, or reading the wrong edge',
       'It differs from one try to the next.',
       'Spin it, read the bottom of the curve, and read again.',
     ),

@@ -9,11 +9,11 @@ import type { Format } from '../format.ts'
 import type { Feature, Written } from '../language.ts'
 import type { CauseSaid, CauseText, TroubleCauses, TroubleMessages } from '../messages/trouble.ts'
 import { plantName } from './cook-names.ts'
-import { capital, daysWords, either, listed, trustNamed } from './phrases.ts'
+import { capital, daysWords, either, listed, trustNamed, uncapital } from './phrases.ts'
 import { cloudTexts } from './trouble-clouds.ts'
 import { growthTexts } from './trouble-growth.ts'
 import { mishapTexts } from './trouble-mishaps.ts'
-import { keepReasons, questions, stopReasons, stopSigns } from './trouble-signs.ts'
+import { keepReasons, questions, stopReasons, stopSigns, symptomClauses } from './trouble-signs.ts'
 import { tasteTexts } from './trouble-taste.ts'
 
 const causes: TroubleCauses = { ...cloudTexts, ...growthTexts, ...tasteTexts, ...mishapTexts }
@@ -26,6 +26,9 @@ const about = (value: number, plusMinus = 1) => ({ value, plusMinus })
 
 const strength = (value: number, format: Format): string => format.strength(about(value))
 const sweetness = (value: number, format: Format): string => format.sweetness(about(value, 5))
+
+/** How long something was. */
+const forDays = (days: number): string => (days === 0 ? 'less than a day' : daysWords(days))
 
 /** Why a cause fits, in the jar's own figures. */
 function whyText(why: Why, format: Format): string {
@@ -51,9 +54,9 @@ function whyText(why: Why, format: Format): string {
     case 'units':
       return `At ${strength(why.abvPercent, format)} it comes to ${format.number(why.units, 0)} Delle units: under 75 it ferments, over 85 it doesn’t.`
     case 'too_long':
-      return `${capital(plantName(why.id))} was in for ${daysWords(why.days)} (usually ${why.usualDays}).`
+      return `${capital(plantName(why.id))} was in for ${forDays(why.days)} (usually ${why.usualDays}).`
     case 'too_short':
-      return `${capital(plantName(why.id))} was in for ${daysWords(why.days)} (usually ${why.usualDays}).`
+      return `${capital(plantName(why.id))} was in for ${forDays(why.days)} (usually ${why.usualDays}).`
     case 'dose':
       return `There’s ${format.dose.mass(kitchenRounded(why.gPerL).value, 1)} of ${plantName(why.id)} a ${format.dose.each} (usually ${format.dose.mass(kitchenRounded(why.usualGPerL).value, 1)}).`
     case 'piece':
@@ -61,9 +64,9 @@ function whyText(why: Why, format: Format): string {
     case 'rested':
       return `Its syrup went in ${why.days === 0 ? 'today' : `${daysWords(why.days)} ago`}.`
     case 'steeped':
-      return `It steeped for ${daysWords(why.days)}.`
+      return `It steeped for ${forDays(why.days)}.`
     case 'age':
-      return `It’s ${daysWords(why.days)} old.`
+      return why.days === 0 ? 'It’s from today.' : `It’s ${daysWords(why.days)} old.`
     case 'freezes':
       return Math.abs(why.freezesAtC - why.freezerC) < 1.5
         ? `Ice starts at about ${format.round.temperature(why.freezesAtC)}, about as cold as your freezer.`
@@ -85,7 +88,7 @@ const whysText = (whys: readonly Why[], format: Format): string =>
     .map((why) => ` ${whyText(why, format)}`)
     .join('')
 
-const LIKELIEST = { nothing: 'Likeliest', yes: 'If so, likeliest', no: 'If not, likeliest' } as const
+const LIKELIEST = { nothing: 'Most likely', yes: 'If so, most likely', no: 'If not, most likely' } as const
 
 /** On which answer it goes. */
 const stakeText = (stake: Stake): string => {
@@ -95,7 +98,7 @@ const stakeText = (stake: Stake): string => {
 
 const HOLD: Readonly<Record<'over_ceiling' | 'fizz' | 'weak', string>> = {
   over_ceiling: 'there’s more of a plant in it than is safe',
-  fizz: 'it’s still fermenting',
+  fizz: 'it may still be fermenting',
   weak: 'it’s too weak to keep',
 }
 
@@ -148,7 +151,7 @@ export const troubleSentences = {
     trouble_hold_for: ({ whys, ...said }, format) =>
       `Don’t drink or bottle it yet: ${textOf(said).cause}.${whysText(whys.slice(0, 1), format)}`,
     trouble_ask: ({ question, stake }) => {
-      const asked = `${questions[question].charAt(0).toLowerCase()}${questions[question].slice(1)}`
+      const asked = uncapital(questions[question])
       return stake === null ? `First: ${asked}` : `Don’t taste it yet: ${asked} ${stakeText(stake)}, throw it away.`
     },
     trouble_keep: ({ because }) =>
@@ -161,17 +164,22 @@ export const troubleSentences = {
   notes: {
     trouble_how_to_throw_away: () =>
       'Pour it down the drain with plenty of water, window open, and no flame, child or pet near.',
-    trouble_more_known: () => 'I know neither its strength nor what’s in it. With its jar I could say more.',
-    trouble_read_as: ({ typed, symptoms: ids }) => `I’ve read “${typed}” as ${listed(ids.map(symptomName))}.`,
+    trouble_more_known: () => 'Tell me its jar and I can say more.',
+    trouble_read_as: ({ typed, symptoms: ids }) =>
+      `I’ve read “${typed}” as ${listed(ids.map((id) => `“${symptomName(id)}”`))}.`,
     trouble_question: ({ question }) => questions[question],
     trouble_cause: ({ whys, after, ...said }, format) =>
       `${LIKELIEST[after]}: ${textOf(said).cause}.${whysText(whys, format)}`,
     trouble_whys: ({ whys }, format) => whysText(whys, format).trimStart(),
-    trouble_tell: (said) => textOf(said).tell,
+    trouble_tell: (said) => `How to tell: ${uncapital(textOf(said).tell)}`,
     trouble_todo: (said) => textOf(said).todo,
     trouble_other: ({ whys, ...said }, format) => {
       const { cause, tell, todo } = textOf(said)
       return `Or ${cause}.${whysText(whys, format)} ${tell} ${todo}`
+    },
+    trouble_rule_out: ({ whys, ...said }, format) => {
+      const { cause, tell, todo } = textOf(said)
+      return `Rule this out first: ${cause}.${whysText(whys, format)} ${tell} If that’s it: ${uncapital(todo)}`
     },
     trouble_known: ({ trust, sources, ...said }) => {
       const { cause, more } = textOf(said)
@@ -196,11 +204,11 @@ export const troubleSentences = {
   },
   cautions: {
     trouble_unless: ({ unless }) => {
-      const signs = [...new Set(unless.map((each) => stopSigns[each]))]
+      const signs = [...new Set(unless.flatMap((each) => stopSigns[each].split(' or ')))]
       // What is smelled stands last, so that nothing after it reads as a smell.
       const first = signs.slice(0, MOST_SIGNS).toSorted((one, other) => Number(isSmell(one)) - Number(isSmell(other)))
       const rest = signs.slice(MOST_SIGNS)
-      const also = rest.length === 0 ? '' : ` Same with ${either(rest)}.`
+      const also = rest.length === 0 ? '' : ` Same goes for ${listed(rest)}.`
       return `But throw it away if it has ${either(first)}.${also}`
     },
   },
@@ -217,9 +225,9 @@ export const troubleSentences = {
     trouble_of_jar: ({ name }) => `It’s ${name}`,
     trouble_remedy: ({ kind }) => REMEDY[kind],
     trouble_usual: ({ symptom }) => capital(symptomName(symptom)),
-    trouble_also: ({ symptom }) => `And ${symptomName(symptom)}`,
-    trouble_see: ({ symptom }) => `More about ${symptomName(symptom)}`,
-    trouble_offer: ({ symptom }) => (symptom === null ? 'What’s wrong with it?' : `If it’s ${symptomName(symptom)}`),
+    trouble_also: ({ symptom }) => `And ${symptomClauses[symptom]}`,
+    trouble_see: ({ symptom }) => `If ${symptomClauses[symptom]}`,
+    trouble_offer: ({ symptom }) => (symptom === null ? 'What’s wrong with it?' : `If ${symptomClauses[symptom]}`),
   },
 } satisfies Feature<TroubleMessages>
 

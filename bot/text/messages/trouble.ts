@@ -49,6 +49,8 @@ export interface TroubleMessages {
     trouble_cause: CauseSaid & { readonly whys: readonly Why[]; readonly after: 'nothing' | 'yes' | 'no' }
     /** Another, with how it is told and what to do. */
     trouble_other: CauseSaid & { readonly whys: readonly Why[] }
+    /** A danger that no question settles, before what is harmless. */
+    trouble_rule_out: CauseSaid & { readonly whys: readonly Why[] }
     /** What speaks for it, where the danger takes its room. */
     trouble_whys: { readonly whys: readonly Why[] }
     trouble_tell: CauseSaid

@@ -85,7 +85,7 @@ describe('/jar correct', () => {
     const desk = await sweetened()
     expect((await desk.refused('/jar correct lemon bottles:4 x 500 ml')).code).toBe('not_found')
     expect((await desk.refused('/jar correct lemon entry:9 sugar:1 g')).code).toBe('not_found')
-    expect((await desk.refused('/jar correct lemon entry:2 sugar:1 g')).message).toContain('Entry 2')
+    expect((await desk.refused('/jar correct lemon entry:2 sugar:1 g')).message).toContain('entry 2')
     expect((await desk.refused('/jar correct lemon entry:two sugar:1 g')).option).toBe('entry')
     expect((await desk.refused('/jar correct lemon')).code).toBe('missing_option')
     expect((await desk.refused('/jar correct lemon measured:9 l')).code).toBe('bad_value')
@@ -187,7 +187,7 @@ describe('/jar undo', () => {
   it('takes back the last entered, not the last that happened', async () => {
     const desk = await sweetened()
     await desk.ask('/jar shake lemon when:5 November')
-    expect(await desk.textOf('/jar undo lemon')).toContain('shaken on 5 November 2026')
+    expect(await desk.textOf('/jar undo lemon')).toContain('shake of lemon on 5 November 2026')
   })
 
   it('gives a jar that was thrown away by mistake back', async () => {

@@ -7,7 +7,7 @@ import { lemonJar } from './reminding.ts'
 import { bot, fake, restart } from './stage.ts'
 
 const UNDO = 'Undo'
-const TAKEN_BACK = /↩ Undone: lemon isn’t shaken after all.* <@\d+>, <t:\d+:f>/
+const TAKEN_BACK = /↩ Undone: the last shake of lemon.* <@\d+>, <t:\d+:f>/
 
 onNudgeStage()
 

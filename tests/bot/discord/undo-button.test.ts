@@ -36,7 +36,7 @@ it('stands under what a press on a reminder says, and takes that back a day late
   bot.pass(DAY_MS)
   const undone = await fake.press(answer.message, UNDO)
   expect(undone).toMatchObject({ isPrivate: true })
-  expect(undone.text).toMatch(/Undone: lemon wasn’t shaken on <t:\d+:D> after all/)
+  expect(undone.text).toMatch(/Undone: the last shake of lemon on <t:\d+:D>/)
   expect(labels(undone.message)).not.toContain(UNDO)
   expect(await kindsOf()).toEqual(['started', 'shaken', 'undone'])
   bot.pass(DAY_MS)

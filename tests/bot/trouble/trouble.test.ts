@@ -133,7 +133,7 @@ it('answers the worse of two that are told together, and names the other with it
   for (const line of ['/trouble cloudy and fizzing jar:sloe', '/trouble fizzing, cloudy jar:sloe']) {
     const { data } = await desk.ask(line)
     expect(data).toMatchObject({ symptom: 'fermenting', also: ['cloudy_on_mixing'], discard: { verdict: 'hold' } })
-    expect(await desk.textOf(line)).toContain('And cloudy: /trouble cloudy jar:sloe')
+    expect(await desk.textOf(line)).toContain('And it’s cloudy: /trouble cloudy jar:sloe')
   }
   const mouldy = '/trouble fizzing and mould jar:sloe yes:growth'
   expect((await desk.ask(mouldy)).data).toMatchObject({ symptom: 'mould', discard: { verdict: 'throw_away' } })

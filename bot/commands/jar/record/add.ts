@@ -1,7 +1,9 @@
 import type { Ingredients } from '../../../../core/jar/entry/entry.ts'
+import { plantsInside } from '../../../../core/jar/pour/lifted-out.ts'
 import { contentsOf } from '../../../../core/jar/state/contents.ts'
 import type { JarState } from '../../../../core/jar/state/jar-state.ts'
 import { movedByLatePlants, plantsOverdone } from '../../../../core/jar/state/late-plants.ts'
+import { plantKey } from '../../../../core/jar/state/later-plants.ts'
 import { plantsAdded } from '../../../../core/jar/state/plants-added.ts'
 import { call, typedCall } from '../../../calls/call.ts'
 import { type InputOf, signature } from '../../../calls/signatures.ts'
@@ -71,7 +73,9 @@ function overdoneNotes(story: JarState): readonly Message<'notes'>[] {
 }
 
 function takeOutActions(recorded: Recorded, context: Context): readonly Action[] {
-  const plants = plantsOverdone(recorded.story)
+  const inside = plantsInside(recorded.story).map(plantKey)
+  // What is still to come cannot be lifted out yet.
+  const plants = plantsOverdone(recorded.story).filter((plant) => inside.includes(plantKey(plant)))
   if (plants.length === 0) return []
   const of = plants.map(typedAs).join(' + ')
   const label = { group: 'actions', key: 'jar_take_out', values: undefined } as const

@@ -48,7 +48,7 @@ export const clearing: HandbookPart<ClearingId> = {
       'pectin, what can i do about it',
       'enzyme powder for fruit',
     ],
-    text: 'It helps with plum, quince, apricot and apple. Mash the fruit, stir in the enzyme as its packet says, and wait a day before any spirit goes in, because strong alcohol stops it. Without it, filter cold and be patient.',
+    text: 'It helps with plum, quince, apricot and apple. Take out stones and cores, mash the fruit, stir in the enzyme as its packet says, and wait a day before any spirit goes in, because strong alcohol stops it. Without it, filter cold and be patient.',
     source: 'wine-making pages, slowing by alcohol from memory',
     trust: 'from memory',
     next: typedCall('trouble', { symptom: 'gelled' }),

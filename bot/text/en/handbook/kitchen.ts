@@ -171,7 +171,7 @@ export const kitchen: HandbookPart<KitchenId> = {
       'drink for drivers and kids',
       'zero percent',
     ],
-    text: 'That’s a syrup or a shrub, and it keeps days to weeks in the fridge, not years in a cupboard. I plan spirit only. Peel and sugar left overnight give a fine syrup for soda.',
+    text: 'That’s a syrup or a shrub, and it keeps days to weeks in the fridge, not years in a cupboard. I only plan with spirit. Peel and sugar left overnight give a fine syrup for soda.',
     source: 'kitchen habit',
     trust: 'from memory',
     next: null,

@@ -113,7 +113,7 @@ export const plants: HandbookPart<PlantsId> = {
       'bag of frozen cherries from the shop',
       'straight from the freezer or defrosted',
     ],
-    text: 'Frozen fruit works well. Ice breaks its cells, so it gives juice and colour faster. Put it in frozen and with all the juice it drips, by the same weight as fresh.',
+    text: 'Frozen fruit works well. Ice breaks its cells, so it gives juice and colour faster. Put it in frozen, with any juice that drips, at the same weight as fresh.',
     source: 'habit of makers',
     trust: 'common practice',
     next: typedCall('plan', { of: '1 kg raspberries', spirit: '1 l 60%' }),

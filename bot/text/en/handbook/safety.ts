@@ -377,7 +377,7 @@ export const safety: HandbookPart<SafetyId> = {
       'herbs covered with oil',
       'basil oil in a jar',
     ],
-    text: 'Not on a shelf: fresh garlic, herbs or chilli under oil can grow botulism, and no smell or fizz warns you. Keep it in the fridge, for four days at most, or freeze it. Older than that, throw it away untasted. I plan spirit, never oil.',
+    text: 'Not on a shelf: fresh garlic, herbs or chilli under oil can grow botulism, and no smell or fizz warns you. Keep it in the fridge, for four days at most, or freeze it. Older than that, throw it away untasted. I plan with spirit, never oil.',
     source: 'advice of food-safety services on herbs in oil',
     trust: 'from memory',
     next: null,

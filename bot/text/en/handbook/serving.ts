@@ -60,7 +60,7 @@ export const serving: HandbookPart<ServingId> = {
       'how cold should it be when i serve it',
       'does it taste better chilled',
     ],
-    text: 'Citrus from the freezer or the fridge. Sloe at 3 to 7 °C, myrtle and dark ones near 15 °C. Very cold hides sugar and strength, so pour small.',
+    text: 'Citrus from the freezer or the fridge. Sloe at 3 to 7 °C, myrtle and dark ones near 15 °C. Ice cold hides sugar and strength, so pour small glasses.',
     source: 'product files of pacharán and myrtle, habit for citrus',
     trust: 'common practice',
     next: null,

@@ -14,7 +14,7 @@ export const society: HandbookPart<SocietyId> = {
       'are we allowed to sell at our stall',
       'charge for a bottle',
     ],
-    text: 'Not without a licence, nearly anywhere: alcohol needs permission, duty and a proper label. A “donation” for a bottle usually counts as a sale. Ask the licensing office where you live. Giving it away is simpler.',
+    text: 'Almost nowhere without a licence: alcohol needs permission, duty and a proper label. A “donation” for a bottle usually counts as a sale. Ask the licensing office where you live. Giving it away is simpler.',
     source: 'general state of the law, ask where you live',
     trust: 'from memory',
     next: null,
