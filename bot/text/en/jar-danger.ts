@@ -15,6 +15,7 @@ import type { Feature } from '../language.ts'
 import type { DangerMessages } from '../messages/jar-danger.ts'
 import { plantName } from './cook-names.ts'
 import { weakText } from './jar-problems.ts'
+import { hasHave, isAre } from './jar-verbs.ts'
 import { listed } from './phrases.ts'
 import { gramsAtMost, noteText } from './words.ts'
 
@@ -60,7 +61,7 @@ export const dangerSentences = {
     jar_over_ceiling: (values, format) => {
       const { name, over, add, kitchen } = values
       const own = format.in(kitchen)
-      const what = `${name} has ${listed(over.map((each) => overText(each, own)))}. Don’t drink it or give it away as it is.`
+      const what = `${name} ${hasHave(name)} ${listed(over.map((each) => overText(each, own)))}. Don’t drink it or give it away as it is.`
       const then = add === null ? ' Throw it away.' : added(add, 'would bring it under that', own)
       return `${what}${then} If anyone has drunk it and feels ill, call your poison centre.`
     },
@@ -68,7 +69,7 @@ export const dangerSentences = {
       `${name} can ferment, and a closed jar or bottle of it can burst. It’s at ${weak(of, format.in(kitchen))}. ${STAND_IT_COLD}${added(add, 'would make it keep', format.in(kitchen))}` +
       ' If it fizzes or smells off, throw it away.',
     jar_undecided: ({ name, add, kitchen, ...of }, format) =>
-      `${name} is at ${weak(of, format.in(kitchen))}, and nobody can say if that keeps. Keep it in the fridge, for weeks and not months, with the fruit under the liquid.${added(add, 'would make it keep', format.in(kitchen))}`,
+      `${name} ${isAre(name)} at ${weak(of, format.in(kitchen))}, and nobody can say if that keeps. Keep it in the fridge, for weeks and not months, with the fruit under the liquid.${added(add, 'would make it keep', format.in(kitchen))}`,
     jar_noted_trouble: ({ name, note, symptom, day }, format) =>
       `On ${format.day(day)} you noted ${noteText(note)}. Don’t bottle ${name} before that’s cleared up: ${lineTyped('trouble', { symptom: symptoms[symptom].en[0]!, jar: name })}`,
     can_ferment: (of, format) =>

@@ -9,6 +9,7 @@ import type { Format } from '../format.ts'
 import type { Written } from '../language.ts'
 import type { SafetyProblems } from '../messages/safety-problems.ts'
 import { didWords, untilText } from './jar-entries.ts'
+import { hasHave, isAre, isnt, wasnt, wasWere } from './jar-verbs.ts'
 import { finingNames } from './label.ts'
 import { either, listed } from './phrases.ts'
 import { nameText, vesselText } from './words.ts'
@@ -26,19 +27,19 @@ const cannotFollow = ({ jar, did, stage, first, day, into }: CannotFollow, forma
   const name = quoted(jar)
   if (first !== null) {
     const orDiscard = did === 'emptied' ? ' Strain it first, or throw it away:' : ' Strain it first:'
-    return `${jar} is still ${stage}.${orDiscard} ${did === 'emptied' ? `/jar discard ${name}` : `/jar strain ${name}`}`
+    return `${jar} ${isAre(jar)} still ${stage}.${orDiscard} ${did === 'emptied' ? `/jar discard ${name}` : `/jar strain ${name}`}`
   }
   if (did === 'shaken' && stage !== 'emptied' && stage !== 'discarded') {
-    return `No more shaking: ${jar} was strained${when}. Nothing was recorded.`
+    return `No more shaking: ${jar} ${wasWere(jar)} strained${when}. Nothing was recorded.`
   }
   if (did === 'taken_out' && stage !== 'emptied' && stage !== 'discarded') {
-    return `${jar} is strained, so there’s nothing left in it to lift out.`
+    return `${jar} ${isAre(jar)} strained, so there’s nothing left in it to lift out.`
   }
   if ((did === 'parted' || did === 'poured_in') && stage !== 'emptied' && stage !== 'discarded') {
-    return `${jar} was bottled${when}, so I can’t pour it from jar to jar any more.`
+    return `${jar} ${wasWere(jar)} bottled${when}, so I can’t pour it from jar to jar any more.`
   }
   if (into !== undefined && did !== 'started') {
-    return `${jar} was all poured into ${into}${when}. Is it still by itself? To undo that: ${toUndo(jar)}`
+    return `${jar} ${wasWere(jar)} all poured into ${into}${when}. Is it still by itself? To undo that: ${toUndo(jar)}`
   }
   if (did === 'started') return `You already started ${jar}${when}. What else could this one be called?`
   if (stage === 'emptied' || stage === 'discarded') {
@@ -47,7 +48,7 @@ const cannotFollow = ({ jar, did, stage, first, day, into }: CannotFollow, forma
   if (did === 'strained') {
     return `You strained ${jar}${when}. Is there something to fix? See ${toShow(jar)}`
   }
-  return `${jar} was strained${when}, so it takes no more plants. Spirit, water and sugar can still go in.`
+  return `${jar} ${wasWere(jar)} strained${when}, so it takes no more plants. Spirit, water and sugar can still go in.`
 }
 
 const NAME_WRONG: Readonly<Record<JarProblems['bad_jar_name']['why'], string>> = {
@@ -76,16 +77,16 @@ export const jarProblems = {
   cannot_follow: cannotFollow,
   pour_too_much: ({ jar, volumeMl }, format) => `There’s only about ${format.round.volume(volumeMl.value)} in ${jar}.`,
   split_all: ({ jar }) => `That’s all there is in ${jar}. Pour less of it into the new jar.`,
-  pour_same_jar: ({ jar }) => `${jar} is already in ${jar}. Which other jar goes in?`,
+  pour_same_jar: ({ jar }) => `${jar} ${isAre(jar)} already in ${jar}. Which other jar goes in?`,
   pour_where: ({ jar, other, free, line }) =>
     `Some of ${jar} and ${other} makes a jar of its own. Give it a name, such as ${free}${line == null ? '.' : `: ${line}`}`,
   undo_other_first: ({ jar, other }) =>
-    `${jar} was poured together with ${other}, and ${other} has moved on since. Undo that first: ${lineOf(call('jar undo', { jar: other }))}`,
+    `${jar} ${wasWere(jar)} poured together with ${other}, and ${other} ${hasHave(other)} moved on since. Undo that first: ${lineOf(call('jar undo', { jar: other }))}`,
   two_batches: ({ jar, other }) =>
-    `${jar} has ${other} poured in, and I can only share one batch. Next time, share them before you pour them together.`,
+    `${jar} ${hasHave(jar)} ${other} poured in, and I can only share one batch. Next time, share them before you pour them together.`,
   second_steep_unshared: ({ jar, other }) =>
     `${jar} is a second steep on the plants of ${other}: it has no recipe of its own. Share or plan ${other} instead.`,
-  second_not_strained: ({ jar }) => `${jar} is still steeping. Strain it first: /jar strain ${quoted(jar)}`,
+  second_not_strained: ({ jar }) => `${jar} ${isAre(jar)} still steeping. Strain it first: /jar strain ${quoted(jar)}`,
   second_sugared: ({ jar }) =>
     `There’s still sugar on that fruit. Pour back what it drew first: ${lineTyped('jar sweeten', { jar, 'from-fruit': 'yes' })}`,
   second_taken: ({ jar, by, line }) =>
@@ -110,9 +111,9 @@ export const jarProblems = {
   no_fining: ({ typed, ids }) =>
     `I don’t know the fining “${typed}”. Which one was it: ${either(ids.map((id) => finingNames[id]))}?`,
   before_straining: ({ jar, day, line }, format) =>
-    `${jar} was strained ${on(day, format)}, so this came later. Which day was it?${line == null ? '' : ` For example: ${line}`}`,
+    `${jar} ${wasWere(jar)} strained ${on(day, format)}, so this came later. Which day was it?${line == null ? '' : ` For example: ${line}`}`,
   in_the_way: ({ jar, later, laterDay, laterSeq }, format) =>
-    `${jar} was ${didWords[later]} ${on(laterDay, format)} (entry ${laterSeq}). Is that day wrong? See ${toShow(jar)}`,
+    `${jar} ${wasWere(jar)} ${didWords[later]} ${on(laterDay, format)} (entry ${laterSeq}). Is that day wrong? See ${toShow(jar)}`,
   sweet_strength: ({ abvPercent, line }, format) =>
     `So much is dissolved in it that a hydrometer can’t show ${format.round.strength(abvPercent)}. Leave the strength out and I’ll work it out${line == null ? '.' : `: ${line}`}`,
   more_than_went_in: ({ jar, measuredMl, mostMl }, format) =>
@@ -125,14 +126,14 @@ export const jarProblems = {
     `${format.round.strength(abvPercent)} is stronger than what went into ${jar}: ${format.wished.strength(mostAbvPercent, 1)} at most.` +
     ` Is there a strength to fix? See ${toShow(jar)}`,
   other_kind: ({ jar, seq, kind, by }) =>
-    `Entry ${seq} says ${jar} was ${didWords[kind]}, not ${didWords[by]}. To undo the last entry: ${toUndo(jar)}`,
-  before_start: ({ jar, day }, format) => `${jar} wasn’t started yet ${on(day, format)}. Which day was it?`,
+    `Entry ${seq} says ${jar} ${wasWere(jar)} ${didWords[kind]}, not ${didWords[by]}. To undo the last entry: ${toUndo(jar)}`,
+  before_start: ({ jar, day }, format) => `${jar} ${wasnt(jar)} started yet ${on(day, format)}. Which day was it?`,
   in_the_future: ({ typed, line }) =>
     `“${typed}” hasn’t come yet. Which day was it?${line == null ? '' : ` If it’s today: ${line}`}`,
   no_such_bottles: ({ jar, volumeMl, sizesMl }, format) => {
     const pour = (ml: number): string => vesselText(ml, format)
     return sizesMl.length === 0
-      ? `${jar} isn’t in bottles yet. Once it is: ${format.example(lineTyped('jar bottle', { jar, bottles: '3 x 500 ml' }))}`
+      ? `${jar} ${isnt(jar)} in bottles yet. Once it is: ${format.example(lineTyped('jar bottle', { jar, bottles: '3 x 500 ml' }))}`
       : `${jar} has no bottles of ${pour(volumeMl)}, only of ${either(sizesMl.map(pour))}. Which ones, and how many?`
   },
   bottles_not_left: ({ jar, left, volumeMl }, format) =>
@@ -182,7 +183,8 @@ export const jarProblems = {
   too_many_changes: ({ jar, most }) =>
     `You’ve filled, measured and sweetened ${jar} ${most} times. I can’t follow any more.`,
   note_too_long: ({ length, most }) => `That’s ${length} characters long. Could you say it in ${most}?`,
-  no_rhythm: ({ typed }) => `“${typed}”? I can remind you daily, every other day, or not at all (off).`,
+  no_rhythm: ({ typed }) =>
+    `“${typed}”: how often is that? I can do daily, every other day, or off. For example: ${lineTyped('reminders', { shake: 'every other day' })}`,
   no_format: ({ typed }) => `“${typed}”: is that json, which I can read back, or csv, for a spreadsheet?`,
   no_place: ({ typed }) => `I don’t know the place “${typed}”. Here or private?`,
   place_elsewhere: ({ typed, isTerminal }) =>
@@ -272,7 +274,7 @@ export const safetyProblems = {
   already_poured: ({ jar, line, ...weak }) =>
     `That would take ${jar} down to ${weakestText(weak)}. It can ferment and burst the jar, so I’ve recorded nothing. Is it in already? Then type: ${line}`,
   sweeten_bottled: ({ jar, line }) =>
-    `${jar} is all in bottles, so I’ve recorded nothing. Did this go into the bottles? Then type: ${line}`,
+    `${jar} ${isAre(jar)} all in bottles, so I’ve recorded nothing. Did this go into the bottles? Then type: ${line}`,
   bottle_ferments: ({ jar, fix, line, ...weak }) =>
     `At ${weakestText(weak)}, ${jar} can ferment and burst the bottles. ${makeItKeep(fix)} Bottled already? Then type: ${line}`,
   label_ferments: ({ jar, fix, line, ...weak }) =>

@@ -14,6 +14,7 @@ import {
   sweetsText,
   untilText,
 } from './jar-entries.ts'
+import { isAre, isnt, wasnt, wasWere } from './jar-verbs.ts'
 import { capital, countWord, listed, plural } from './phrases.ts'
 import { bottlesText, nameText, noteText, sweetWords, vesselText } from './words.ts'
 
@@ -35,7 +36,7 @@ export const drinkText = ({ volumeMl, abvPercent, sugarGPerL }: BecameSaid, form
 }
 
 /** ` on 9 December 2026` between a name and its verb: `lemon is`, `lemon was`. */
-export const isText = (day: IsoDay | null): string => (day === null ? 'is' : 'was')
+export const isText = (name: string, day: IsoDay | null): string => (day === null ? isAre(name) : wasWere(name))
 
 const RECORDED_AS: { readonly [Kind in HappeningKind]?: string } = { emptied: 'empty', opened: 'open' }
 
@@ -52,7 +53,7 @@ export function recordedText(
   format: Format,
 ): string {
   const when = onDayText(day, format)
-  const done = `${name} ${isText(day)} ${(day === null ? RECORDED_AS[happening.kind] : undefined) ?? didWords[happening.kind]}${when}`
+  const done = `${name} ${isText(name, day)} ${(day === null ? RECORDED_AS[happening.kind] : undefined) ?? didWords[happening.kind]}${when}`
   const into = became === null ? '' : `: ${drinkText(became, format)}`
   switch (happening.kind) {
     case 'tasted': {
@@ -70,7 +71,7 @@ export function recordedText(
       return `${done}: ${amountRead(measured, format)}${strong === null ? '' : ` at ${strong}`}.`
     }
     case 'filtered':
-      return `${name} ${isText(day)} ${filteredWords(happening)}${when}${happening.measured === null || became !== null ? into : `: ${amountRead(happening.measured, format)} left`}.`
+      return `${name} ${isText(name, day)} ${filteredWords(happening)}${when}${happening.measured === null || became !== null ? into : `: ${amountRead(happening.measured, format)} left`}.`
     case 'bottles_out':
       return `${name}: ${bottlesText(happening.bottles, format)} ${USED[happening.use]}${when}.`
     case 'bottled':
@@ -87,7 +88,7 @@ export function recordedText(
     case 'noted':
       return notedSentences(name, happening, when).join(' ')
     case 'fruit_sugared':
-      return `${sweetsText(happening.sweetenings, format, 'typed' in happening ? happening.typed : [])} ${isText(day)} put on the strained fruit of ${name}${when}.`
+      return `${sweetsText(happening.sweetenings, format, 'typed' in happening ? happening.typed : [])} ${day === null ? 'is' : 'was'} put on the strained fruit of ${name}${when}.`
     case 'taken_out':
       return `Lifted the ${listed(happening.plants.map(nameText))} out of ${name}${when}.`
     case 'started':
@@ -109,10 +110,12 @@ function notedSentences(name: string, { note, where, vessel }: Noted, when: stri
       ? []
       : [
           isFreezer(where)
-            ? `Noted${when}: ${name} is in the freezer.`
-            : `Noted where ${name} ${when === '' ? 'is' : 'was'}${when}: ${where}.`,
+            ? `Noted${when}: ${name} ${isAre(name)} in the freezer.`
+            : `Noted where ${name} ${when === '' ? isAre(name) : wasWere(name)}${when}: ${where}.`,
         ]),
-    ...(vessel === null ? [] : [`Noted what ${name} ${when === '' ? 'is' : 'was'} in${when}: ${vessel}.`]),
+    ...(vessel === null
+      ? []
+      : [`Noted what ${name} ${when === '' ? isAre(name) : wasWere(name)} in${when}: ${vessel}.`]),
   ]
 }
 
@@ -163,6 +166,6 @@ export function undoneText(
     case 'bottled':
       return `Undone: the last ${AS_DEED[happening.kind]} of ${name}${when}.`
     default:
-      return `Undone: ${name} ${when === '' ? 'isn’t' : 'wasn’t'} ${didWords[happening.kind]}${when} after all.`
+      return `Undone: ${name} ${when === '' ? isnt(name) : wasnt(name)} ${didWords[happening.kind]}${when} after all.`
   }
 }

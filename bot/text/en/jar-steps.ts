@@ -13,6 +13,7 @@ import { areWord, cookName, plantName } from './cook-names.ts'
 import { didWords, untilText } from './jar-entries.ts'
 import { drinkText, isText, onDayText, recordedText, undoneText } from './jar-recorded.ts'
 import { nextText, OUT_OF_FREEZER, tasksText } from './jar-tasks.ts'
+import { hasHave, isAre } from './jar-verbs.ts'
 import { finingNames } from './label.ts'
 import {
   articleOf,
@@ -215,7 +216,7 @@ const inJugs = (ml: number): number => Math.max(50, 50 * Math.round(ml / 50))
 const stepHeadlines = {
   jar_started: ({ name, day, started, spirits, isNamed }, format) => {
     const at = onDayText(day, format)
-    const begun = isNamed ? `${name} ${isText(day)} started${at}` : `Started${at}. I’ve named it ${name}`
+    const begun = isNamed ? `${name} ${isText(name, day)} started${at}` : `Started${at}. I’ve named it ${name}`
     return `${begun}. ${startedWith(started, spirits, format)}`
   },
   jar_start_days: startDaysText,
@@ -267,10 +268,12 @@ const stepHeadlines = {
   jar_all_put_off: ({ names, ...until }, format) =>
     `I’ll remind you about ${firstNames(names, MOST_NAMES)} again from ${untilText(until, format)}.`,
   jar_already: ({ names, kind, day }, format) =>
-    `${listed(names)} ${plural(names.length, 'is', 'are')} already marked as ${didWords[kind]}${day === null ? '' : onDayText(day, format)}. Nothing changed.`,
+    `${listed(names)} ${isAre(names)} already marked as ${didWords[kind]}${day === null ? '' : onDayText(day, format)}. Nothing changed.`,
   jar_open_since: ({ name, day }, format) =>
-    day === null ? `${name} is already open.` : `${name} has been open since ${format.day(dayFromIso(day))}.`,
-  jar_moved_on: ({ name }) => `${name} has moved on since, so nothing was recorded.`,
+    day === null
+      ? `${name} ${isAre(name)} already open.`
+      : `${name} ${hasHave(name)} been open since ${format.day(dayFromIso(day))}.`,
+  jar_moved_on: ({ name }) => `${name} ${hasHave(name)} moved on since, so nothing was recorded.`,
   jar_same_again: ({ name, day }, format) =>
     `You’ve already entered that for ${name}${day === null ? ' today' : onDayText(day, format)}, so I left it. Did you do it twice?`,
   jar_begun_again: ({ name, day }, format) =>
@@ -284,7 +287,7 @@ const stepHeadlines = {
     `That was saved after all${names.length === 0 ? '' : `: ${listed(names)}`}. I haven’t saved it twice. If you did it again, say it once more.`,
   jar_undone_before: ({ names }) => `That’s already undone for ${listed(names)}. Nothing changed.`,
   jar_undo_held: ({ names }) => `Something newer is on record for ${listed(names)}, so I haven’t undone anything.`,
-  jar_gone: ({ name }) => `${name} is deleted.`,
+  jar_gone: ({ name }) => `${name} ${isAre(name)} deleted.`,
 } satisfies Part<StepMessages['headlines']>
 /** What follows from what was said, or not said, of the plants in a jar. */
 const correctNotes = {

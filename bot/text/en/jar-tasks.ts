@@ -2,7 +2,8 @@ import type { DutyKind } from '../../../core/jar/tasks/duty.ts'
 import { dayFromIso, daysBetween, type IsoDay, isoTime } from '../../../core/quantity/time/calendar-day.ts'
 import type { Format } from '../format.ts'
 import type { AskedTask, ComingTasks, TaskMoment, TaskSaid } from '../messages/jar-tasks.ts'
-import { daysWords, dayWords, firstNames, listed, onDay, plural, shortDayWords } from './phrases.ts'
+import { hasHave, isAre } from './jar-verbs.ts'
+import { daysWords, dayWords, firstNames, listed, onDay, shortDayWords } from './phrases.ts'
 
 /** What to do, and that it was done; without a jar. */
 export const dutyVerbs: Readonly<Record<DutyKind, { readonly todo: string; readonly done: string }>> = {
@@ -26,9 +27,9 @@ export function askedText(
   most = MOST_NAMES,
 ): string {
   const jars = firstNames(names, most)
-  if (duty === 'ready' && isTooStrong) return `${jars} ${plural(names.length, 'has', 'have')} rested`
-  if (duty === 'ready') return `${jars} ${plural(names.length, 'is', 'are')} ready to drink`
-  if (duty === 'drink') return `drink ${jars}, while ${plural(names.length, 'it’s at its', 'they’re at their')} best`
+  if (duty === 'ready' && isTooStrong) return `${jars} ${hasHave(names)} rested`
+  if (duty === 'ready') return `${jars} ${isAre(names)} ready to drink`
+  if (duty === 'drink') return `drink ${jars}, while ${isAre(names) === 'is' ? 'it’s at its' : 'they’re at their'} best`
   if (duty === 'add') return `add the rest to ${jars}`
   return `${listed([duty, ...also].map((kind) => dutyVerbs[kind].todo))} ${jars}`
 }

@@ -26,6 +26,7 @@ import { dangerWords } from './jar-danger.ts'
 import { entryNumber, entryText } from './jar-entries.ts'
 import { drinkText } from './jar-recorded.ts'
 import { askedText, comingText, dutyVerbs, tasksText } from './jar-tasks.ts'
+import { isAre, wasWere } from './jar-verbs.ts'
 import {
   capital,
   counted,
@@ -158,12 +159,12 @@ export const showSentences = {
   headlines: {
     jar_shown: (values, format) => {
       const { name, stage, became } = values
-      if (stage === 'emptied') return `${name} is empty.`
-      if (stage === 'discarded') return `${name} was thrown away.`
+      if (stage === 'emptied') return `${name} ${isAre(name)} empty.`
+      if (stage === 'discarded') return `${name} ${wasWere(name)} thrown away.`
       const now = became === null ? '' : `: ${drinkText(became, format)}`
       const isLate = values.ofDays !== null && values.day > values.ofDays && stage !== 'ready'
       const days = isLate ? `day ${values.day}, due by day ${values.ofDays}` : dayOfText(values)
-      return `${name} is ${stage}, ${days}${now}.`
+      return `${name} ${isAre(name)} ${stage}, ${days}${now}.`
     },
     jar_ready_about: ({ day, today }, format) => `Ready about ${dayWords(day, today, format)}.`,
   },

@@ -333,7 +333,7 @@ export const botanicalProblems = {
   unclear_botanical: ({ typed, ask, choices, line = null }) => {
     if (ask !== null && isAskedName(ask)) return askedNames[ask].replace('THIS', capital(typed))
     const question = ask === null ? `Which “${typed}” do you mean?` : nameQuestions[ask]
-    if (line !== null) return `${question} Type for example: ${line}`
+    if (line !== null) return `${question} For example: ${line}`
     return choices.length === 0 ? question : `${question} Write ${either(choices.map(nameOf))}.`
   },
   unknown_botanical: ({ typed, nearest, liqueur, food }, format) => {
@@ -386,7 +386,7 @@ export const spiritProblems = {
   near_refused_spirit: ({ typed, word }) =>
     `“${typed}” looks like “${word}”, which must not be drunk. What does the label say?`,
   unknown_drink: ({ typed, extra, meant, isPlant, line }) => {
-    if (isPlant) return withLine(`“${extra}” isn’t a drink. Plants go in their own place. Is the rest right?`, line)
+    if (isPlant) return withLine(`“${extra}” isn’t a drink. Plants go under “of”. Is the rest right?`, line)
     const known = `I don’t know “${extra}” in “${typed}”.`
     if (meant !== null) return withLine(`${known} Did you mean ${meant}?`, line)
     return line === null || line === undefined

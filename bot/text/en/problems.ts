@@ -13,6 +13,7 @@ import type { TalkProblems } from '../messages/talk.ts'
 import { cookName } from './cook-names.ts'
 import { discordText } from './discord.ts'
 import { safetyProblems, weakText } from './jar-problems.ts'
+import { isnt } from './jar-verbs.ts'
 import { measureProblems } from './measure.ts'
 import { fileProblems } from './notebook-file.ts'
 import { capital, dayText, either, MONTHS, uncapital, WEEKDAYS } from './phrases.ts'
@@ -304,7 +305,7 @@ export const chatProblems = {
   fruit_dry_sugar: ({ example }) => `Only dry sugar goes on the fruit. How much? For example: ${example}`,
   nothing_given: ({ example }) => `What have you got? For example: ${example}`,
   label_unplanned: ({ jar }) =>
-    `I can’t put a strength on the label yet: ${jar} isn’t sweetened. What to do next: ${lineOf(call('jar show', { jar }))}`,
+    `I can’t put a strength on the label yet: ${jar} ${isnt(jar)} sweetened. What to do next: ${lineOf(call('jar show', { jar }))}`,
   what_to_correct: ({ example }) => `What was wrong? For example: ${example}`,
   internal: () => 'Sorry, something broke on my side. Please try again.',
   no_line: () => `What should I answer? Put it in quotes after ask: npm run -s ask -- '${PLAN_LINE}'`,
@@ -357,13 +358,16 @@ function wouldDo(instead: Instead): string {
   return `Use stronger spirit${isDilutedFirst ? ', undiluted,' : ''} and less fruit, or make a weaker drink.`
 }
 
+/** Nothing else was named, where there is no line. */
+const orWhatElse = (line: string | null | undefined): string => forInstance(line) || ' What else goes in?'
+
 /** What to write for what has its own option. */
 const itsOption: {
   readonly [Thing in OtherThing]: (value: string, line: string | null | undefined) => string
 } = {
-  sugar: (_, line) => `Sugar isn’t a plant: it has its own place.${forInstance(line)}`,
+  sugar: (_, line) => `Sugar goes under “sugar”, not with the plants.${orWhatElse(line)}`,
   water: (_, line) => `I work the water out for you, so leave it out.${typeIt(line)}`,
-  spirit: (_, line) => `Spirit isn’t a plant: it has its own place.${forInstance(line)}`,
+  spirit: (_, line) => `Spirit goes under “spirit”, not with the plants.${orWhatElse(line)}`,
 }
 
 /** Why a batch cannot be planned so, and what can. */
@@ -378,7 +382,7 @@ export const planProblems = {
     `That’s too little spirit: ${format.round.mass(plantsG)} of fruit would soak up nearly all of it.` +
     ` Use about ${format.round.volume(enoughMl)}, or less fruit.`,
   plant_not_weighed: ({ typed }) =>
-    `How much is “${typed}”? Give a number or a weight, like 10 lemons or 30 g ginger. The spirit has its own place, spirit.`,
+    `How much is “${typed}”? Give a number or a weight, like 10 lemons or 30 g ginger. Spirit goes under “spirit”.`,
   not_a_plant: ({ thing, value, line }) => itsOption[thing](value, line),
   plant_not_named: ({ typed }) => `“${typed}” of what? Write it after the amount, like 30 g ginger or 8 lemons.`,
   piece_not_weighed: ({ typed, id, typicalGPerL }, format) =>

@@ -15,6 +15,7 @@ import type {
 } from '../messages/reminders.ts'
 import { plantName } from './cook-names.ts'
 import { dutyVerbs, jobsText } from './jar-tasks.ts'
+import { hasHave, isAre } from './jar-verbs.ts'
 import { capital, counted, daysWords, dayWords, firstNames, listed, monthText, onDay, plural } from './phrases.ts'
 import { fillerName, sweetenerName } from './sweeteners.ts'
 
@@ -80,12 +81,12 @@ const sweetenText = ({ name, syrup, kitchen }: RemindedJar, asked: Format): stri
 /** `lemon is ready to drink.`, `lemon has rested: 86 % vol, undiluted. Don’t drink it neat.` */
 function readyText(jars: readonly RemindedJar[], format: Format): string {
   const mild = jars.filter(({ strong }) => strong === null).map(({ name }) => name)
-  const ready = mild.length === 0 ? [] : [`${namesText(mild)} ${plural(mild.length, 'is', 'are')} ready to drink.`]
+  const ready = mild.length === 0 ? [] : [`${namesText(mild)} ${isAre(mild)} ready to drink.`]
   const rested = jars.flatMap(({ name, strong, kitchen }) => {
     if (strong === null) return []
     const { abvPercent, isDiluted } = strong
     return [
-      `${name} has rested: ${format.in(kitchen).strength(abvPercent)}${isDiluted ? '' : ', undiluted'}. Don’t drink it neat.`,
+      `${name} ${hasHave(name)} rested: ${format.in(kitchen).strength(abvPercent)}${isDiluted ? '' : ', undiluted'}. Don’t drink it neat.`,
     ]
   })
   return [...ready, ...rested].join(' ')

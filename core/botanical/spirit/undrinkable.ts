@@ -52,7 +52,7 @@ export const undrinkables: readonly Undrinkable[] = [
       'sanitiser, sanitizer, sanitis*, sanitiz*, igienizzante, igienizzant*, disinfettante, disinfett*, disinfectant, disinfect*, antiseptic, antiseptic*, antisept*, ' +
       'antisettic*, desinf*, handdesinfektion, flachendesinfektion, *desinfektion*, *desinfektion, dezinf*, dezynf*, dezenfek*, дезинф*, дезінф*, antyseptyczn*, антисепт*, αντισηπτικ*, απολυμαντικ*, ' +
       'hand gel, handgel, hand rub, handrub, gel mani, gel hydroalcoolique, hydroalcoolique, hydroalcoholic, idroalcolico, gel idroalcolico, hidroalcoholic*, antibacterial, antibacterial*, ' +
-      'antibatteric*, rubbing, surgical, surgical spirit, alcohol en gel, alcool gel, alcool em gel, alcool en gel, alcohol gel, alcohol en spray, antisseptic*, gel alcohol, gel antibacterial, ' +
+      'antibatteric*, rubbing alcohol, rubbing, surgical, surgical spirit, alcohol en gel, alcool gel, alcool em gel, alcool en gel, alcohol gel, alcohol en spray, antisseptic*, gel alcohol, gel antibacterial, ' +
       'franzbranntwein, canforato, canforat*, camphorated, camphor, camphor*, canfora, kamfor*, kampfer*, camphre, camphre*, camforad*, alcanfor*, canforad*, камфор*, salicylowy, salicyl*, ' +
       'салицил*, borny spirytus, spirytus borny, spirytus mrowkowy, муравьиный, муравьин*, борный, левомицет*, saponato, saponat*, wipes, swabs, prep pads, iodine, handsprit, ' +
       'kasidesi, alcol chirurgico, hand sanit*, chlorhexidin*, clorexidin*, benzalkonium, peroxide, perossido, *wunddesinf*',

@@ -39,6 +39,16 @@ describe('/jar add as:layer', () => {
     await desk.ask('/jar take-out green of:basil')
   })
 
+  it('offers to lift out only what is in already', async () => {
+    const desk = jarDesk('2026-11-01')
+    await desk.ask('/jar start plum of:1 kg plums + 1 cinnamon stick, ceylon spirit:1 l 60%')
+    desk.at('2026-11-20')
+    const { notes, actions } = await desk.replyOf('/jar add plum of:500 g cherries as:layer')
+    expect(notes.map(({ key }) => key)).toContain('layer_overdone')
+    expect(actions.map(({ label }) => label.key)).not.toContain('jar_take_out')
+    await expect(desk.ask('/jar take-out plum of:cinnamon')).rejects.toThrow()
+  })
+
   it.each([
     ['/jar add rumpot as:layer', 'layer_needs_fruit', 'of'],
     ['/jar add rumpot sugar:100 g as:layer', 'layer_needs_fruit', 'of'],

@@ -12,7 +12,7 @@ it('says what was undone, what left the shelf and what a batch cost as somebody 
   expect(await first.firstOf('/jar undo sloes')).toContain('Undone: your tasting of sloes.')
   const later = atDay('2026-12-01', asker)
   await later.run('/jar strain sloes')
-  expect(await later.firstOf('/jar undo sloes')).toContain('Undone: sloes isn’t strained after all.')
+  expect(await later.firstOf('/jar undo sloes')).toContain('Undone: sloes aren’t strained after all.')
   await later.run('/jar strain sloes')
   await later.run('/jar sweeten sloes sugar:170 g water:300 ml')
   await later.run('/jar bottle sloes bottles:2 x 500 ml')

@@ -6,30 +6,33 @@ const messageOf = async (line: string) => (await askAny(line)).error?.message.re
 
 describe('what has an option of its own', () => {
   test.each([
-    ['500 g sugar', /^Sugar isn’t a plant: it has its own place\. For example: \/plan of:10 lemons .*sugar:500 g/],
+    ['500 g sugar', /^Sugar goes under “sugar”, not with the plants\. For example: \/plan of:10 lemons .*sugar:500 g/],
     [
       '2 cups of white sugar',
-      /^Sugar isn’t a plant: it has its own place\. For example: \/plan of:10 lemons .*sugar:2 cups/,
+      /^Sugar goes under “sugar”, not with the plants\. For example: \/plan of:10 lemons .*sugar:2 cups/,
     ],
-    ['300 g zucchero', /^Sugar isn’t a plant: it has its own place\. For example: \/plan of:10 lemons .*sugar:300 g/],
-    ['sugar 300 g', /^Sugar isn’t a plant: it has its own place\. For example: \/plan of:10 lemons .*sugar:300 g/],
-    ['sugar', /^Sugar isn’t a plant: it has its own place\. For example: \/plan of:10 lemons .*sugar:500 g/],
+    [
+      '300 g zucchero',
+      /^Sugar goes under “sugar”, not with the plants\. For example: \/plan of:10 lemons .*sugar:300 g/,
+    ],
+    ['sugar 300 g', /^Sugar goes under “sugar”, not with the plants\. For example: \/plan of:10 lemons .*sugar:300 g/],
+    ['sugar', /^Sugar goes under “sugar”, not with the plants\. For example: \/plan of:10 lemons .*sugar:500 g/],
     ['1 l water', /^I work the water out for you, so leave it out\. Type: \/plan of:10 lemons spirit/],
     ['acqua', /^I work the water out for you, so leave it out\. Type: \/plan of:10 lemons spirit/],
-    ['1 l vodka', /^Spirit isn’t a plant: it has its own place\. For example: \/plan of:10 lemons .*1 l 40%/],
-    ['1 l vodka 40%', /^Spirit isn’t a plant: it has its own place\. For example: \/plan of:10 lemons .*1 l 40%/],
+    ['1 l vodka', /^Spirit goes under “spirit”, not with the plants\. For example: \/plan of:10 lemons .*1 l 40%/],
+    ['1 l vodka 40%', /^Spirit goes under “spirit”, not with the plants\. For example: \/plan of:10 lemons .*1 l 40%/],
     [
       '700 ml Allotment Pride gin 40%',
-      /^Spirit isn’t a plant: it has its own place\. For example: \/plan of:10 lemons .*700 ml Allotment Pride gin 40%/,
+      /^Spirit goes under “spirit”, not with the plants\. For example: \/plan of:10 lemons .*700 ml Allotment Pride gin 40%/,
     ],
-    ['500 ml red wine', /^Spirit isn’t a plant: it has its own place/],
+    ['500 ml red wine', /^Spirit goes under “spirit”, not with the plants/],
     [
       '0.7 l rakı 45%',
-      /^Spirit isn’t a plant: it has its own place\. For example: \/plan of:10 lemons .*0.7 l rakı 45%/,
+      /^Spirit goes under “spirit”, not with the plants\. For example: \/plan of:10 lemons .*0.7 l rakı 45%/,
     ],
     [
       '700 ml of 40% rum',
-      /^Spirit isn’t a plant: it has its own place\. For example: \/plan of:10 lemons .*700 ml 40%/,
+      /^Spirit goes under “spirit”, not with the plants\. For example: \/plan of:10 lemons .*700 ml 40%/,
     ],
   ])('%s among the plants', async (thing, said) => {
     const message = await messageOf(`/plan of:10 lemons + ${thing} spirit:1 l 95% unknown-ok:yes`)
