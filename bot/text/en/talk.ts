@@ -1,3 +1,4 @@
+import type { Path } from '../../calls/signatures.ts'
 import type { Feature, Written } from '../language.ts'
 import type { TalkMessages, TalkProblems } from '../messages/talk.ts'
 import { handbook } from './handbook/index.ts'
@@ -66,6 +67,18 @@ const STEP_OF: Readonly<Record<string, string>> = {
 
 const quotedWords = (words: readonly string[]): string => listed(words.map((word) => `“${word}”`))
 
+/** What the line under an entry of the handbook is for; the others are sums. */
+const GOES_ON: Readonly<Partial<Record<Path, string>>> = {
+  botanical: 'See amounts and days',
+  cautions: 'See the cautions',
+  'jar list': 'See your jars',
+  label: 'Try a label',
+  plan: 'Plan one',
+  reminders: 'Set reminders',
+  settings: 'Set your units',
+  trouble: 'Check yours',
+}
+
 /** An example of what can be said. */
 const LEMONS = '10 lemons and a litre of 95%'
 
@@ -82,7 +95,7 @@ export const talkSentences = {
     handbook_source: ({ entry }) => `Where it comes from: ${handbook[entry].source} (${handbook[entry].trust}).`,
   },
   actions: {
-    handbook_next: () => 'Work it out',
+    handbook_next: ({ command }) => GOES_ON[command] ?? 'Work it out',
   },
   notes: {
     handbook_more: ({ entries }) =>

@@ -1,4 +1,5 @@
 import type { JarEntry } from '../../../core/jar/entry/entry.ts'
+import type { Path } from '../../calls/signatures.ts'
 import type { HandbookId } from './handbook.ts'
 import type { Plain } from './plain.ts'
 
@@ -9,7 +10,10 @@ export interface TalkMessages {
   sure: {
     handbook_source: { readonly entry: HandbookId }
   }
-  actions: Plain<'handbook_next'>
+  actions: {
+    /** The command of the line that goes on from there. */
+    handbook_next: { readonly command: Path }
+  }
   notes: {
     /** Words that were neither used nor of no weight, as they were typed. */
     handbook_more: { readonly entries: readonly HandbookId[] }

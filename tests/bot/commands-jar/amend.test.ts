@@ -92,15 +92,6 @@ describe('/jar correct', () => {
     expect((await desk.person()).jars[0]!.entries).toHaveLength(4)
   })
 
-  it('asks what was wrong with a line that runs, whatever was done last', async () => {
-    const desk = jarDesk('2026-11-01')
-    await desk.ask(LEMON)
-    await desk.ask('/jar shake lemon')
-    const [, line = ''] = /For example: (.+)$/.exec((await desk.refused('/jar correct lemon')).message) ?? []
-    expect(line).toMatch(/^\/jar correct lemon /)
-    await desk.ask(line)
-  })
-
   it('works the syrup out anew where it was not sweetened yet', async () => {
     const desk = await sweetened()
     await desk.ask('/jar undo lemon')
