@@ -36,14 +36,16 @@ export const wrap = (text: string, width: number): readonly string[] => {
   return [...lines, line].map(unbind)
 }
 
-/** A line to type at the end of a sentence, such as an example. */
-const TO_TYPE = /\s(\/[a-z](?:(?!\s\/)[^;])*[^.;])$/u
+/** A line to type at the end of a text or of one of its sentences, such as an example. */
+const TO_TYPE = /(?<=\s)(\/[a-z](?:(?!\s\/)[^;])*?(?:\.(?=\s+\p{Lu})|(?<![.;])$))/u
 
-/** A sentence in lines as `wrap` breaks them, but a line to type at its end and a path stay whole, so that they can be copied. */
+/** A sentence in lines as `wrap` breaks them, but a line to type and a path stay whole, so that they can be copied. */
 export const wrapSentence = (text: string, width: number): readonly string[] => {
-  const toType = TO_TYPE.exec(text)?.[1] ?? ''
-  const before = text.slice(0, text.length - toType.length).trimEnd()
-  const words = [...before.split(/ +/), ...(toType === '' ? [] : [toType])]
+  // Every other piece is a line to type.
+  const words = text
+    .split(TO_TYPE)
+    .flatMap((piece, index) => (index % 2 === 1 ? [piece] : piece.split(/ +/)))
+    .filter((word, _, all) => word !== '' || all.length === 1)
   const lines: string[] = []
   for (const word of words) {
     const isWhole = word.includes('/')

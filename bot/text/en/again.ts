@@ -11,9 +11,13 @@ interface Reached {
 const madeText = ({ abvPercent, sugarGPerL }: Reached, format: Format): string =>
   `${format.wished.strength(abvPercent, 0)} and ${format.round.sweetness(sugarGPerL)}`
 
-/** `92 % of`, `2.5 times`. */
-const timesThe = (factor: number, format: Format): string =>
-  factor < 1 ? `${format.plain(100 * factor, 0)}\u00a0% of` : `${format.plain(factor, 1)} times`
+/** `92 % of`, `Half`, `2.5 times`. */
+const timesThe = (factor: number, format: Format): string => {
+  const share = format.plain(100 * factor, 0)
+  if (share === '50') return 'Half'
+  if (share === '200') return 'Twice'
+  return factor < 1 ? `${share}\u00a0% of` : `${format.plain(factor, 1)} times`
+}
 
 const rated = (rating: number | null): readonly string[] => (rating === null ? [] : [`gave it ${rating} of 5`])
 

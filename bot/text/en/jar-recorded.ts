@@ -91,8 +91,9 @@ export function recordedText(
       return `${sweetsText(happening.sweetenings, format, 'typed' in happening ? happening.typed : [])} ${day === null ? 'is' : 'was'} put on the strained fruit of ${name}${when}.`
     case 'taken_out':
       return `Lifted the ${listed(happening.plants.map(nameText))} out of ${name}${when}.`
-    case 'started':
     case 'measured':
+      return `Measured ${name}${when}: ${format.round.strength(happening.abvPercent)} and ${format.round.sweetness(happening.sugarGPerL.value)} of sugar.`
+    case 'started':
     case 'renamed':
     case 'parted':
     case 'poured_in':

@@ -365,8 +365,16 @@ export const stepSentences = {
         `${format.round.volume(waterMl)} ${fillerName(filler)}`,
       ]
       const planned =
-        sugarG === 0 ? water : waterMl === 0 ? `${sugar}, no ${fillerName(filler)}` : `${sugar} and ${water}`
-      return isFarOff ? `That’s a long way from the plan (${planned}). Meant it? All good.` : `The plan was ${planned}.`
+        sugarG === 0
+          ? waterMl === 0
+            ? 'nothing to add'
+            : water
+          : waterMl === 0
+            ? `${sugar}, no ${fillerName(filler)}`
+            : `${sugar} and ${water}`
+      return isFarOff
+        ? `That’s a long way from the plan (${planned}). If you meant it, all good.`
+        : `The plan was ${planned}.`
     },
     jar_share_stands: ({ ids }) =>
       `Others can still make it from your ${plural(ids.length, 'share')} (${listed(ids)}), until you withdraw ${plural(ids.length, 'it', 'them')}.`,

@@ -212,7 +212,7 @@ const running = new Set<Stage>(['steeping', 'strained', 'sweetened', 'resting', 
 
 const stageText = ({ stage, steepedDays }: NotebookBatch): readonly string[] => [
   ...(running.has(stage) || stage === 'discarded' ? [stage] : []),
-  ...(steepedDays === null ? [] : [`steeped ${daysWords(steepedDays)}`]),
+  ...(steepedDays === null ? [] : [steepedDays === 0 ? 'steeped under a day' : `steeped ${daysWords(steepedDays)}`]),
 ]
 
 const sweetText = (sugarGPerL: Measured, format: Format): readonly string[] =>
@@ -263,8 +263,7 @@ export const notebookSentences = {
     /** Where there are many. */
     batch_short: (batch, asked) => {
       const format = asked.in(batch.kitchen)
-      return [
-        ...dangerText(batch.danger),
+      const told = [
         monthWords(batch.startedOn),
         ...stageText(batch),
         ...(batch.made === null
@@ -272,6 +271,7 @@ export const notebookSentences = {
           : [format.round.strength(batch.made.abvPercent), ...sweetText(batch.made.sugarGPerL, format)]),
         ...ratingText(batch.rating),
       ].join(', ')
+      return [...dangerText(batch.danger), told].join('. ')
     },
   },
 

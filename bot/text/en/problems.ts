@@ -303,7 +303,8 @@ export const chatProblems = {
   layer_needs_fruit: ({ example }) => `Which fruit is the layer? For example: ${example}`,
   top_up_needs_liquid: ({ example }) => `Topped up with how much of what? For example: ${example}`,
   fruit_dry_sugar: ({ example }) => `Only dry sugar goes on the fruit. How much? For example: ${example}`,
-  nothing_given: ({ example }) => `What have you got? For example: ${example}`,
+  nothing_given: ({ command, example }) =>
+    `${command === 'jar note' ? 'What shall I note?' : 'What have you got?'} For example: ${example}`,
   label_unplanned: ({ jar }) =>
     `I can’t put a strength on the label yet: ${jar} ${isnt(jar)} sweetened. What to do next: ${lineOf(call('jar show', { jar }))}`,
   what_to_correct: ({ example }) => `What was wrong? For example: ${example}`,

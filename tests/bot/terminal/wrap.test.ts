@@ -15,6 +15,15 @@ describe('a sentence in lines', () => {
     expect(wrapSentence('Type /mix spirit:1 l 95% water:1 l', 12)).toEqual(['Type', '/mix spirit:1 l 95% water:1 l'])
   })
 
+  it('keeps one that ends a sentence within it whole, too', () => {
+    expect(wrapSentence('Add spirit first: /jar add lemon spirit:1 l. In already? Type: /jar undo lemon', 20)).toEqual([
+      'Add spirit first:',
+      '/jar add lemon spirit:1 l.',
+      'In already? Type:',
+      '/jar undo lemon',
+    ])
+  })
+
   it('takes a command within it for words', () => {
     expect(wrapSentence('/jar undo lemon takes it back; /help lists them.', 16)).toEqual([
       '/jar undo lemon',

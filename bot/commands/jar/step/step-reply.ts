@@ -100,7 +100,8 @@ export function stepReply(context: Context, input: Input, recorded: Recorded, sa
   const cautions = [...dangers, ...noted, ...atTheirDepth(recorded.cautions)]
   const rest = { sure: [], cautions, data: jarData(view), kitchen: kitchenOfJar(input, view.story) }
   const mending = dangerActions(view, context)
-  const odd = unusualNotes(unusual, story)
+  // What is dangerous gets no better by resting.
+  const odd = unusualNotes(unusual, story).filter(({ key }) => dangers.length === 0 || key !== 'jar_opened_early')
   const isSurprising = ({ key }: Message<'notes'>) => key === 'jar_reading_surprising'
   const own = atDepth(said.notes ?? [], 'first')
   const notes = [
