@@ -373,7 +373,7 @@ export const stepSentences = {
             ? `${sugar}, no ${fillerName(filler)}`
             : `${sugar} and ${water}`
       return isFarOff
-        ? `That’s a long way from the plan (${planned}). If you meant it, all good.`
+        ? `That’s a long way from the plan (${planned}). Meant it? All good.`
         : `The plan was ${planned}.`
     },
     jar_share_stands: ({ ids }) =>
