@@ -372,9 +372,7 @@ export const stepSentences = {
           : waterMl === 0
             ? `${sugar}, no ${fillerName(filler)}`
             : `${sugar} and ${water}`
-      return isFarOff
-        ? `That’s a long way from the plan (${planned}). Meant it? All good.`
-        : `The plan was ${planned}.`
+      return isFarOff ? `That’s a long way from the plan (${planned}). Meant it? All good.` : `The plan was ${planned}.`
     },
     jar_share_stands: ({ ids }) =>
       `Others can still make it from your ${plural(ids.length, 'share')} (${listed(ids)}), until you withdraw ${plural(ids.length, 'it', 'them')}.`,
