@@ -1,3 +1,4 @@
+import { wordsFrom } from '../../../core/quantity/read/tokens.ts'
 import type { Concept, Derived } from '../lexicon/lexicon.ts'
 import type { Sentence } from './bit.ts'
 import { isOver, jarsNamed } from './jars-of.ts'
@@ -10,6 +11,9 @@ const AHEAD: readonly Concept[] = ['shake', 'strain', 'sweeten', 'bottle', 'shoo
 
 /** Two jars are to be made one. */
 const ORDERED = /^(?:pour|tip|mix|blend|combine|merge|join|unisci|mescola|versa)$/
+
+const MORE_TIME =
+  /^(?:(?:i ll|ill|i|lets|let|we|please|just|ok) )*(?:give|leave|let|keep|lascia\p{L}*|do|dai|diamo)\b.* (?:another|one more|un altr[oa]|ancora un[oa]?) (?:day|week|fortnight|month|giorno|settimana|mese)\b|\b(?:needs?|wants?|could do with) (?:another|one more) (?:day|week|fortnight|month)\b/u
 
 /** What the jars tell of what is said: two are poured together, one plant of several comes out, a place is named for one. */
 export function derivedOfJars({
@@ -44,7 +48,10 @@ export function derivedOfJars({
   const isOnlyJars = bits.every(({ kind }) => kind === 'plant' || kind === 'jar' || kind === 'date')
   const isOrdered = ORDERED.test(typed.tokens[0]?.text ?? '') && isOnlyJars
   const isNo = says('denial') || says('no') || says('be_quiet')
+  // `Give the sloe another week`: no reminder till then.
+  const isGiven = named.length === 1 && MORE_TIME.test(wordsFrom(typed)) && !says('asking') && !AHEAD.some(says)
   return [
+    ...(isGiven ? (['given_time'] as const) : []),
     ...(isAhead ? (['deed_ahead'] as const) : []),
     ...(says('away') && running.length > 0 ? (['away_now'] as const) : []),
     ...(says('this_week') && isNo && !says('shook') ? (['not_this_week'] as const) : []),

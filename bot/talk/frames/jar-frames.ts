@@ -322,8 +322,8 @@ export const jarFrames: readonly Frame[] = [
   {
     command: 'jar later',
     does: 'record',
-    cues: { remind: 3.5, put_off: 3.5, until: 1, shaking_reminders: -2, make: -0.5 },
-    wants: ['remind', 'put_off'],
+    cues: { remind: 3.5, put_off: 3.5, given_time: 5, until: 1, shaking_reminders: -2, make: -0.5 },
+    wants: ['remind', 'put_off', 'given_time'],
     bars: ['be_quiet'],
     slots: [
       { option: 'jar', takes: 'jar_or_all', needed: true },

@@ -97,6 +97,18 @@ function clockAt({ typed, bits }: Sentence): SlotFilled | null {
 /** A silence without an end. */
 const FOR_GOOD = /\b(?:for good|further notice|for ?ever|permanently|indefinitely|per sempre)\b/
 
+/** `Another week`, said of a jar that is let be. */
+const MORE =
+  /\b(?:another|one more|un(?: ?altr[oa])|ancora un[oa]?) (?:(?<day>day|giorno)|(?<week>week|settimana)|(?<fortnight>fortnight)|(?<month>month|mese))\b/
+
+function moreTime(words: string): string | null {
+  const { day, week, fortnight } = MORE.exec(words)?.groups ?? {}
+  if (!MORE.test(words)) return null
+  if (day !== undefined) return 'in 1 day'
+  if (fortnight !== undefined) return 'in 2 weeks'
+  return week === undefined ? 'in 1 month' : 'in 1 week'
+}
+
 const until: Fill = (sentence) => {
   const { bits, has, typed } = sentence
   // What begins a silence is not the day that ends it.
@@ -114,6 +126,8 @@ const until: Fill = (sentence) => {
   if (span !== undefined) return { text: `in ${span.text}`, bits: [span] }
   if (has('this_week')) return { text: 'next Monday', bits: [] }
   const words = wordsFrom(typed)
+  const more = moreTime(words)
+  if (more !== null) return { text: more, bits: [] }
   if (FOR_GOOD.test(words)) return { text: 'further notice', bits: [] }
   if (/\b(?:not (?:today|now)|non oggi|non ora)\b/.test(words)) return { text: 'tomorrow', bits: [] }
   return has('put_off') && /\b(?:later|piu tardi|dopo)\b/.test(words) ? { text: 'later', bits: [] } : null

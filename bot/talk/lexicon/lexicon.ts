@@ -279,6 +279,7 @@ export type Derived =
   | 'own_jar'
   | 'two_jars'
   | 'part_of_jar'
+  | 'given_time'
   | 'rated'
   | 'housed'
   | 'refiltered'

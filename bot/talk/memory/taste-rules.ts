@@ -13,7 +13,10 @@ export const tasteChanged: Rule = (sentence, last) => {
   const isSlight = has('slightly')
   let changed: CallRead | null = null
   // `Too strong` of what was only worked out is a wish; of a jar it may be trouble.
-  const isOfTarget = sentence.bits.every(({ kind }) => kind === 'strength' || kind === 'sweetness')
+  const isOfTarget = sentence.bits.every(
+    ({ kind, value }) =>
+      kind === 'strength' || kind === 'sweetness' || (value === 0 && (kind === 'sugar' || kind === 'water')),
+  )
   const isWorkedOut = WORKED_OUT.test(last.command) && isOfTarget && sentence.bits.length <= 1
   const says = (...concepts: readonly Concept[]): boolean => isWorkedOut && has(...concepts)
   const [isSweeter, isDrier] = [has('sweeter') || says('too_dry'), has('drier') || says('too_sweet')]
@@ -39,9 +42,11 @@ export const styled: Rule = (sentence, last) => {
       : sentence.has('wish_rich')
         ? 'rich'
         : null
-  return style === null || sentence.typed.tokens.length > 7
-    ? null
-    : callReading(withOption(call, 'to-sweetness', style))
+  if (style === null || sentence.typed.tokens.length > 7) return null
+  const changed = withOption(call, 'to-sweetness', style)
+  // `28% and dry`: both are wished.
+  const strength = sentence.bits.find(({ kind }) => kind === 'strength')
+  return strength === undefined ? callReading(changed) : (setTo(strength, changed, false) ?? callReading(changed))
 }
 
 const PARTS: readonly (readonly [RegExp, number])[] = [

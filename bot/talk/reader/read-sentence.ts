@@ -28,6 +28,7 @@ import { entryOfClause, type FindEntry } from './entry-of-clause.ts'
 import { callOf, isDeedRead, isDeedTold, readingOf } from './frame-reading.ts'
 import { hiddenDanger, hiddenPlant } from './hidden-danger.ts'
 import { isAsked } from './is-told.ts'
+import { jarWished } from './jar-wished.ts'
 import { partTaken } from './part-taken.ts'
 import { placeUnknown } from './place-unknown.ts'
 import { otherwiseOf, topic } from './read-otherwise.ts'
@@ -109,6 +110,8 @@ function readOnce(sentence: Sentence, text: string, knows: Knows): TalkReading {
   const isOpen = said !== undefined && knows.command === undefined
   const after = isOpen ? (correctedStart(sentence, said) ?? followUp(sentence, said)) : null
   if (after !== null) return after
+  const wished = knows.command === undefined ? jarWished(sentence, (said) => sentenceIn(said, knows)) : null
+  if (wished !== null) return wished
   const plainly = knows.command === undefined ? askedPlainly(sentence) : null
   if (plainly !== null) return topic({ id: plainly, others: [] })
   const symptom = knows.command === undefined ? symptomIn(sentence) : null

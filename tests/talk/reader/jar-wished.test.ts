@@ -1,0 +1,43 @@
+import { describe, expect, it } from 'vitest'
+import { talkerFor } from './told.ts'
+
+const said = async (text: string) => (await talkerFor({ after: null, shelf: 'fair' })).say(text)
+
+describe('how a jar that stands there is to be', () => {
+  it.each([
+    ['make the lemon sweeter', '/syrup jar:lemon to-sweetness:270 g/L'],
+    ['the lemon a bit drier please', '/syrup jar:lemon to-sweetness:160 g/L'],
+    ['I want the lemon at 28', '/syrup jar:lemon to-strength:28%'],
+    ['lemon to 28% and dry', '/syrup jar:lemon to-sweetness:dry to-strength:28%'],
+    ['the lemon wants more sugar', '/syrup jar:lemon to-sweetness:270 g/L'],
+  ])('by its syrup, where it is strained: %s', async (text, read) => {
+    expect(await said(text)).toMatchObject({ read, recorded: 0 })
+  })
+
+  it.each([
+    ['bring the orange down to 25%', '/adjust jar:orange to-strength:25%'],
+    ['could the orange be sweeter', '/trouble not sweet enough jar:orange'],
+    ['the orange wants more sugar', '/trouble not sweet enough jar:orange'],
+  ])('by what mends it, where it is sweetened: %s', async (text, read) => {
+    expect(await said(text)).toMatchObject({ read, recorded: 0 })
+  })
+
+  it('is asked how weak, where it is only too strong', async () => {
+    expect(await said('the orange is too strong')).toMatchObject({ code: 'question', command: 'adjust', recorded: 0 })
+  })
+
+  it('is given another week', async () => {
+    expect((await said('give the sloe another week')).read).toBe('/jar later sloe until:in 1 week')
+    expect((await said('the lemon needs another fortnight')).read).toBe('/jar later lemon until:in 2 weeks')
+    expect((await said('lascia il limone un’altra settimana')).read).toBe('/jar later lemon until:in 1 week')
+    expect((await said('should I give the sloe another month')).recorded).toBe(0)
+  })
+
+  it('is not what it is measured at', async () => {
+    expect((await said('the lemon is 87%')).read ?? '').not.toMatch(/to-strength/)
+  })
+
+  it('is nothing of a new batch', async () => {
+    expect((await said('10 lemons, 1 l of 95%, to 28%')).read).toMatch(/^\/plan/)
+  })
+})
