@@ -7,6 +7,7 @@ const root = join(import.meta.dirname, '..')
 /** Tables of numbers or words, which may be longer than code. */
 const TABLES: readonly string[] = [
   'bot/talk/handbook/asked-otherwise.ts',
+  'tests/talk/whom-asked.ts',
   'core/botanical/names/ambiguous-names.ts',
   'core/botanical/refuse/refused-names.ts',
   'core/botanical/catalogue/fruit.ts',

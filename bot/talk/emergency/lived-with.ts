@@ -37,4 +37,7 @@ export const livedWith: readonly string[] = [
     '(?:gets?|comes? (?:out|up) in|breaks? out in) (?:\\w+ )?(?:hives|rash|swollen (?:lips?|tongue|face|eyes)|itchy (?:mouth|lips)) (?:from|if|when|whenever|with)(?! the)|' +
       '(?:gets?|comes? out in) (?:\\w+ )?hives (?:if|when|whenever)',
   ),
+  // Years ago.
+  'used to drink(?: (?:too much|a lot|heavily|far too much|like a fish))?',
+  calm('(?:take|takes) (?:\\w+ ){0,2}(?:medicines?|medication|tablets|pills?) (?:every|each|daily|regularly|for)'),
 ]

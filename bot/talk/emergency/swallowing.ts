@@ -25,12 +25,18 @@ const WISHED =
 const HAD_BEFORE =
   /(?:^| )(?:ha|hanno|ho|pres[oa]|fatt[oa]|dat[oa]|rubat[oa]|riuscit[oa]|vist[oa]|trovat[oa]|dopo|had|has|took|taken|got|saw|see|after)(?= |$)/
 
+/** How old somebody is, which nobody has had. */
+const AGED = /(?:che |non )?ha(?:nno)? (?:\w+ ){1,3}anni/
+
 /** Words that do not tell that it was done. */
 const UNDONE =
   /^(?:have (?:(?:a|an|some|any|the|my|our|your|this|that|of|bit|sip|taste|drop|little|small|glass|homemade|home|made) )*\w+|un (?:sorso|goccio|goccetto))$/
 
 function isWished(said: SaidOfHarm, { from, to }: WordSpan): boolean {
-  const before = said.between(from - 6, from).replace(/ha(?:nno)? chiesto/, 'chiesto')
+  const before = said
+    .between(from - 6, from)
+    .replace(/ha(?:nno)? chiesto/, 'chiesto')
+    .replace(AGED, '')
   const isIllness = /^(?:poison|intox|in\b|on\b)/.test(said.between(to, to + 1))
   return !isIllness && UNDONE.test(said.between(from, to)) && WISHED.test(before) && !HAD_BEFORE.test(before)
 }
@@ -183,7 +189,9 @@ const isIllAfterIt = (said: SaidOfHarm): boolean =>
 export const isAdult = (said: SaidOfHarm): boolean =>
   swallowedBy(said, PEOPLE, ['swallowed']).some((span) => isTooMuch(said, span)) ||
   isOfNobody(said) ||
-  swallowed(said).some((span) => said.near('pregnant', span, 14, 14) && !isOnlyAsked(said, span)) ||
+  swallowed(said).some(
+    (span) => said.near('pregnant', span, 14, 14) && !isOnlyAsked(said, span) && !isWished(said, span),
+  ) ||
   isIll(said, OTHERS) ||
   isHelpless(said) ||
   (said.spans('drunk').length > 0 && isAlarmed(said)) ||

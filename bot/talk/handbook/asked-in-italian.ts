@@ -147,6 +147,7 @@ export const askedInItalian: Readonly<Record<HandbookId, string>> = {
   honey_babies: 'miele ai neonati; il miele al bimbo piccolo; miele sotto l’anno',
   herb_oil: 'aglio sott’olio fatto in casa; olio al peperoncino; erbe sotto olio',
   no_secret: 'alcol nel succo di nascosto; metterlo nel bicchiere senza dirlo',
+  old_enough: 'a quanti anni si può bere; ha appena diciotto anni',
   illness: 'ha l’asma, può berne; malato di cuore; con la pressione alta; problemi di fegato; è epilettico',
   medicines: 'con gli antibiotici; medicine e alcol; pastiglie per la pressione',
   driving: 'posso guidare dopo; bere e guidare; dopo quanto guido',

@@ -1,3 +1,4 @@
+import { plainWords } from '../../../core/spelling/normalise-name.ts'
 import { withoutAccents } from '../lexicon/plain-text.ts'
 
 /** Lower case without accents and apostrophes; stops are kept, so that a pattern need not reach over them. */
@@ -12,15 +13,22 @@ const DRINK =
   'liquor[ei]|alcol|alcool|bicchier[ei]|vas[oi]|barattol[oi]|bottigli[ae]|amaro|sorso'
 
 const DRUG =
-  'paracetamol|acetaminophen|\\w{3,}(?:cillin|cillina|mycin|micina|prazole?o?|statin|statina|azepam|olol)|ibuprofen|aspirin|warfarin|statins?|antibiotics?|antidepressants?|ssris?|blood thinners?|anticoagulants?|beta ?blockers?|' +
+  'paracetamol|acetaminophen|valium|xanax|prozac|zoloft|ritalin|viagra|\\w+zepam|\\w{3,}(?:cillin|cillina|mycin|micina|prazole?o?|statin|statina|azepam|olol)|ibuprofen|aspirin|warfarin|statins?|antibiotics?|antidepressants?|ssris?|blood thinners?|anticoagulants?|beta ?blockers?|' +
   'antihistamines?|codeine|tramadol|sertraline|fluoxetine|citalopram|lithium|methotrexate|diazepam|painkillers?|insulin|metformin|prescription|medications?|(?:my|his|her|their|our|take|takes|taking|on|heart) medicines?|' +
   '(?:blood pressure|heart|sleeping|thyroid|epilepsy|allergy|cholesterol|hay fever|migraine|diabetes|water|anxiety|pain) (?:tablets?|pills?|medicines?|meds|medication)|(?:my|his|her|their|on|the) (?:meds|tablets|pills)|(?:tablets?|pills?) (?:for|against) (?:my|his|her|the)|' +
   'tachipirina|paracetamolo|aspirina|antibiotic[oi]|antidepressiv[oi]|statin[ae]|cumadin|coumadin|cortisone|anticoagulant[ei]|insulina|antidolorific[oi]|' +
-  '(?:pillol[ae]|pastigli[ae]|compress[ae]|medicin[ae]|farmac[oi]) (?:per|del|della|contro)|farmac[oi]|medicinal[ei]'
+  '(?:pillol[ae]|pastigli[ae]|compress[ae]|medicin[ae]|farmac[oi]) (?:per|del|della|contro)|farmac[oi]|medicinal[ei]|psicofarmac[oi]|ansiolitic[oi]|sonnifer[oi]|antistaminic[oi]|antiepilettic[oi]|la pillola|' +
+  '(?:prend|assum)\\w+ (?:\\w+ ){0,2}(?:medicin[ae]|pillol[ae]|pastigli[ae]|compress[ae]|gocce per)|facendo (?:una|la) cura|cura antibiotica|in terapia(?= con|[?.,!]|$| (?:e|puo|posso))|' +
+  '(?:take|takes|taking|took|had|having|prescribed) (?:\\w+ ){0,2}(?:medicine|medication|tablets(?! of)|pills?|a tablet|painkiller)|prescribed|(?:on|takes?|taking|using) (?:\\w+ )?(?:steroids?|hrt|the pill|ozempic|wegovy|mounjaro|contracepti\\w+|nitrates?|antipsychotics|opioids?|opiates)|' +
+  'sildenafil|viagra|naproxen|diclofenac|prednisolone|morphine|gabapentin|pregabalin|ritalin|(?:take|takes|taking|on) (?:\\w+ )?(?:meds|medicines)'
 
 const ANIMAL =
   '(?<!hot )dogs?(?! (?:rose|violet|wood))|cats?|pupp(?:y|ies)|kittens?|hens|chickens|pigs?|horses?|rabbits?|goats?|hamsters?|guinea pigs?|parrots?|hedgehogs?|' +
-  'can[ei]|gatt[oi]|gattin[oi]|cagnolin[oi]|gallin[ae]|conigli[oi]|maial[ei]|cavall[oi]'
+  'ducks|geese|ponys?|ponies|donkeys?|sheep(?! milk)|lambs|ferrets?|tortoises?|budgies?|pets?|' +
+  'can[ei]|gatt[oi]|gattin[oi]|cagnolin[oi]|gallin[ae]|conigli[oi]?|maial[ei]|cavall[oi]|capr[ae]|capretta|pecor[ae]|anatr[ae]|oche|asin[oi]|pappagall[oi]|criceti?|furett[oi]|tartarug[ae]|animal[ei]|uccell[oi]|uccellin[oi]|polli'
+
+/** Those too that help themselves in the hedge. */
+const BEAST = `${ANIMAL}|birds?(?! cherr)|squirrels?|fox(?:es)?|badgers?|wildlife|animals?`
 
 const BABY =
   'bab(?:y|ys|ies)|infants?|newborns?|\\d+ (?:months?|mos?) old|months? old|under (?:one|1)|first birthday|dummy|pacifier|teething|ciuccio|neonat[oaie]|lattant[ei]|\\d+ mesi|bimb[oaie]'
@@ -36,7 +44,30 @@ const ILLNESS =
   'asma|asmatic[oai]|epiless\\w+|epilettic\\w+|cardiopatic\\w+|mal(?:ato|ata) di cuore|problemi di (?:cuore|fegato|reni|stomaco)|pressione alta|ipertes\\w+|cirrosi|epatite|gotta|chemio\\w*|tumore|ictus|infarto|ulcera|gastrite|reflusso|pancreatite|vertigini'
 
 const PERSON =
-  'he|she|they|him|her|my|our|his|mum|mom|dad|nan|gran|granny|grandad|grandpa|uncle|aunt|wife|husband|brother|sister|mother|father|neighbour|mate|cousin|friend|guest|guests|somebody|someone|anybody|anyone|who|people|i|ive|im|a|mio|mia|nostr[oa]|amic[oa]|ospite|qualcuno|zi[oa]|nonn[oa]|ho|ha|chi'
+  'he|she|hes|shes|they|theyre|him|her|my|our|his|mum|mom|dad|nan|gran|granny|grandad|grandpa|uncle|aunt|wife|husband|brother|sister|mother|father|neighbour|mate|cousin|friend|guest|guests|somebody|someone|anybody|anyone|who|people|i|ive|im|a|mio|mia|nostr[oa]|amic[oa]|ospite|qualcuno|zi[oa]|nonn[oa]|ho|ha|chi'
+
+const WOMAN =
+  'wife|girlfriend|partner|sister|daughter|mum|mom|aunt|cousin|niece|friend|guest|neighbour|neighbor|colleague|she|shes|who|whos|somebody|someone|anyone|mother|woman|women|lady|in law|couple|they|theyre|we|were'
+
+const PEOPLE = `${WOMAN}|boyfriend|husband|brother|son|dad|father|uncle|nephew|mate|man|men|boss|gran|nan|granny|grandad|grandpa|he|hes|ive|im|i|people|guests`
+
+const ALLERGEN =
+  '(?:tree ?)?nuts?|almonds?|walnuts?|hazelnuts?|pistachios?|peanuts?|cashews?|pecans?|dairy|milk|cream|eggs?|lactose|gluten|wheat|soya?|sesame|mustard|celery|sulphites?|sulfites?|strawberr(?:y|ies)|citrus|kiwi|honey|fish|shellfish'
+
+const ALLERGENE =
+  'noc[ie]|nocciol[ae]|mandorl[ae]|pistacch[io]+|arachid[ei]|latticini|latte|panna|uov[ao]|lattosio|glutine|grano|soia|sesamo|sedano|senape|solfiti|fragol[ae]|agrumi|miele'
+
+/** What is had of it, or asked for. */
+const TIPPLE =
+  '(?:an?|one|two|three|the|\\d+|another|little|small|my|some) (?:\\w+ ){0,2}?(?:glass(?:es)?(?! (?:jar|bottle|lid))|sips?|shots?|drops?|tastes?|nips?|drinks?|tots?)|(?:after|before|with) (?:one|two|an? (?:small|little|quick) one|tasting|drinking|having|it)|' +
+  '(?:have|had|having|try|taste|drink|drinking|sip) (?:one|it|some|a|any|this|too)|(?:can|may|could) (?:i|he|she|they|we) (?:taste|try|drink)|' +
+  'bicchier\\w+|sors[oi]|gocc\\w+|assaggi\\w*|provarl\\w+|ber(?:e|lo|la|ne)|bevut\\w+'
+
+/** What is driven, ridden or worked with. */
+const MACHINE =
+  'driv(?:e|es|ing|er|ers)|(?:the|my|our|a|by) car(?! (?:boot|park))|motor ?(?:bike|cycle)|scooter|moped|(?:on|ride|riding|by|take) (?:my |the |a )?(?:bike|bicycle)|cycl(?:e|ing)|minibus|lorry|tractor|fork ?lift|chain ?saw|(?:circular|band|table|power) saw|power tools?|' +
+  'mow(?:er|ing)?|machines|machinery|(?:fly|pilot)(?:ing)? (?:a|the|my)|sail(?:ing)?|up (?:a|the) ladder|go(?:ing)? (?:for a )?swim(?:ming)?|over the limit|drink driv(?:e|ing)|breathaly\\w+|' +
+  'guid(?:are|o|i|ando|atore|iamo|ano)|chi guida|(?:la|in|mia) macchina|(?:in|l) auto|in moto|motorino|monopattino|in bici(?:cletta)?|motosega|macchinari|trattore|muletto|al volante|patente'
 
 const WILD = 'berr(?:y|ies)|roots?|plants?|herbs?|bush|fruits?|bacch[ae]|bacca|radic[ei]|piant[ae]|erb[ae]|frutt[io]'
 
@@ -85,7 +116,8 @@ const ASKED: readonly Asked[] = [
   {
     entry: 'medicines',
     says: words(DRUG),
-    unless: /\b(?:cough|home) (?:medicine|remedy)|medicine (?:bottle|cabinet|chest)|old medicine\b/,
+    unless:
+      /\b(?:cough|home) (?:medicine|remedy)|medicine (?:bottle|cabinet|chest)|old medicine|(?:campden|steril\w+|dishwasher|effervescent) (?:tablets?|pills?)\b/,
   },
   {
     entry: 'illness',
@@ -96,16 +128,27 @@ const ASKED: readonly Asked[] = [
     entry: 'pregnancy',
     says: words(
       '(?:im|i am|shes|she is|my \\w+ is|wife is|friend is) (?:\\w+ )?(?:\\d+ |\\w+ )?(?:weeks?|months?) (?:along|gone)|in the family way|bun in the oven|' +
-        'aspett\\w+ un (?:bambin[oa]|figli[oa])|sono (?:al|di) (?:\\w+ )?(?:mese|mesi|settimane)|(?:im|i am|shes|she is) \\d+ (?:weeks|months)(?=.*\\b(?:sips?|glass|drink|taste|drop|ok|safe)\\b)|incinta|in gravidanza|allatt\\w+|(?:im|i am|shes|she is|wife is|friend is) expecting(?! (?:guests|it|\\d))',
+        'aspett\\w+ un (?:bambin[oa]|figli[oa])|sono (?:al|di) (?:\\w+ )?(?:mese|mesi|settimane)|(?:im|i am|shes|she is) \\d+ (?:weeks|months)(?=.*\\b(?:sips?|glass|drink|taste|drop|ok|safe)\\b)|incinta|in gravidanza|allatt\\w+|dolce attesa|futura mamma|future mamme|partoris\\w+|partorir\\w*|cerc\\w+ (?:\\w+ ){0,2}(?:un )?(?:bambino|figlio)|rimanere incinta|(?:moglie|sorella|vicina|amica|ospite|figlia|cognata|cugina|lei|sono) (?:e )?(?:al|alla) \\w+ (?:mese|settimana)|' +
+        `(?:im|i am|${WOMAN})(?: is| are| am| who is| whos)? expecting(?=$|[?.!,]| (?:a (?:baby|child|little)|(?:her|our|their|his) (?:first|second|third|next|baby)|twins|again|and|so|in|can|could|may|is|would|too|another|soon|or|but|right|what|does|should|wants?|have|has|had|asked|asks|keeps|allowed|try|taste|drink|the|an? (?:sip|drop|taste|glass|small|little|drink)|to (?:drink|have|taste|try))(?!\\p{L}))|` +
+        `(?:${WOMAN})(?: is| are| s)? due (?:in (?:\\w+ )?(?:jan|feb|mar|apr|may|jun|jul|aug|sep|oct|nov|dec|spring|summer|autumn|winter|weeks|months)\\w*|any day|next month|soon)|expectant (?:${WOMAN})|(?:mum|mom|mother)s? to be|` +
+        'be pregnant|\\d+ weeks (?:along|gone)|trimester|having (?:a|her|our|another) bab(?:y|ies)|baby (?:is )?on the way|with child|try(?:ing)? (?:for a (?:baby|child)|to (?:conceive|get pregnant|fall pregnant|have a baby))|(?:doing|having|going through) ivf|' +
+        '(?:breast|chest) ?(?:feed|feeds|feeding|fed|milk)|lactating|(?:express|pump)ing milk|feed(?:ing|s)? (?:the|my|her|our) (?:baby|newborn|little one) (?:myself|herself|too|still)|nursing (?:mum|mom|mother|woman|women|a baby|her|my|the|our|friend|guest)\\w*|' +
+        `(?:im|i am|ive been|${WOMAN})(?: is| are| s)? (?:still )?nursing(?! (?:a drink|a beer|a glass|home|hangover))`,
     ),
   },
   {
     entry: 'allergens',
     says: words(
-      'allerg(?:y|ic|ies)|anaphyla\\w+|epi ?pen|lactose|intoleran(?:t|ce|ces)|allergi[ac]\\w*|allergie|intolleran\\w+',
+      'allerg(?:y|ic|ies)|anaphyla\\w+|epi ?pen|lactose|intoleran(?:t|ce|ces)|allergi[ac]\\w*|allergie|intolleran\\w+|(?:in|get|gets|got|has|have|had|with) hives|hives (?:from|if|when)|orticaria|' +
+        `(?:cant|cannot|can not|mustnt|must not|may not|shouldnt|doesnt|dont|not allowed to|unable to) (?:have|eat|take|touch|tolerate) (?:\\w+ ){0,2}?(?:${ALLERGEN}(?<!gluten|wheat))|` +
+        `(?:${PEOPLE}) (?:\\w+ ){0,2}?(?:react(?:s|ed)? (?:badly |strongly )?to|sensitive to(?! (?:light|heat|cold|the smell|bitter|sweet|alcohol))|(?:get|gets|got|come|comes|came|break|breaks|broke) (?:\\w+ ){0,2}?rash)|` +
+        `non (?:puo|posso|possono|deve|devono|toller\\w+) (?:\\w+ ){0,2}?(?:${ALLERGENE})(?<!glutine)|non toller\\w+|sensibil[ei] (?:al|alle|ai|agli|alla)|(?:mi|gli|le) vien\\w+ (?:\\w+ ){0,2}(?:sfogo|eruzione|bolle) con`,
     ),
   },
-  { entry: 'diabetes', says: words('coeliacs?|celiacs?|gluten|celiac[oai]|celiach[ie]|glutine') },
+  {
+    entry: 'diabetes',
+    says: words('coeliacs?|celiacs?|gluten|wheat allergy|cant have wheat|celiac[oaih]e?|celiach[ie]|glutine'),
+  },
   {
     entry: 'driving',
     says: words(
@@ -114,6 +157,12 @@ const ASKED: readonly Asked[] = [
     ),
     unless:
       /\bdriv(?:e|es|ing) (?:me|us|everyone|off|out|away|them|it|the|this|these|all|bottles|jars|everything) ?(?:mad|crazy|nuts|the)?\b/,
+  },
+  {
+    entry: 'driving',
+    says: both(MACHINE, TIPPLE),
+    unless:
+      /\bdriv(?:e|es|ing) (?:me|us|everyone|them|it) ?(?:mad|crazy|nuts)|(?:ice|washing|sewing|coffee|bottling|vending) machines?|\b(?:leave|left|keep|carry|transport) (?:\w+ ){0,4}in (?:the|my) car\b/,
   },
   {
     entry: 'honey_babies',
@@ -145,7 +194,8 @@ const ASKED: readonly Asked[] = [
   {
     entry: 'pets',
     says: words(
-      `(?:give|giving|feed|feeding|let|safe for|ok(?:ay)? for|fine for|bad for|good for|throw|dare|darle|dargli|darne)(?=.{0,40}(?<![\\p{L}])(?:${ANIMAL})(?!\\p{L}))|` +
+      `(?:give|giving|feed|feeding|let|safe for|ok(?:ay)? for|all right for|fine for|bad for|good for|poisonous to|toxic to|throw|hurt|harm|kill|dare|darle|dargli|darne)(?=.{0,50}(?<![\\p{L}])(?:${BEAST})(?!\\p{L}))|` +
+        `(?:can|may|could) (?:\\w+ ){0,2}?(?:birds?|squirrels?|animals?) (?:have|eat|drink|lick|try)|(?:${ANIMAL}) (?:wants?|would like|begs?|is begging|likes?|loves?) (?:some|a (?:lick|taste|sip|drop|bit|little))|` +
         `(?:${ANIMAL}) (?:\\w+ ){0,2}(?:have|eat|drink|lick|licks|try|tries|taste|mangiare|bere|leccare|(?:likes|loves) (?:\\w+ )?(?:${DRINK}))`,
     ),
     unless: /\b(?:give|feed|keep) .{0,25}(?:away from|out of reach of)|hangover|hair of the dog/,
@@ -153,8 +203,8 @@ const ASKED: readonly Asked[] = [
   {
     entry: 'pets',
     says: both(
-      '(?:al|alle|ai|agli) (?:cane|cani|gatto|gatti|galline|conigli|maiali|cavalli)',
-      `${DRINK}|ciliegie|amarene|frutta|prugn\\w+|bucce|uva|uvetta`,
+      `(?:al|allo|alla|alle|ai|agli|all) (?:mi[oae]i? )?(?:${ANIMAL})`,
+      `${DRINK}|ciliegie|amarene|frutta|prugn\\w+|bucce|uva|uvetta|dar(?:e|ne|lo|la|li|le)|fa(?:nno)? male|va bene|un po|lamponi|pericolos\\w+`,
     ),
   },
   {
@@ -162,7 +212,10 @@ const ASKED: readonly Asked[] = [
     says: words(
       '(?:recovering|ex|former|dry) alcoholics?|alcoholics anonymous|in recovery|(?:is|been|hes|shes|im|am|are|went|gone|getting|now|staying) sober|teetotal\\w*|sobriety|on the wagon|' +
         '(?:doesnt|dont|does not|cant|no longer|stopped) drink(?:ing)?(?: (?:alcohol|any more|anymore|at all))?(?=.*\\b(?:cake|guests?|friends?|serve|give|without|food|dessert|trifle)\\b)|' +
-        'ex alcolist[ai]|alcolist[ai]|astemi[oaie]|ha smesso di bere',
+        `alcoholics(?! anonymous)|(?:an|was|were|is|former|known|dry) alcoholic(?=$|[?.!,]| (?:and|or|who|so|to|has|have|can|may|could|would|will|but|in|at|with|for|is|if|now|friend|guest|uncle|any|too|drink it|taste|try|want|wants)(?! (?:or not)))|in (?:the )?aa|aa meetings?|` +
+        `(?:quit|quits|gave up|given up|giving up|gives up|stopped|packed in|swor[en] off|(?<!(?:boil|burn|cook|evaporat|driv|steam|cool)\\w* )off) (?:the )?(?:drinking(?! (?:tea|coffee|it|water|milk|cola|the|that|this|them))|drink|booze|sauce)|(?:drink|drinking|alcohol|booze) problems?|problems? with (?:drink|drinking|alcohol)|used to drink(?! (?:it|this|that|them|tea|coffee|a))|rehab|` +
+        `(?:former|ex|heavy|problem) drinkers?|(?:${PEOPLE})(?: is| has| have| s| was)? (?:been )?(?:dry|clean) (?:for|since)|(?<!(?:boil|burn|cook|evaporat|driv|steam)\\w* )off alcohol|doesnt drink (?:any more|anymore)|relapse\\w*|` +
+        'alcolist[ai]|alcolismo|alcolizzat[oaie]|alcolisti anonimi|astemi[oaie]|smess\\w+ (?:di|con) (?:bere|l alcol)|smett\\w+ di bere|non bev\\w+ piu|problem[ai] (?:con|di|d) (?:l )?(?:alcol|alcool|bere)|comunita (?:per|di recupero)|in recupero|(?:e|essere|stat[oa]|sono|rimast[oa]|rimanere) sobri[oa]|disintossica\\w+',
     ),
   },
   {
@@ -277,6 +330,17 @@ export function dangerAsked(text: string): string | null {
   const said = plain(text)
   return ASKED.find(({ says, unless }) => says.test(said) && unless?.test(said) !== true)?.entry ?? null
 }
+
+/** Before what somebody takes by prescription: `my gran is on steroids`. */
+const TAKEN = /(?:^| )(?:on|takes|taking|took|prescribed|prend[oe]|prendono|sotto) (?:\p{L}+ ){0,3}$/u
+const MADE =
+  /\b(?:put|puts|putting|add|adding|in|into|infus\p{L}*|steep\p{L}*|dissolv\p{L}*|crush\p{L}*|mix\p{L}*|make|making|start|plan|spike|slip|mett\p{L}*|aggiung\p{L}*|sciogl\p{L}*|nel|nella|far\p{L}*)\b|\d/u
+
+/** Whether a medicine whose name begins at this word is one that somebody takes, and nothing is made with it. */
+export const isTakenBySomebody = (text: string, { from }: { readonly from: number }): boolean =>
+  TAKEN.test(`${plainWords(text).slice(0, from).join(' ')} `) &&
+  dangerAsked(text) === 'medicines' &&
+  !MADE.test(plain(text))
 
 /** Asked of methanol as such, not of a spirit to be used. */
 const OF_METHANOL =

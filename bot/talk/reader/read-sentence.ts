@@ -23,7 +23,7 @@ import {
   SURE,
 } from './asked-of-handbook.ts'
 import { askedPlainly, isFreezingAsked } from './asked-plainly.ts'
-import { isOfMethanol } from './danger-asked.ts'
+import { isOfMethanol, isTakenBySomebody } from './danger-asked.ts'
 import { entryOfClause, type FindEntry } from './entry-of-clause.ts'
 import { callOf, isDeedRead, isDeedTold, readingOf } from './frame-reading.ts'
 import { hiddenDanger, hiddenPlant } from './hidden-danger.ts'
@@ -65,7 +65,8 @@ function readPlainly(text: string, knows: Knows): TalkReading {
   const sentence = sentenceIn(text, knows)
   const danger = refusedIn(text)[0]
   if (danger?.id === 'denatured' && isOfMethanol(text)) return topic({ id: 'methanol', others: [] })
-  if (danger !== undefined && (danger.id === 'drugs' || !isOfGarden(sentence)))
+  const isTaken = danger !== undefined && isTakenBySomebody(text, danger)
+  if (danger !== undefined && !isTaken && (danger.id === 'drugs' || !isOfGarden(sentence)))
     return { kind: 'refused', problem: danger.problem }
   const told = knows.command === undefined ? dangerTopic(sentence) : null
   if (told === null && knows.command === undefined && isElsewhere(sentence)) return { kind: 'lost', nearest: [] }

@@ -1,7 +1,7 @@
 import type { Sentence } from '../bits/bit.ts'
 import type { TalkReading } from '../frames/reading.ts'
 import { dangerAsked } from './danger-asked.ts'
-import { isForChild } from './for-a-child.ts'
+import { whoIsYoung } from './for-a-child.ts'
 
 /** Greetings and thanks, said alone. */
 export function smallTalk(sentence: Sentence): TalkReading | null {
@@ -45,7 +45,9 @@ export function dangerTopic({ bits, has, typed }: Sentence): string | null {
   if (has('pregnant')) return 'pregnancy'
   const asked = dangerAsked(typed.text)
   if (asked !== null) return asked
-  if ((has('infant') && has('kitchen')) || isForChild(typed.text)) return 'children'
+  const young = whoIsYoung(typed.text)
+  if (young === 'nearly') return 'old_enough'
+  if (young === 'child' || (has('infant') && has('kitchen'))) return 'children'
   const isSpirit = bits.some(
     ({ kind, value, role }) =>
       kind === 'spirit' ||

@@ -179,6 +179,7 @@ export type SafetyId =
   | 'honey_babies'
   | 'herb_oil'
   | 'no_secret'
+  | 'old_enough'
 
 export type DairyId = 'cream' | 'condensed_milk' | 'egg' | 'plant_milk'
 

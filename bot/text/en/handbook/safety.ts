@@ -382,6 +382,20 @@ export const safety: HandbookPart<SafetyId> = {
     trust: 'from memory',
     next: null,
   },
+  old_enough: {
+    title: 'Old enough to drink',
+    asked: [
+      'my nineteen year old wants a glass',
+      'is eighteen old enough for liqueur',
+      'drinking age of eighteen or twenty one',
+      'student of twenty at the stall',
+      'just turned eighteen',
+    ],
+    text: 'At 18 to 20 it depends on where you are. Most countries say 18, the United States and a few others say 21, and some want more years for spirits than for wine. Go by the law there, and ask to see their age if you don’t know it. Nobody younger gets any.',
+    source: 'ages in law as commonly given, ask where you live',
+    trust: 'from memory',
+    next: null,
+  },
   no_secret: {
     title: 'Alcohol that somebody doesn’t know about',
     asked: [
