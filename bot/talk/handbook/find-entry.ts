@@ -20,6 +20,10 @@ const BAR = { ofTheTrade: 0.45, other: 0.7 } as const
 /** What the best way of an entry counts beside the share that all its ways explain together. */
 const BEST_WAY = 0.5
 
+/** What it counts beside these how likely the entry is by all words of the sentence, as a logarithm, none of them less than so likely. */
+const LIKELIHOOD = 0.06
+const LEAST_LIKELY = 0.01
+
 /** What a word of the sentence counts that only the answer has, beside one of its ways. */
 const IN_ANSWER = 0.5
 
@@ -58,6 +62,7 @@ export const judged = <Id extends string>(index: AskedIndex<Id>, text: string, i
   const foreign = terms.filter((term) => otherMatters.has(term))
   const isAWay = (entry: Id): boolean =>
     index.ways(entry).some((way) => way.filter((term) => terms.includes(term)).length >= NEARLY_WHOLE * way.length)
+  const likelihoods = index.likelihoods(terms)
   return [...index.fits(plants.length > 0 ? [...terms, FRUIT] : terms)]
     .map(([id, fit]) => {
       // Of `do i wash the damsons` the plant is any fruit, where an entry speaks of fruit.
@@ -78,7 +83,9 @@ export const judged = <Id extends string>(index: AskedIndex<Id>, text: string, i
       const isWhole = isHandbook && said.length >= LEAST_WORDS && said.length <= MOST_WORDS
       const isEnough = telling.length > 1 || (isOwn && isWhole)
       const bar = explained.some(index.isOfTheTrade) ? BAR.ofTheTrade : BAR.other
-      return { id, share, rank: share + BEST_WAY * fit, isOverBar: share >= bar && (isEnough || isAWay(id)) }
+      const likelihood = likelihoods.get(id) ?? 0
+      const rank = share + BEST_WAY * fit + LIKELIHOOD * Math.log(likelihood + LEAST_LIKELY)
+      return { id, share, likelihood, rank, isOverBar: share >= bar && (isEnough || isAWay(id)) }
     })
     .sort((one, other) => other.rank - one.rank)
 }

@@ -2,6 +2,7 @@ import MiniSearch from 'minisearch'
 import { once } from '../../../core/once.ts'
 import { plainWords } from '../../../core/spelling/normalise-name.ts'
 import type { Handbook, HandbookEntry, HandbookId } from '../../text/messages/handbook.ts'
+import { softmax } from '../hunch/softmax.ts'
 import { askedInItalian } from './asked-in-italian.ts'
 import { askedOtherwise } from './asked-otherwise.ts'
 import { smallWords } from './small-words.ts'
@@ -21,6 +22,9 @@ const SMALL_WEIGHT = 0.05
 
 const smallTerms: ReadonlySet<string> = new Set([...smallWords].flatMap(termsOf))
 
+/** Words that are spread over the entries as in the whole handbook, added to those of each: the more, the less a rare one decides. */
+const SPREAD_WORDS = 100
+
 /** A number tells how much, not what. */
 const isSmall = (term: string): boolean => smallTerms.has(term) || /\d/.test(term)
 
@@ -33,6 +37,11 @@ const waysOf = ([id, { title, asked }]: [string, HandbookEntry]): readonly Way<H
 export interface AskedIndex<Id> {
   /** The entries that share a term with these, each with how near its nearest way is, 0 to 1, where 1 is the nearest of all. */
   fits(terms: readonly string[]): ReadonlyMap<Id, number>
+  /**
+   * How likely each entry is meant, all adding up to 1, if its words come as often as in its ways (naive Bayes): what all of a sentence
+   * speaks for, small words too.
+   */
+  likelihoods(terms: readonly string[]): ReadonlyMap<Id, number>
   /** The terms of each way in which it is asked. */
   ways(entry: Id): readonly (readonly string[])[]
   /** Whether a way in which it is asked, or its title, has the term. */
@@ -47,6 +56,25 @@ export interface AskedIndex<Id> {
   isOfTheTrade(term: string): boolean
   /** The words of all ways as they are spelt. */
   readonly words: ReadonlySet<string>
+}
+
+/** How many words there are, of each entry, of each term, and of each term in each entry. */
+function countedIn<Id>(ways: readonly (readonly [Id, ReadonlySet<string>])[]) {
+  const ofEntry = new Map<Id, number>()
+  const ofTerm = new Map<string, number>()
+  const inEntry = new Map<Id, Map<string, number>>()
+  let all = 0
+  for (const [entry, terms] of ways) {
+    const own = inEntry.get(entry) ?? new Map<string, number>()
+    inEntry.set(entry, own)
+    for (const term of terms) {
+      own.set(term, (own.get(term) ?? 0) + 1)
+      ofTerm.set(term, (ofTerm.get(term) ?? 0) + 1)
+    }
+    ofEntry.set(entry, (ofEntry.get(entry) ?? 0) + terms.size)
+    all += terms.size
+  }
+  return { all, ofEntry, ofTerm, inEntry }
 }
 
 /** The index of these ways; `answerOf` gives what else tells of an entry. */
@@ -74,6 +102,8 @@ export function askedIndex<Id extends string>(
     for (const term of terms) entriesWith.set(term, (entriesWith.get(term) ?? 0) + 1)
   }
 
+  const times = countedIn(ways.map(({ entry, asked }) => [entry, new Set(termsOf(asked))]))
+
   const single = new Map(
     [...termsOfWays].map(([entry, of]) => {
       const telling = of.map((terms) => terms.filter((term) => !isSmall(term)))
@@ -90,6 +120,21 @@ export function askedIndex<Id extends string>(
       // The nearest way of an entry comes first.
       for (const { entry, score } of found) if (!fits.has(entry)) fits.set(entry, score / best)
       return fits
+    },
+    likelihoods(terms) {
+      const entries = [...times.ofEntry]
+      const scores = entries.map(([entry, words]) =>
+        terms.reduce((sum, term) => {
+          const all = times.ofTerm.get(term)
+          if (all === undefined) return sum
+          const usual = all / times.all
+          return (
+            sum + Math.log(((times.inEntry.get(entry)!.get(term) ?? 0) / usual + SPREAD_WORDS) / (words + SPREAD_WORDS))
+          )
+        }, 0),
+      )
+      const shares = softmax(scores)
+      return new Map(entries.map(([entry], at) => [entry, shares[at]!]))
     },
     ways: (entry) => termsOfWays.get(entry) ?? [],
     asks: (entry, term) => termsOfEntry.get(entry)?.has(term) ?? false,
