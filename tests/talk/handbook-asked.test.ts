@@ -7,8 +7,8 @@ const answered = async (text: string): Promise<string> => String((await talker()
 
 /** What was measured, less three of the forty-eight. */
 it.each([
-  ['English', 1, 0.73],
-  ['Italian', 2, 0.54],
+  ['English', 1, 0.79],
+  ['Italian', 2, 0.58],
 ] as const)('questions in plain %s are answered by their entry', async (_, at, least) => {
   let right = 0
   for (const row of ASKED) if ((await answered(row[at])) === row[0]) right++
@@ -31,6 +31,25 @@ it.each([
     expect(await answered(text)).toBe(entry)
   },
 )
+
+it.each([
+  ['how long have we got once the bottle is cracked open', 'keep_opened'],
+  ['is a brass pan alright to melt the sugar in', 'pans'],
+  ['are tin lids alright on jars for jelly', 'metal_lid'],
+  ['can you press the pulp or is that bad', 'squeeze'],
+])(
+  'what is asked stands before a word that would be a trouble, where the sentence looks asked: %s',
+  async (text, entry) => {
+    expect(await answered(text)).toBe(entry)
+  },
+)
+
+it.each([
+  ['should it all go in together or by stages', 'spices_when'],
+  ['would it matter whether the syrup goes into the alcohol or the other way about', 'water_order'],
+])('what is surely asked needs less to be found: %s', async (text, entry) => {
+  expect(await answered(text)).toBe(entry)
+})
 
 it.each([
   ['can i make limoncello with vodka', 'plan'],

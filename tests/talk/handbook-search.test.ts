@@ -1,6 +1,8 @@
 import { describe, expect, it } from 'vitest'
-import { findEntry } from '../../bot/talk/handbook/find-entry.ts'
+import { findEntry, findLikelyEntry, judged } from '../../bot/talk/handbook/find-entry.ts'
+import { indexOf } from '../../bot/talk/handbook/handbook-index.ts'
 import { findEntryRespelt } from '../../bot/talk/handbook/respell.ts'
+import { termsOf } from '../../bot/talk/handbook/terms.ts'
 import { handbook } from '../../bot/text/en/handbook/index.ts'
 import { SEED } from '../runs.ts'
 import { readOffTopic, sentencesOf } from './corpus.ts'
@@ -62,6 +64,43 @@ describe('the handbook is found', () => {
     )
     expect(Math.round(1000 * (right - mended))).toBeLessThanOrEqual(150)
     expect(mended).toBeGreaterThan(asTyped)
+  })
+})
+
+describe('entries that explain as much', () => {
+  const index = indexOf(handbook)
+
+  it('are told apart by how often their ways have all of the words', () => {
+    for (const [text, id, other] of [
+      ['what happens to the plums after', 'spent_fruit', 'peeled_fruit'],
+      ['does a cream one go bad', 'keep_cream', 'plant_milk'],
+    ] as const) {
+      const likelihoods = index.likelihoods(termsOf(text))
+      expect(likelihoods.get(id)!, text).toBeGreaterThan(likelihoods.get(other)!)
+    }
+  })
+
+  it('share one likelihood, and words that no way has change none', () => {
+    const sum = (of: ReadonlyMap<string, number>) => [...of.values()].reduce((all, each) => all + each, 0)
+    const asked = index.likelihoods(termsOf('how long does it keep'))
+    expect(sum(asked)).toBeCloseTo(1, 9)
+    expect(index.likelihoods([...termsOf('how long does it keep'), 'zzzz'])).toEqual(asked)
+  })
+})
+
+it('an entry that has its words from ways of nothing to do with each other is no answer', () => {
+  const text = 'con che cosa tolgo la scorza'
+  const [first] = judged(indexOf(handbook), text, true)
+  expect(first!.share).toBeGreaterThan(0.9)
+  expect(findEntry(text, handbook)).toBeNull()
+})
+
+describe('the likeliest entry', () => {
+  it('is found below the bar, where it is likely enough', () => {
+    const text = 'should it all go in together or by stages'
+    expect(findEntry(text, handbook)).toBeNull()
+    expect(findLikelyEntry(text, handbook)?.id).toBe('spices_when')
+    expect(findLikelyEntry('zeppelins over the harbour tonight', handbook)).toBeNull()
   })
 })
 

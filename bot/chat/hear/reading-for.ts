@@ -4,7 +4,7 @@ import { dayAt } from '../../../core/quantity/time/zone.ts'
 import type { Person } from '../../../store/person.ts'
 import type { Path } from '../../calls/signatures.ts'
 import type { TalkReading } from '../../talk/frames/reading.ts'
-import { findEntry } from '../../talk/handbook/find-entry.ts'
+import { findEntry, findLikelyEntry } from '../../talk/handbook/find-entry.ts'
 import { findSymptomTold } from '../../talk/handbook/find-symptom-told.ts'
 import { findEntryRespelt } from '../../talk/handbook/respell.ts'
 import { hunch } from '../../talk/hunch/hunch.ts'
@@ -42,6 +42,7 @@ export function readingFor(line: string, dispatch: Dispatch, person: Person, com
     ...surroundingsOf(dispatch, person),
     findEntry: (text) => findEntry(text, dispatch.language.handbook),
     findRespelt: (text) => findEntryRespelt(text, dispatch.language.handbook),
+    findLikely: (text) => findLikelyEntry(text, dispatch.language.handbook),
     findSymptom: findSymptomTold,
     hunch: dispatch.hunch ?? hunch,
     ...(talk !== undefined && { said: talk.of(whoAt(userId, placeOf(dispatch)), nowMs) }),

@@ -7,6 +7,8 @@ export interface FoundEntry {
   readonly id: HandbookId
   /** How much of the sentence the entry explains, 0 to 1. */
   readonly share: number
+  /** How likely it is the one among all, 0 to 1. */
+  readonly likelihood: number
   /** Others that are over the bar, the nearest first. */
   readonly others: readonly HandbookId[]
 }
@@ -23,6 +25,9 @@ const BEST_WAY = 0.5
 /** What it counts beside these how likely the entry is by all words of the sentence, as a logarithm, none of them less than so likely. */
 const LIKELIHOOD = 0.06
 const LEAST_LIKELY = 0.01
+
+/** One that is less likely is no answer, however much it explains: its words come from ways that have nothing to do with each other. */
+const UNLIKELY = 0.03
 
 /** What a word of the sentence counts that only the answer has, beside one of its ways. */
 const IN_ANSWER = 0.5
@@ -85,10 +90,18 @@ export const judged = <Id extends string>(index: AskedIndex<Id>, text: string, i
       const bar = explained.some(index.isOfTheTrade) ? BAR.ofTheTrade : BAR.other
       const likelihood = likelihoods.get(id) ?? 0
       const rank = share + BEST_WAY * fit + LIKELIHOOD * Math.log(likelihood + LEAST_LIKELY)
-      return { id, share, likelihood, rank, isOverBar: share >= bar && (isEnough || isAWay(id)) }
+      return {
+        id,
+        share,
+        likelihood,
+        rank,
+        isOverBar: share >= bar && likelihood >= UNLIKELY && (isEnough || isAWay(id)),
+      }
     })
     .sort((one, other) => other.rank - one.rank)
 }
+
+const foundAs = ({ id, share, likelihood }: Omit<FoundEntry, 'others'>) => ({ id, share, likelihood })
 
 /**
  * The entry that a question is answered with, or null where none explains enough of it. Words that no entry knows count in
@@ -102,5 +115,15 @@ export function findEntry(text: string, handbook: Handbook): FoundEntry | null {
     entries.find(({ isOverBar, rank, share }) => isOverBar && share >= WHOLE && rank >= first!.rank - NEAR)
   if (best === undefined) return null
   const others = entries.filter((each) => each.isOverBar && each !== best)
-  return { id: best.id, share: best.share, others: others.slice(0, MOST_OTHERS).map(({ id }) => id) }
+  return { ...foundAs(best), others: others.slice(0, MOST_OTHERS).map(({ id }) => id) }
+}
+
+/** What the likeliest entry has to explain of a question that is surely one of the handbook, and how likely it has to be. */
+const LIKELY = { share: 0.3, likelihood: 0.5 } as const
+
+/** The entry that stands before all others, where it is likely though it is below the bar. */
+export function findLikelyEntry(text: string, handbook: Handbook): FoundEntry | null {
+  const [first] = judged(indexOf(handbook), text, true)
+  if (first === undefined || first.share < LIKELY.share || first.likelihood < LIKELY.likelihood) return null
+  return { ...foundAs(first), others: [] }
 }

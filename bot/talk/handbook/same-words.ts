@@ -26,7 +26,7 @@ const SAME =
   'sugar sugars zucchero zuccheri; sweeten sweetening sweetened addolcire dolcificare dolcifico zuccherare zuccherato; ' +
   'syrup sciroppo sciroppi; alcohol booze alcol alcool; water acqua; honey miele; cream panna; milk latte; egg eggs uovo uova; ' +
   'yolk yolks tuorlo tuorli; white whites bianco bianca; label labels etichetta etichette; sell selling sold flog vendere vendo venderlo; ' +
-  'light luce; dark darkness buio; sun sunny sunlight sunshine sole; warm warmer hot caldo calda calore; ' +
+  'light luce daylight; dark darkness buio; sun sunny sunlight sunshine sole; warm warmer hot caldo calda calore; ' +
   'heat heating heated scaldare scaldo scaldarlo riscaldare; cold chilled freddo fredda; cool raffreddi raffreddare; ' +
   'filter filtering filtro filtri filtrare; settle settling decantare decanto deposita depositare; ' +
   'crush crushed mash squash schiacciare schiaccio schiacciata; blend blitz frullare frullo; cut tagliare taglio; ' +

@@ -5,6 +5,7 @@ import type { FrameTried } from '../frames/score.ts'
 import { wordSet } from '../lexicon/concepts.ts'
 import { type Concept, DEEDS } from '../lexicon/lexicon.ts'
 import { isAsked } from './is-told.ts'
+import { isStillGoodAsked } from './still-good.ts'
 
 /** A handbook entry or a symptom stands before a call that only a plant speaks for. */
 export const SURE = 4.6
@@ -68,6 +69,14 @@ const isOfOwn = ({ typed, has }: Sentence): boolean =>
   (/^(?:why|whys|perche)$/.test(typed.tokens.find(({ kind }) => kind === 'word')?.text ?? '') &&
     typed.tokens.some(({ text }) => /^(?:it|this|that|its|lo|la|questo|questa)$/.test(text)))
 
+/** `How do i make it less strong`, `come lo salvo`: to be mended. */
+const TO_MEND =
+  /\b(?:make|fix|mend|save|rescue|cure|sort) (?:it|this|that|them)\b|\b(?:rimedi\p{L}*|salv(?:o|are|arlo|arla)|aggiust\p{L}*)\b/u
+
+/** What went wrong with a drink of one’s own, which may still be good or is to be mended, is no question of what happens to any. */
+export const isOwnTrouble = (sentence: Sentence, text: string): boolean =>
+  isOfOwn(sentence) || (isStillGoodAsked(text) && !beginsAsking(sentence)) || TO_MEND.test(sentence.typed.text)
+
 /** Neither does a question stand before these. */
 const PRESSING: ReadonlySet<SymptomId> = new Set([...MAY_BURST, 'mould', 'broken_glass'])
 
@@ -75,7 +84,11 @@ const isNumber = ({ kind, value }: FrameTried['used'][number]): boolean => value
 
 /** Whether an entry that explains so much of a question stands before what was found to have gone wrong. */
 export const isBeforeSymptom = (share: number, id: SymptomId, sentence: Sentence): boolean =>
-  (share >= TELLING && !PRESSING.has(id) && beginsAsking(sentence) && !isOfOwn(sentence)) ||
+  (share >= TELLING &&
+    !PRESSING.has(id) &&
+    beginsAsking(sentence) &&
+    !isOfOwn(sentence) &&
+    !TO_MEND.test(sentence.typed.text)) ||
   (share >= WHOLE && !PRESSING.has(id) && sentence.has('would_it') && !sentence.has('own_jar')) ||
   // `Do bottles burst in the freezer`: nothing has.
   (id === 'pressure' && sentence.has('in_cold') && beginsAsking(sentence) && !isOfOwn(sentence))

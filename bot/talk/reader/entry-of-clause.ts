@@ -6,6 +6,8 @@ export interface EntryFound {
   readonly others: readonly string[]
   /** How much of the sentence it explains, 0 to 1. */
   readonly share: number
+  /** How likely it is the one among all, 0 to 1. */
+  readonly likelihood: number
 }
 
 /** Finds it; null where none is near enough. */

@@ -15,10 +15,11 @@ interface Finds {
   readonly said?: Remembered
   readonly findEntry: FindEntry
   readonly findRespelt: FindEntry
+  readonly findLikely: FindEntry
   readonly findSymptom: FindSymptom
 }
 
-export const topic = ({ id, others }: Omit<EntryFound, 'share'>): TalkReading => ({
+export const topic = ({ id, others }: Omit<EntryFound, 'share' | 'likelihood'>): TalkReading => ({
   kind: 'topic',
   entry: id,
   more: others,
@@ -46,7 +47,7 @@ export const otherwiseOf = (sentence: Sentence, text: string, knows: Finds): Oth
     return hiddenDanger(isDeed ? toldOrAsked(reading) : reading, sentence)
   },
   handbook() {
-    const found = entryOfClause(text, knows.findEntry) ?? knows.findRespelt(text)
+    const found = entryOfClause(text, knows.findEntry) ?? knows.findRespelt(text) ?? knows.findLikely(text)
     return found === null ? null : topic(found)
   },
   trouble() {

@@ -17,6 +17,7 @@ import {
   isFullCall,
   isOfAmounts,
   isOfHandbook,
+  isOwnTrouble,
   isUnpoured,
   leadOfTold,
   MAY_BURST,
@@ -45,6 +46,8 @@ export interface Knows extends Surroundings {
   readonly findEntry: FindEntry
   /** The same with slips of the pen mended: of what nothing else has understood. */
   readonly findRespelt: FindEntry
+  /** The likeliest, though it explains less than an answer has to: of what is surely a question of the handbook. */
+  readonly findLikely: FindEntry
   /** What is told to have gone wrong, of what nothing else has understood. */
   readonly findSymptom: FindSymptom
   /** What sentences like it are after. */
@@ -52,6 +55,9 @@ export interface Knows extends Surroundings {
   /** The command that a line began with, where it did. */
   readonly command?: Path
 }
+
+/** An entry that is less likely stands before nothing else that was understood. */
+const LIKELY = 0.15
 
 /** Two that are nearer than this are a question. */
 const APART = 0.4
@@ -76,11 +82,10 @@ function readPlainly(text: string, knows: Knows): TalkReading {
     return isDeedRead(reading) ? hiddenDanger({ ...reading, beside: told }, sentence) : topic({ id: told, others: [] })
   }
   if (knows.command !== undefined) return byRules(reading, sentence, text, knows)
-  return secondThought(
-    byRules(reading, sentence, text, knows),
-    knows.hunch(sentence, knows.said),
-    otherwiseOf(sentence, text, knows),
-  )
+  const read = byRules(reading, sentence, text, knows)
+  const other = otherwiseOf(sentence, text, knows)
+  const isOwn = read.kind === 'symptom' && isOwnTrouble(sentence, text)
+  return secondThought(read, knows.hunch(sentence, knows.said), isOwn ? { ...other, handbook: () => null } : other)
 }
 
 function byRules(reading: TalkReading, sentence: Sentence, text: string, knows: Knows): TalkReading {
@@ -136,7 +141,7 @@ function readOnce(sentence: Sentence, text: string, knows: Knows): TalkReading {
   if (entry !== null && isAskedOf && !isFullCall(best)) return topic(entry)
   // `Is gran’s decanter safe?`: of the same matter what is asked is answered.
   if (anyEntry !== null && symptom?.id === anyEntry.id && isAsked(sentence)) return topic(anyEntry)
-  if (anyEntry !== null && !isFullCall(best)) {
+  if (anyEntry !== null && anyEntry.likelihood >= LIKELY && !isFullCall(best)) {
     if (symptom !== null && isBeforeSymptom(anyEntry.share, symptom.id, sentence)) return topic(anyEntry)
     if (symptom === null && best !== undefined && isBeforeFrame(anyEntry.share, best, sentence)) return topic(anyEntry)
   }

@@ -1,6 +1,8 @@
+import type { SymptomId } from '../../../core/trouble/symptoms.ts'
 import type { Path } from '../../calls/signatures.ts'
 import type { TalkReading } from '../frames/reading.ts'
 import type { Aim, Leaning } from '../hunch/hunch.ts'
+import { MAY_BURST } from './asked-of-handbook.ts'
 
 /** From here on a hunch is trusted: of those of unseen sentences that are as sure some 96 in 100 are right. */
 const SURE = 0.8
@@ -22,12 +24,31 @@ const BY_LITTLE: ReadonlySet<Path> = new Set(['plan', 'botanical', 'syrup'])
 /** Commands of plants and spirits, which their cues tell apart better than a hunch. */
 const OF_PLANTS: readonly Aim[] = ['plan', 'botanical', 'jar start', 'again']
 
+/** What may harm is said, whatever the sentence looks like. */
+const HARMFUL: ReadonlySet<SymptomId> = new Set([
+  ...MAY_BURST,
+  'mould',
+  'pink_orange_slime',
+  'solvent',
+  'rotten_egg',
+  'wrong_spirit',
+  'unknown_plant',
+  'cracked_stones',
+  'broken_glass',
+  'garlic_or_vegetable',
+  'insects',
+  'someone_ill',
+  'spilled_or_burnt',
+])
+
 /**
- * The aims of what a hunch has a say in: what was not understood, and what little speaks for. None of an entry, a symptom, a step or a
- * question.
+ * The aims of what a hunch has a say in: what was not understood, what little speaks for, and whether it is told or asked that something
+ * went wrong. None of a danger, a step or a question.
  */
 function aimsOf(reading: TalkReading): readonly Aim[] {
   if (reading.kind === 'lost') return ['none']
+  if (reading.kind === 'symptom') return HARMFUL.has(reading.id) ? [] : ['trouble']
+  if (reading.kind === 'topic') return ['handbook']
   if (reading.kind !== 'call' || reading.does !== 'compute' || !BY_LITTLE.has(reading.call.command)) return []
   const { command } = reading.call
   return OF_PLANTS.includes(command) ? OF_PLANTS : [command]
@@ -52,6 +73,9 @@ function otherwise(aim: Aim, of: Otherwise): TalkReading | null {
   return aim === 'none' || aim === 'talk' ? null : of[aim]()
 }
 
+/** A symptom and an entry give way to each other alone. */
+const GIVES_WAY_TO: Readonly<Partial<Record<TalkReading['kind'], Aim>>> = { symptom: 'handbook', topic: 'trouble' }
+
 /** The command that a sentence is surely after, where it was not understood: what its reply begins with. */
 const lostNear = (aim: Aim): TalkReading => ({
   kind: 'lost',
@@ -66,6 +90,8 @@ export function secondThought(reading: TalkReading, leanings: readonly Leaning[]
   const [likeliest] = leanings
   if (likeliest === undefined || likeliest.share < SURE) return reading
   const isTold = reading.kind !== 'lost' && isDeed(likeliest.aim)
+  const only = isTold ? undefined : GIVES_WAY_TO[reading.kind]
+  if (only !== undefined && only !== likeliest.aim) return reading
   const aims = isTold ? aimBesideDeed(reading) : aimsOf(reading)
   const share = leanings.filter(({ aim }) => aims.includes(aim)).reduce((sum, each) => sum + each.share, 0)
   if (aims.length === 0 || share >= DOUBTFUL) return reading

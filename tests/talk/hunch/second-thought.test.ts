@@ -12,6 +12,7 @@ const callTo = (command: Path): TalkReading => ({
 })
 const LOST: TalkReading = { kind: 'lost', nearest: [] }
 const TOPIC: TalkReading = { kind: 'topic', entry: 'peeled_fruit', more: [] }
+const SYMPTOM: Extract<TalkReading, { kind: 'symptom' }> = { kind: 'symptom', id: 'sediment', options: {} }
 
 const NOTHING: Otherwise = { call: () => null, handbook: () => null, trouble: () => null, follow: () => null }
 
@@ -81,9 +82,25 @@ describe('a reading and a hunch that speaks against it', () => {
     expect(secondThought(LOST, leaning({ follow: 0.99 }), changed)).toBe(other)
   })
 
+  it('of what is asked and what went wrong takes the other, and nothing else', () => {
+    const trouble: Otherwise = { ...NOTHING, trouble: () => SYMPTOM, handbook: () => TOPIC, call: callTo }
+    expect(secondThought(TOPIC, leaning({ trouble: 0.81, handbook: 0.04 }), trouble)).toBe(SYMPTOM)
+    expect(secondThought(SYMPTOM, leaning({ handbook: 0.81, trouble: 0.04 }), trouble)).toBe(TOPIC)
+    for (const reading of [TOPIC, SYMPTOM]) {
+      expect(secondThought(reading, leaning({ plan: 0.99 }), trouble)).toBe(reading)
+      expect(secondThought(reading, leaning({ none: 0.99 }), trouble)).toBe(reading)
+    }
+  })
+
+  it.each(['pressure', 'fermenting', 'mould', 'solvent', 'rotten_egg', 'wrong_spirit', 'broken_glass'] as const)(
+    'never keeps back what may harm: %s',
+    (id) => {
+      const harmful: TalkReading = { ...SYMPTOM, id }
+      expect(secondThought(harmful, leaning({ handbook: 0.99 }), topic)).toBe(harmful)
+    },
+  )
+
   it.each([
-    ['an entry', TOPIC],
-    ['what went wrong', { kind: 'symptom', id: 'pressure', options: {} }],
     ['what is recorded', { ...callTo('jar shake'), does: 'record' }],
     ['a call that more than a plant speaks for', callTo('cost')],
   ] as const)('has no say in %s', (_, reading) => {
