@@ -202,7 +202,7 @@ export const jarProblems = {
   none_to_shake: () => 'Nothing is steeping, so there’s nothing to shake.',
   nothing_to_correct: ({ jar, seq, options }) => {
     const said = either(options.map((option) => `“${option}”`))
-    return `There’s no ${said} to correct in ${seq === null ? jar : `entry ${seq} of ${jar}`}. See what there is: ${toShow(jar)}`
+    return `I have no ${said} to correct in ${seq === null ? jar : `entry ${seq} of ${jar}`}. See what there is: ${toShow(jar)}`
   },
   sweetener_planned: ({ typed, example }) => `How much ${typed} went in? For example: ${example}`,
   compare_two: ({ typed, line }) =>

@@ -79,16 +79,16 @@ export function recordedText(
     case 'put_off':
       return `I’ll remind you about ${name} again from ${untilText({ ...happening, zone: 'zone' in happening ? happening.zone : null }, format)}.`
     case 'emptied':
-      return `${done}. It stays in your notebook.`
+      return `${done}. The batch stays in your notebook.`
     case 'discarded':
-      return `${done}. It stays in your notebook.`
+      return `${done}. The batch stays in your notebook.`
     case 'sweetened':
       if (happening.ofFruit === undefined) return `${done}${into}.`
       return `${capital(fruitGaveText(happening, happening.ofFruit, format))} is back in ${name}${when}.${became === null ? '' : ` It’s now ${drinkText(became, format)}.`}`
     case 'noted':
       return notedSentences(name, happening, when).join(' ')
     case 'fruit_sugared':
-      return `${sweetsText(happening.sweetenings, format, 'typed' in happening ? happening.typed : [])} ${day === null ? 'is' : 'was'} put on the strained fruit of ${name}${when}.`
+      return `${sweetsText(happening.sweetenings, format, 'typed' in happening ? happening.typed : [])} ${day === null ? 'is' : 'went'} on the strained fruit of ${name}${when}.`
     case 'taken_out':
       return `Lifted the ${listed(happening.plants.map(nameText))} out of ${name}${when}.`
     case 'measured':
@@ -131,13 +131,20 @@ const bottleWords = (bottles: readonly BottlesOf[], format: Format): string =>
     ),
   )
 
+/** `those 2 bottles of lemon weren’t`, `that bottle of lemon wasn’t`. */
+const thoseBottles = (bottles: readonly BottlesOf[], name: string): string => {
+  const count = bottles.reduce((sum, each) => sum + each.count, 0)
+  return count === 1 ? `that bottle of ${name} wasn’t` : `those ${count} bottles of ${name} weren’t`
+}
+
 /** What no longer counts. */
 export function undoneText(
-  name: string,
+  names: readonly string[],
   happening: Happening | HappeningEntry | null,
   when: string,
   format: Format,
 ): string {
+  const name = listed(names)
   if (happening === null) return `Undone: the last correction of ${name}${when}.`
   switch (happening.kind) {
     case 'tasted':
@@ -151,17 +158,20 @@ export function undoneText(
     case 'measured':
       return `Undone: what you measured of ${name}${when}.`
     case 'bottles_out':
-      return `Undone: no bottle of ${name} was ${USED[happening.use]}${when} after all.`
+      return `Undone: ${thoseBottles(happening.bottles, name)} ${USED[happening.use]}${when} after all.`
     case 'fruit_sugared':
+      return `Undone: the sugar on the strained fruit of ${name}${when}.`
     case 'noted':
+      return `Undone: your note on ${name}${when}.`
+    case 'taken_out':
+      return `Undone: the ${listed(happening.plants.map(nameText))} ${happening.plants.length === 1 ? 'counts' : 'count'} as in ${name} again.`
     case 'parted':
     case 'poured_in':
-    case 'taken_out':
-      return `Undone for ${name}: ${happeningText(happening, format, when)}.`
+      return `Undone: ${name} ${isAre(names)} as before.`
     case 'sweetened':
       return happening.ofFruit === undefined
         ? `Undone: the last sweetening of ${name}${when}.`
-        : `Undone for ${name}: ${happeningText(happening, format, when)}.`
+        : `Undone: pouring back what the sugared fruit of ${name} gave${when}.`
     case 'shaken':
     case 'filtered':
     case 'bottled':

@@ -137,6 +137,17 @@ const STEPS: Readonly<Record<HappeningKind, string>> = {
   taken_out: 'taking out',
 }
 
+/** What is done with something else, and of what no jar is marked. */
+const INTO: ReadonlySet<HappeningKind> = new Set([
+  'added',
+  'bottles_out',
+  'fruit_sugared',
+  'noted',
+  'parted',
+  'poured_in',
+  'taken_out',
+])
+
 /** Of more things the liquids are a sentence of their own. */
 const MOST_THINGS = 3
 
@@ -268,7 +279,9 @@ const stepHeadlines = {
   jar_all_put_off: ({ names, ...until }, format) =>
     `I’ll remind you about ${firstNames(names, MOST_NAMES)} again from ${untilText(until, format)}.`,
   jar_already: ({ names, kind, day }, format) =>
-    `${listed(names)} ${isAre(names)} already marked as ${didWords[kind]}${day === null ? '' : onDayText(day, format)}. Nothing changed.`,
+    INTO.has(kind)
+      ? `You’ve already entered that for ${listed(names)}${onDayText(day, format)}. Nothing changed.`
+      : `${listed(names)} ${isAre(names)} already marked as ${didWords[kind]}${onDayText(day, format)}. Nothing changed.`,
   jar_open_since: ({ name, day }, format) =>
     day === null
       ? `${name} ${isAre(name)} already open.`
@@ -281,8 +294,8 @@ const stepHeadlines = {
   jar_corrected: ({ name, kind, changes }, format) =>
     `Corrected the ${STEPS[kind]} of ${name}: ${changes.map((change) => correctedText(change, format)).join(', ')}.`,
   /** Without a happening: what was taken back is a correction. */
-  jar_undone: ({ name, happening, day }, format) => undoneText(name, happening, onDayText(day, format), format),
-  jar_all_undone: ({ names, happening }, format) => undoneText(listed(names), happening, '', format),
+  jar_undone: ({ name, happening, day }, format) => undoneText([name], happening, onDayText(day, format), format),
+  jar_all_undone: ({ names, happening }, format) => undoneText(names, happening, '', format),
   jar_kept_after_all: ({ names }) =>
     `That was saved after all${names.length === 0 ? '' : `: ${listed(names)}`}. I haven’t saved it twice. If you did it again, say it once more.`,
   jar_undone_before: ({ names }) => `That’s already undone for ${listed(names)}. Nothing changed.`,

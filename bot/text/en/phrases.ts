@@ -39,6 +39,9 @@ export const capital = (text: string): string => `${text.charAt(0).toUpperCase()
 /** Without one, to go on after a colon. */
 export const uncapital = (text: string): string => `${text.charAt(0).toLowerCase()}${text.slice(1)}`
 
+/** No number is torn from its unit. */
+export const bound = (text: string): string => text.replace(/(?<=\d) (?=(?:%|°C|ml|cl|l|g|kg)(?!\p{L}))/gu, '\u00a0')
+
 /** `an` before 8, 11, 18, 80 to 89 and so on, as they are said, else `a`. */
 export const articleOf = (number: string): 'a' | 'an' => (/^(?:8|1[18](?!\d))/.test(number) ? 'an' : 'a')
 

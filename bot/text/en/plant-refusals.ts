@@ -343,7 +343,7 @@ export const botanicalProblems = {
     return `I don’t know “${typed.replace(/[“”]/g, '"')}”. What else is it called?${near}`
   },
   over_food_bound: ({ name, mostG, volumeMl, mostGPerL }, format) =>
-    `That’s more ${name} than I plan. ${capital(foodGramsAtMost(mostGPerL, format))} in a litre of spirit is the most of its kind,` +
+    `That’s more ${name} than I plan. ${capital(foodGramsAtMost(mostGPerL, format))} in a litre of spirit is the most I’d use of that kind,` +
     ` so ${foodGramsAtMost(mostG, format)} for your ${format.volume({ value: volumeMl, plusMinus: VOLUME_TOOL_SHARE * volumeMl })}.`,
   unknown_form: ({ id, state }) =>
     `I only have figures for ${botanicalById(id).form.state} ${nameOf(id)}, not ${state}. Have you got it ${botanicalById(id).form.state}?`,

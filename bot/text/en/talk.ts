@@ -2,7 +2,7 @@ import type { Path } from '../../calls/signatures.ts'
 import type { Feature, Written } from '../language.ts'
 import type { TalkMessages, TalkProblems } from '../messages/talk.ts'
 import { handbook } from './handbook/index.ts'
-import { listed } from './phrases.ts'
+import { bound, listed } from './phrases.ts'
 
 /** What is asked for an option that is lacking. */
 const QUESTIONS: Readonly<Record<string, string>> = {
@@ -89,7 +89,7 @@ export const talkSentences = {
       `Hello! Tell me what you’ve got, such as “${format?.example(LEMONS) ?? LEMONS}”, or ask “what’s on?”`,
     talk_thanks: () => 'You’re welcome.',
     talk_let_be: () => 'All right, I’ll leave it.',
-    handbook_entry: ({ entry }) => handbook[entry].text,
+    handbook_entry: ({ entry }) => bound(handbook[entry].text),
   },
   sure: {
     handbook_source: ({ entry }) => `Where it comes from: ${handbook[entry].source} (${handbook[entry].trust}).`,

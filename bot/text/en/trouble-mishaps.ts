@@ -76,7 +76,7 @@ export const mishapTexts = {
     old_scratch: told(
       'an old scratch or a seam',
       'Smooth to a fingernail outside, no piece missing, never frozen or dropped.',
-      'Keep it. Use another jar next time.',
+      'Harmless. Use another jar next time.',
     ),
   },
   lead_crystal: {

@@ -74,7 +74,7 @@ export const stopSigns: Readonly<Record<StopId, string>> = {
   glass: 'chipped glass',
   kernels: 'cracked stones',
   dairy: 'old milk',
-  weak_low_acid: 'garlic under 20 %',
+  weak_low_acid: 'garlic under 20\u00a0%',
   metal: 'bare metal',
   plastic: 'soft plastic',
   burnt: 'anything burnt in it',

@@ -53,7 +53,7 @@ export const kitchen: HandbookPart<KitchenId> = {
       'accuracy of jug',
     ],
     text: 'Weigh if you can. A jug is good to about 2 %, a scale to a gram, and grams don’t change with warmth. Give me either: 770 g or 920 ml.',
-    source: 'habit of kitchens, and this bot’s own sums',
+    source: 'habit of kitchens, and my own sums',
     trust: 'common practice',
     next: typedCall('syrup', { infusion: '770 g', strength: '82%' }),
   },

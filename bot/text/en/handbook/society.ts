@@ -151,7 +151,7 @@ export const society: HandbookPart<SocietyId> = {
       'shop bought or home made, price',
     ],
     text: 'The spirit is nearly all of it. Compare bottles by price for each litre of pure alcohol: price divided by litres, divided by strength. A litre of 95 % makes about two and a half litres at 30 %, a litre of 40 % hardly more than one.',
-    source: 'this bot’s own sums',
+    source: 'my own sums',
     trust: 'computed',
     next: typedCall('plan', { of: '10 lemons', spirit: '1 l 95%' }),
   },

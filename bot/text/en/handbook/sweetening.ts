@@ -240,7 +240,7 @@ export const sweetening: HandbookPart<SweeteningId> = {
       'separate into two before sweetening',
     ],
     text: 'Yes. Measure the strained infusion, divide it, and treat each part as an infusion of its own. Ask me for the syrup of each.',
-    source: 'this bot’s own sums',
+    source: 'my own sums',
     trust: 'computed',
     next: typedCall('syrup', { infusion: '460 ml', strength: '82%', 'to-sweetness': 'dry' }),
   },
@@ -257,7 +257,7 @@ export const sweetening: HandbookPart<SweeteningId> = {
       'already bottled and too dry',
     ],
     text: 'Any time. Dissolve sugar in as little warm water as will take it, cool it, and stir it in. It weakens the drink a little, and I’ll tell you how much.',
-    source: 'this bot’s own sums',
+    source: 'my own sums',
     trust: 'computed',
     next: typedCall('adjust', {
       liqueur: '1 l',
