@@ -103,20 +103,24 @@ export function recordedText(
   }
 }
 
-/** `Noted for lemon: “cloudy”.`, `Noted where lemon is: cellar.` */
+/** `Noted for lemon: “cloudy”. Where it is: cellar.`, `Noted where lemon is: cellar.` */
 function notedSentences(name: string, { note, where, vessel }: Noted, when: string): readonly string[] {
+  const verb = when === '' ? isAre(name) : wasWere(name)
+  const its = when === '' ? 'is' : 'was'
+  const isFirst = note === null
+  const place = where !== null && isFreezer(where) ? 'in the freezer' : where
   return [
     ...(note === null ? [] : [`Noted for ${name}${when}: ${noteText(note)}.`]),
-    ...(where === null
+    ...(place === null
       ? []
-      : [
-          isFreezer(where)
-            ? `Noted${when}: ${name} ${isAre(name)} in the freezer.`
-            : `Noted where ${name} ${when === '' ? isAre(name) : wasWere(name)}${when}: ${where}.`,
-        ]),
+      : [isFirst ? `Noted where ${name} ${verb}${when}: ${place}.` : `Where it ${its}: ${place}.`]),
     ...(vessel === null
       ? []
-      : [`Noted what ${name} ${when === '' ? isAre(name) : wasWere(name)} in${when}: ${vessel}.`]),
+      : [
+          isFirst && place === null
+            ? `Noted what ${name} ${verb} in${when}: ${vessel}.`
+            : `What it ${its} in: ${vessel}.`,
+        ]),
   ]
 }
 

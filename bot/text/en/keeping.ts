@@ -26,7 +26,7 @@ const monthOf = (iso: IsoDay): string => monthText(dayFromIso(iso))
 function stockText({ volumeMl, filled, given, opened, left }: StockOf, format: Format): string {
   const gone = [...(given > 0 ? [`${given} given away`] : []), ...(opened > 0 ? [`${opened} opened`] : [])]
   const size = vesselText(volumeMl, format)
-  return [`${left} of ${counted(filled, 'bottle')} of ${size} left`, ...gone].join(', ')
+  return [`${left === 0 ? 'none' : left} of ${counted(filled, 'bottle')} of ${size} left`, ...gone].join(', ')
 }
 
 /** Help for `/bottles`. */

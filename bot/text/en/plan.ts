@@ -283,7 +283,7 @@ export const planNotes = {
       share > 1
         ? `${format.plain(share, 0)} times`
         : `only ${format.plain(100 * share, share < 0.01 ? 1 : 0)}\u00a0% of`
-    return `${plantText(plant, format)} is ${times} the usual ${aboutMass({ value: usualG, plusMinus: usualG / 10 }, format)}. Is the number right?`
+    return `${capital(plantText(plant, format))} is ${times} the usual ${aboutMass({ value: usualG, plusMinus: usualG / 10 }, format)}. Is the number right?`
   },
   plan_above_wise: ({ id, gPerL, limitGPerL }, format) =>
     `${perLitre(gPerL, format)} of ${plantName(id)} a ${format.dose.each} is more than is sensible. Keep to ${perLitre(limitGPerL, format)}.`,

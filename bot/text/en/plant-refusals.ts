@@ -226,17 +226,12 @@ const substances: { readonly [Key in LimitKey]?: string } = {
   angelica_furocoumarins: 'angelica',
 }
 
-/** Volumes are known as well as a kitchen jug tells them. */
-const VOLUME_TOOL_SHARE = 0.02
-
-const volume = (ml: number, format: Format): string => format.volume({ value: ml, plusMinus: VOLUME_TOOL_SHARE * ml })
-
 /** `For 1.33 l of drink use at most 0.65 g nutmeg.` */
 function mostText(over: Over, format: Format): string {
   const most = listed(over.of.map(({ id, state, mostG }) => `${gramsAtMost(mostG, format)} ${cookName(id, state)}`))
   return over.per === 'finished'
-    ? `For ${volume(over.volumeMl, format)} of drink use at most ${most}.`
-    : `For ${volume(over.spiritMl, format)} of spirit use at most ${most}.`
+    ? `For ${format.round.volume(over.volumeMl)} of drink use at most ${most}.`
+    : `For ${format.round.volume(over.spiritMl)} of spirit use at most ${most}.`
 }
 
 const pieceText = ({ id, piece, minG, maxG }: PieceWeight, format: Format): string => {
@@ -327,7 +322,7 @@ export const botanicalProblems = {
     `Did you mean ${name}? I don’t plan that. ${reasonOf(id)} If not, what else is it called?`,
   foraged_botanical: ({ id }) =>
     `Picked plants get mistaken for poisonous ones. Are you sure it’s ${nameOf(id)}?` +
-    ' Then leave out where you picked it. If not, buy it.',
+    ' If so, leave out where you picked it. If not, buy it.',
   garden_botanical: ({ id, retype }) =>
     `Did you plant it yourself, as ${nameOf(id)}? Some look-alikes are poisonous. If you did, type: ${retype.line ?? retype.as}`,
   unclear_botanical: ({ typed, ask, choices, line = null }) => {
@@ -344,7 +339,7 @@ export const botanicalProblems = {
   },
   over_food_bound: ({ name, mostG, volumeMl, mostGPerL }, format) =>
     `That’s more ${name} than I plan. ${capital(foodGramsAtMost(mostGPerL, format))} in a litre of spirit is the most I’d use of that kind,` +
-    ` so ${foodGramsAtMost(mostG, format)} for your ${format.volume({ value: volumeMl, plusMinus: VOLUME_TOOL_SHARE * volumeMl })}.`,
+    ` so ${foodGramsAtMost(mostG, format)} for your ${format.round.volume(volumeMl)}.`,
   unknown_form: ({ id, state }) =>
     `I only have figures for ${botanicalById(id).form.state} ${nameOf(id)}, not ${state}. Have you got it ${botanicalById(id).form.state}?`,
   unsaid_form: ({ id, states }) =>

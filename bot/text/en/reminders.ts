@@ -99,7 +99,7 @@ const drinkText = ({ name, byDay, bottles }: RemindedJar): string => {
     byDay === null
       ? ''
       : `, at ${plural(bottles ?? 2, 'its', 'their')} best until about ${monthText(dayFromIso(byDay))}`
-  return `Drink ${name} soon, or give it away: ${left} left${best}.`
+  return `Drink ${name} soon, or give some away: ${left} left${best}.`
 }
 
 const nudgedText = ({ duty, jars, isAside }: RemindedJars, today: IsoDay, format: Format): string => {

@@ -17,9 +17,9 @@ const refused = async (line: string) => {
 
 describe('amounts that had no ceiling', () => {
   it.each([
-    ['/plan of:500 g genepi spirit:1 l 95%', 'For 1.00 l of spirit use at most 25 g genepi'],
-    ['/plan from:11M4QTHJ0001MYJ0JNHC00VV9QPCBAHF5DGB80V3', 'For 2.00 l of spirit use at most 50 g genepi'],
-    ['/plan of:800 g coffee beans spirit:1 l 95%', 'For 1.00 l of spirit use at most 620 g coffee beans'],
+    ['/plan of:500 g genepi spirit:1 l 95%', 'For 1 l of spirit use at most 25 g genepi'],
+    ['/plan from:11M4QTHJ0001MYJ0JNHC00VV9QPCBAHF5DGB80V3', 'For 2 l of spirit use at most 50 g genepi'],
+    ['/plan of:800 g coffee beans spirit:1 l 95%', 'For 1 l of spirit use at most 620 g coffee beans'],
     ['/plan of:200 g cloves spirit:1 l 40%', 'For 1.33 l of drink use at most 33 g cloves'],
     ['/plan of:500 g star anise spirit:1 l 95%', 'at most 57 g star anise'],
     ['/plan of:500 g allspice spirit:1 l 95%', 'at most 200 g allspice'],

@@ -22,7 +22,7 @@ it('tells how many are left and until about when, with lines that run', async ()
   const desk = await shelf()
   const { headline, actions } = await nudge(desk)
   expect(speech.words.say(headline, 'metric').replaceAll('\u00a0', ' ')).toBe(
-    'Drink fair soon, or give it away: 2 bottles are left, at their best until about March 2027.',
+    'Drink fair soon, or give some away: 2 bottles are left, at their best until about March 2027.',
   )
   const lines = actions.map(({ call }) => speech.words.line(call).replaceAll('\u00a0', ' '))
   expect(lines).toEqual(['/bottles fair opened:1', '/bottles fair given:1'])

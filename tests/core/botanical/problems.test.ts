@@ -32,6 +32,6 @@ test('too much of something says how much is not', () => {
     format,
   )
   expect(sentence.replaceAll('\u00a0', ' ')).toBe(
-    'That’s too much thujone. For 1.00 l of spirit use at most 1.9 g wormwood.',
+    'That’s too much thujone. For 1 l of spirit use at most 1.9 g wormwood.',
   )
 })
