@@ -146,6 +146,10 @@ function awayNotes({ verdict, facts }: Diagnosis): readonly Said[] {
   return [...(facts.signs.fizz === true ? [cool] : []), note('trouble_how_to_throw_away')]
 }
 
+/** Where a question is open already, it is said with it. */
+const moreKnown = ({ verdict }: Diagnosis): readonly Said[] =>
+  verdict.kind === 'ask' ? [note('trouble_more_known')] : inMore([note('trouble_more_known')])
+
 /** What went wrong: whether it has to go, the likeliest cause by its own figures, what to do. */
 export function troubleReply(diagnosis: Diagnosis, asking: Asking, jars: readonly Action[]): Reply {
   const { verdict, question, causes, unless, anyway } = diagnosis
@@ -175,7 +179,7 @@ export function troubleReply(diagnosis: Diagnosis, asking: Asking, jars: readonl
       ...(question === null && dangers.length === 0
         ? [...solved.slice(0, 1), ...inMore(solved.slice(1))]
         : inMore(solved)),
-      ...(isUnknown(asking) && !isThrown && jars.length === 0 ? [note('trouble_more_known')] : []),
+      ...(isUnknown(asking) && !isThrown && jars.length === 0 ? moreKnown(diagnosis) : []),
       ...(first === null ? [] : deeper(first, diagnosis, true)),
       ...others.filter((each) => !toldBefore.includes(each)).flatMap((each) => deeper(each, diagnosis, false)),
     ],

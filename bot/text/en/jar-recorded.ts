@@ -181,6 +181,6 @@ export function undoneText(
     case 'bottled':
       return `Undone: the last ${AS_DEED[happening.kind]} of ${name}${when}.`
     default:
-      return `Undone: ${name} ${when === '' ? isnt(name) : wasnt(name)} ${didWords[happening.kind]}${when} after all.`
+      return `Undone: ${name} ${when === '' ? isnt(name) : wasnt(name)} ${(when === '' ? RECORDED_AS[happening.kind] : undefined) ?? didWords[happening.kind]}${when} after all.`
   }
 }

@@ -5,7 +5,7 @@ import type { Format } from '../format.ts'
 import type { Feature } from '../language.ts'
 import type { KeepingMessages } from '../messages/keeping.ts'
 import { plantName } from './cook-names.ts'
-import { counted, monthText, trustNamed } from './phrases.ts'
+import { capital, counted, monthText, trustNamed } from './phrases.ts'
 import { vesselText } from './words.ts'
 
 /** Help for `/keeping`. */
@@ -65,7 +65,8 @@ export const keepingSentences = {
   },
   notes: {
     bottles_stock: ({ name, stock, bestUntil }, format) => {
-      const sizes = stock.map((each) => stockText(each, format)).join('. ')
+      const [first = '', ...others] = stock.map((each) => stockText(each, format))
+      const sizes = [first, ...others.map(capital)].join('. ')
       const best = bestUntil === null ? '' : ` Best until about ${monthOf(bestUntil)}.`
       return `${name}: ${sizes}.${best}`
     },

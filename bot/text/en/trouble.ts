@@ -164,7 +164,7 @@ export const troubleSentences = {
   notes: {
     trouble_how_to_throw_away: () =>
       'Pour it down the drain with plenty of water, window open, and no flame, child or pet near.',
-    trouble_more_known: () => 'With its strength and what’s in it I could say more.',
+    trouble_more_known: () => 'Its strength and plants would tell me more.',
     trouble_read_as: ({ typed, symptoms: ids }) =>
       `I’ve read “${typed}” as ${listed(ids.map((id) => `“${symptomName(id)}”`))}.`,
     trouble_question: ({ question }) => questions[question],
