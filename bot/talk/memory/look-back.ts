@@ -1,5 +1,6 @@
 import type { Sentence } from '../bits/bit.ts'
 import type { TalkReading } from '../frames/reading.ts'
+import { type Concept, DEEDS } from '../lexicon/lexicon.ts'
 import { costed } from './cost-rule.ts'
 import { corrected } from './number-instead.ts'
 import { bottled, otherSpirit, spiritInstead, swapped, withoutPlant } from './plan-rules.ts'
@@ -31,6 +32,8 @@ const LOOKED_BACK: readonly Rule[] = [
   targetAtLength,
 ]
 
+const DONE: readonly Concept[] = [...DEEDS].filter((deed) => deed !== 'started')
+
 /** So few words are a wish of what was worked out before. */
 const MOST_BACK = 9
 
@@ -39,6 +42,8 @@ export function lookedBack(sentence: Sentence, said: Remembered): TalkReading | 
   const { worked, call } = said
   const words = sentence.typed.tokens.filter(({ kind }) => kind === 'word').length
   if (worked === null || worked.call === call || words > MOST_BACK) return null
+  // A deed is told of a jar: no plan is changed by it.
+  if (sentence.has(...DONE)) return null
   // What is wrong with a drink is told of the jar that was spoken of.
   if (sentence.has('too_dry', 'too_sweet', 'too_weak', 'too_strong')) return null
   // What `it` costs is the jar that was spoken of.

@@ -15,7 +15,7 @@ const MOST_JARS = 3
 function isOnlyWish({ typed, spans, bits, lexicon, has }: Sentence): boolean {
   const fillers = wordSet(lexicon.fillers)
   const words = typed.tokens.filter(({ kind }) => kind !== 'sign')
-  if (bits.length > 0 || words.length > MOST_WORDS || has('why', 'how_much', 'asking', 'denial')) return false
+  if (bits.length > 0 || words.length > MOST_WORDS || has('again', 'why', 'how_much', 'asking', 'denial')) return false
   if (typed.tokens.some(({ text }) => text === '?')) return false
   return typed.tokens.every(
     ({ kind, text }, at) => kind === 'sign' || fillers.has(text) || spans.some(({ from, to }) => from <= at && at < to),

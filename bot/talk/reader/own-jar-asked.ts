@@ -19,7 +19,7 @@ const IS_SYRUP = /^(?:(?:so|and|now|ok|e) )*(?:how much|quanto|quanta) (?:sugar|
 const OUTCOME =
   /^(?:how|strong|sweet|long|many|bottles|litres|days|weeks|months|longer|get|make|makes|have|come|comes|turn|turns|out|end|up|with|left|go|got|going|been|fill|fills|yield|whats|what|went|again|there|inside|remind|me|there|quant[oaie]|forte|dolce|bottiglie|giorni|verra|verranno|viene|vengono|fa|manca|mancano|ancora|cosa|che|dentro|c)$/
 const IS_OUTCOME =
-  /^(?:(?:so|and|but|ok|then|remind me|e|ma) )*(?:how (?:strong|sweet|much|many bottles|many litres) (?:will|does|would|do|should) (?:it|this|that|they|i|we|there)\b|how (?:long|many days|many weeks|much longer)\b.*\b(?:left|to go|has (?:it|this|that) got|longer)\b|what(?:s| is| was| went) (?:in(?:side)?|went in) (?:it|this|that|there)\b|quanto (?:sara |viene |verra )(?:forte|dolce)|quante bottiglie (?:fa|verranno|vengono)|quanti giorni mancano|cosa c e dentro)/
+  /^(?:(?:so|and|but|ok|then|remind me|e|ma) )*(?:how (?:strong|sweet) (?:is|s) (?:it|this|that)\b|how (?:strong|sweet|much|many bottles|many litres) (?:will|does|would|do|should) (?:it|this|that|they|i|we|there)\b|how (?:long|many days|many weeks|much longer)\b.*\b(?:left|to go|has (?:it|this|that) got|longer)\b|what(?:s| is| was| went) (?:in(?:side)?|went in) (?:it|this|that|there)\b|quanto (?:sara |viene |verra )(?:forte|dolce)|quante bottiglie (?:fa|verranno|vengono)|quanti giorni mancano|cosa c e dentro)/
 
 const isOnlyOf = ({ typed, bits }: Sentence, words: RegExp): boolean =>
   typed.tokens.every(

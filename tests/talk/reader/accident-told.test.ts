@@ -38,7 +38,7 @@ describe('an accident that is told', () => {
 })
 
 describe('asked of what comes out, of the batch that was spoken of', () => {
-  it.each(['how strong will it be', 'and how many bottles will it make?', 'quanti giorni mancano'])(
+  it.each(['how strong will it be', 'how strong is it', 'and how many bottles will it make?', 'quanti giorni mancano'])(
     'of a jar: %s',
     async (text) => {
       const one = await talkerFor({ after: null, shelf: 'lemon' })
