@@ -7,8 +7,8 @@ const answered = async (text: string): Promise<string> => String((await talker()
 
 /** What was measured, less three of the forty-eight. */
 it.each([
-  ['English', 1, 0.79],
-  ['Italian', 2, 0.58],
+  ['English', 1, 0.85],
+  ['Italian', 2, 0.68],
 ] as const)('questions in plain %s are answered by their entry', async (_, at, least) => {
   let right = 0
   for (const row of ASKED) if ((await answered(row[at])) === row[0]) right++

@@ -42,3 +42,31 @@ it.each([
 ])('what may burst is answered as what it is, though it is asked: %s', async (text, symptom) => {
   expect(await talker().say(text)).toMatchObject({ command: 'trouble', data: { symptom } })
 })
+
+it.each([
+  ['the meter shows 7 in a liqueur of 29%', 'hydrometer_odd'],
+  ['it puckers my face like sucking on a lime, it is that tart', 'too_sour'],
+  ['like drinking jam, far too sweet for us', 'too_sweet'],
+  ['the mint’s gone black on me', 'leaves_went_black'],
+  ['looks muddy since we sweetened it', 'cloudy_on_mixing'],
+  ['pare latte da quando ho aggiunto lo sciroppo', 'cloudy_on_mixing'],
+  ['it is dead sweet', 'too_sweet'],
+  ['the jar’s leaking', 'leaking_lid'],
+  ['a fly drowned in it', 'insects'],
+  ['the bottles are broken', 'broken_glass'],
+])('what went wrong is told in many words: %s', async (text, symptom) => {
+  expect(await talker().say(text)).toMatchObject({ command: 'trouble', data: { symptom } })
+})
+
+it.each([
+  ['may i fly to spain with two bottles', 'posting'],
+  ['paper filter or a cloth', 'strain_cloth'],
+  ['is it dangerous beside a gas ring', 'flame'],
+])('a word that looks like one tells of no trouble: %s', async (text, entry) => {
+  expect(await talker().say(text)).toMatchObject({ command: 'handbook', data: { entry } })
+})
+
+it('of two strengths that of the drink is taken, not what its hydrometer shows', async () => {
+  const { read } = await talker().say('hydrometer shows 6 in a 28% liqueur')
+  expect(read).toMatch(/strength:28%$/)
+})

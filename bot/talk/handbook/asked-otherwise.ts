@@ -16,21 +16,21 @@ export const askedOtherwise: Readonly<Partial<Record<HandbookId, string>>> = {
   colouring:
     'how do i make it a brighter red; natural ways to tint it; food colouring ok; can i make it greener; add a bit of colour; posso usare un colorante; want it yellower; dye it green; a drop of food colour; farlo più giallo; dargli un po’ di colore; tint it pink; colour it red; dargli colore; colorarlo',
   cream:
-    'how do i make the cream version; adding cream to it; crema di limoncello con panna; come faccio la crema; how do i make it creamy; when do i put the cream in; come faccio la crema; quando si mette la panna',
+    'how do i make the cream version; adding cream to it; crema di limoncello con panna; come faccio la crema; how do i make it creamy; when do i put the cream in; come faccio la crema; quando si mette la panna; milk instead of cream; put milk in it; il latte al posto della panna',
   condensed_milk:
     'tin of condensed milk; carnation milk in it; latte condensato; tin of milk do; latte in scatola; latte evaporato',
-  egg: 'advocaat at home; eggnog liqueur; raw yolks in it; liquore all’uovo; uova crude; raw eggs ok; does the alcohol make eggs safe; l’alcol uccide la salmonella; i tuorli; tuorli crudi; uova crude sono sicure',
+  egg: 'advocaat at home; eggnog liqueur; raw yolks in it; liquore all’uovo; uova crude; raw eggs ok; does the alcohol make eggs safe; l’alcol uccide la salmonella; i tuorli; tuorli crudi; uova crude sono sicure; how long does an egg liqueur keep; quanto si conserva un liquore con le uova; quanto dura lo zabaione; how long does advocaat last',
   plant_milk:
     'oat milk instead of cream; vegan cream liqueur; coconut milk liqueur; latte di mandorla; vegan one; versione vegana; latte di cocco',
   keep_time:
-    'shelf life; does it ever go off; will it last till next christmas; use by; scade; quanto dura chiuso; how long before it is past it; will it last years; quanto tempo si conserva; dura anni chiuso; quanto si mantiene; fine in years if nobody opens it; as long as the bottle stays shut; unopened, how long; se nessuno la apre; chiusa quanto resta buona',
+    'shelf life; does it ever go off; will it last till next christmas; use by; scade; quanto dura chiuso; how long before it is past it; will it last years; quanto tempo si conserva; dura anni chiuso; quanto si mantiene; fine in years if nobody opens it; as long as the bottle stays shut; unopened, how long; se nessuno la apre; chiusa quanto resta buona; good for how long if nobody opens it; how long is an unopened bottle good for',
   keep_opened:
     'half a bottle left, does it spoil; how long is it good once opened; opened a bottle months ago still good; half empty bottle; dopo aperto quanto dura; open bottle since easter; once opened how long; una volta aperto; bottiglia aperta da mesi; after cracking it open; once the seal is gone; una volta stappata; dopo aver aperto la bottiglia',
   fridge:
     'do i have to refrigerate the finished stuff; does it need to live in the fridge; fridge or shelf; va tenuto in frigo; cupboard ok or fridge; keep it cold; si tiene fuori frigo; frigo o dispensa; va al fresco; fridge or press; press or fridge; in the press or the fridge',
   keep_cream:
-    'does cream liqueur go off; how long does the cream one last; quanto dura la crema di limoncello; homemade irish cream shelf life; how long is the cream one good; la crema di limoncello scade; con la panna quanti giorni dura; when does the cream one spoil; does cream liqueur turn; quando va a male la crema',
-  rest: 'does it taste better after some months; does the taste improve if it stands; what does maturing do; why wait a month; can i drink it straight away; does it get better with age; posso berlo subito; perché deve riposare; does it improve with age; drink it now or leave it; how long till it is nice; quanto aspetto prima di berlo; migliora col tempo; berlo subito; is another month in the bottle any good; does it gain from another month; leave it a month longer; dopo quanto si beve; fa bene un altro mese',
+    'does cream liqueur go off; how long does the cream one last; quanto dura la crema di limoncello; homemade irish cream shelf life; how long is the cream one good; la crema di limoncello scade; con la panna quanti giorni dura; when does the cream one spoil; does cream liqueur turn; quando va a male la crema; quanto si conserva un liquore con la panna; with milk in it, how long does it last',
+  rest: 'does it taste better after some months; does the taste improve if it stands; what does maturing do; why wait a month; can i drink it straight away; does it get better with age; posso berlo subito; perché deve riposare; does it improve with age; drink it now or leave it; how long till it is nice; quanto aspetto prima di berlo; migliora col tempo; berlo subito; is another month in the bottle any good; does it gain from another month; leave it a month longer; dopo quanto si beve; fa bene un altro mese; wait once the sugar is in; why wait after sweetening',
   headspace:
     'is a half empty bottle bad for it; does air in the bottle matter; top it right up or leave a gap; aria nella bottiglia; half a bottle left, goes off; gap at the top bad; air spoils it; l’aria lo rovina; bottiglia mezza vuota; half empty bottle, does that hurt it; air above the liqueur',
   store_bottles:
@@ -52,11 +52,11 @@ export const askedOtherwise: Readonly<Partial<Record<HandbookId, string>>> = {
   scale_recipe:
     'can i just double everything; twice as much; make half; raddoppiare le dosi; can i just double it all; a big batch; raddoppiare le dosi; farne metà',
   mix_plants:
-    'what goes well with ginger; do orange and cardamom work together; good combos; cosa sta bene con il limone; what goes with plum; are two fruits together nice; cosa sta bene con l’arancia; che spezie ci stanno; do they go together; is that a nice pair; stanno bene insieme',
+    'what goes well with ginger; do orange and cardamom work together; good combos; cosa sta bene con il limone; what goes with plum; are two fruits together nice; cosa sta bene con l’arancia; che spezie ci stanno; do they go together; is that a nice pair; stanno bene insieme; two fruits in one jar; may fruits be mixed; mescolare due frutti',
   without_alcohol:
     'a version for people who dont drink; alcohol free; non alcoholic one; senza alcol; one for people who don’t drink; with no booze; per chi non beve; analcolico; with just water instead of alcohol; only water no alcohol; solo con acqua',
   peel_how:
-    'zester, peeler or knife; how thin do i pare the lemons; how to get the peel off; con cosa pelo i limoni; how thick should the strips be; what tool for the peel; can i grate it; le scorze devono essere sottili; con che attrezzo pelo i limoni; posso grattugiarla; what do i take the peel off with; fat strips or fine zest; con cosa tolgo la scorza; come si toglie la buccia',
+    'zester, peeler or knife; how thin do i pare the lemons; how to get the peel off; con cosa pelo i limoni; how thick should the strips be; what tool for the peel; can i grate it; le scorze devono essere sottili; con che attrezzo pelo i limoni; posso grattugiarla; what do i take the peel off with; fat strips or fine zest; con cosa tolgo la scorza; come si toglie la buccia; only the yellow; just the coloured bit of the skin; solo il giallo',
   pith: 'bits of white on my lemon skins; got some white on the peel; does the white part matter; scrape the pith off; è rimasto un po’ di bianco; bit of white came off with the zest; is the white stuff under the skin bad; how careful with the white; c’è rimasto del bianco attaccato; il bianco sotto la buccia fa amaro; togliere tutta la parte bianca; traces of white on the peel; how much white may stay; quanto bianco può restare; un po’ di bianco attaccato',
   unwaxed:
     'i limoni devono essere non trattati; servono per forza limoni biologici; must lemons be untreated; only waxed lemons in the shop; do they have to be organic; scrub the wax off; supermarket lemons any good; limoni del supermercato; only got shiny lemons; how do i wash the wax off; waxy oranges; come tolgo la cera; limoni lucidi del supermercato; arance trattate vanno bene; shiny lemons from the shop; lucidi di cera; limoni lucidi del negozio',
@@ -149,7 +149,7 @@ export const askedOtherwise: Readonly<Partial<Record<HandbookId, string>>> = {
   presents:
     'nice bottles for christmas presents; how much to give; idee regalo; nice way to give bottles; wedding favours; idee per regalarlo; bottigliette regalo',
   which_spirit:
-    'which spirit is best for a beginner; which spirit should a beginner take; what alcohol is best; which spirit suits fruit best; best alcohol for fruit; what spirit for berries; miglior alcol per la frutta; vodka or grappa; which alcohol do i buy; what spirit works best; che alcol compro; what booze should i buy; vodka or the strong stuff; what’s best to steep in; che alcol serve; meglio vodka o alcol puro; what alcohol to buy; which bottle should i get; quale alcol compro; che alcol mi consigliate',
+    'which spirit is best for a beginner; which spirit should a beginner take; what alcohol is best; which spirit suits fruit best; best alcohol for fruit; what spirit for berries; miglior alcol per la frutta; vodka or grappa; which alcohol do i buy; what spirit works best; che alcol compro; what booze should i buy; vodka or the strong stuff; what’s best to steep in; che alcol serve; meglio vodka o alcol puro; what alcohol to buy; which bottle should i get; quale alcol compro; che alcol mi consigliate; is everclear alright; what is there besides vodka; why 95 rather than vodka; strong spirit or vodka, which',
   cheap_vodka:
     'does cheap vodka make it worse; does cheap vodka make worse liqueur; does it matter which vodka i get; do i need fancy vodka; is cheap vodka fine; does dear vodka taste better; supermarket own brand vodka; vodka economica; will the cheapest do; worth splashing out on a good one; dear gin or cheap gin; ne basta una economica; vale la pena prenderne uno buono; quello del discount; is a dear one money down the drain; supermarket own label; spendere di più per una buona; vodka da discount; una vodka da poco',
   low_strength_peel:
@@ -173,7 +173,7 @@ export const askedOtherwise: Readonly<Partial<Record<HandbookId, string>>> = {
   steep_light:
     'is the windowsill bad; does it need darkness; must it sit in the dark; keep the jar in the dark while it steeps; deve stare al buio; can it stand on the kitchen window; does sunlight hurt it; clear glass on the shelf ok; on the sunny sill; sulla finestra della cucina; alla luce del giorno; wrap the jar in foil; cover it from the light; does it matter if the sun gets on it; leave it out on the worktop in daylight; devo coprirlo dalla luce; batte il sole sul vaso; avvolgere il vaso nella stagnola; away from daylight; hide the jar from the light; on the counter in daylight; al riparo dalla luce; sul davanzale alla luce',
   steep_shaking:
-    'stirring or shaking; do i have to shake it; what if i forget to shake; is shaking really needed; se non lo scuoto; what’s the point of shaking; is stirring necessary; turn the jar upside down; do i give it a shake daily; succede qualcosa se non lo scuoto; va rigirato ogni giorno; quante volte lo agito; what is the point of turning it; what good does the shaking do; why bother shaking; does shaking do anything; a che serve scuoterlo',
+    'stirring or shaking; do i have to shake it; what if i forget to shake; is shaking really needed; se non lo scuoto; what’s the point of shaking; is stirring necessary; turn the jar upside down; do i give it a shake daily; succede qualcosa se non lo scuoto; va rigirato ogni giorno; quante volte lo agito; what is the point of turning it; what good does the shaking do; why bother shaking; does shaking do anything; a che serve scuoterlo; does shaking do owt; any use shaking',
   keep_under:
     'fruit pokes out of the liquid; berries float above; weigh the fruit down; la frutta resta fuori; the peel won’t stay down; something to hold the berries down; the top layer of fruit is dry; come le tengo giù; la frutta esce dall’alcol; tenere sommersi i lamponi; un peso per tenere giù le bucce; pieces poke out above the liquid; fruit sticking out of the spirit; half of it sits above the vodka; la frutta affiora; spunta fuori dall’alcol',
   jar_fill:
@@ -201,7 +201,7 @@ export const askedOtherwise: Readonly<Partial<Record<HandbookId, string>>> = {
   quick_ones:
     'what is quickest; ready by next week; need a present fast; qualcosa di veloce; what is ready fastest; i’ve only got ten days till the party; no time, what can still be done; cosa riesco a fare in dieci giorni; quale si fa in fretta; ho poco tempo; drinkable within a week; ready in a few days; pronto in pochi giorni; qualcosa di pronto la settimana prossima',
   strain_cloth:
-    'can i use tights; strain through tights; coffee filter or muslin; what do i sieve it with; con cosa filtro; i’ve no muslin; kitchen paper to strain; a sieve enough; old t shirt to filter; va bene un canovaccio; non ho la garza; un colino basta',
+    'can i use tights; strain through tights; coffee filter or muslin; what do i sieve it with; con cosa filtro; i’ve no muslin; kitchen paper to strain; a sieve enough; old t shirt to filter; va bene un canovaccio; non ho la garza; un colino basta; paper or a cloth; coffee paper or muslin; filter or cloth; carta o panno',
   squeeze:
     'squeeze the fruit out or let it drip; press the bag; strizzo la frutta; wring out the bag; squeeze the bag at the end; press the last drops out; strizzo alla fine; schiaccio bene o lascio gocciolare; spremere il sacchetto; press the pulp; squash what is in the sieve; spremere la polpa; la polpa si spreme',
   filter_order:
@@ -209,7 +209,7 @@ export const askedOtherwise: Readonly<Partial<Record<HandbookId, string>>> = {
   let_settle:
     'bits settled out can i pour it off; leave it to settle; pour off the clear part; lascio depositare; leave it standing so the muck drops; how many days to settle; let the gunk sink; quanti giorni per decantare; aspetto che il fondo scenda; lo lascio fermo così si deposita',
   slow_filter:
-    'coffee filters are so slow any trick; speed up filtering; how do i filter faster; come filtro più in fretta; been filtering for hours; the paper keeps clogging, a trick; how to make it run through quicker; è lentissimo a filtrare; si intasa sempre la carta; it takes for ever to filter; tricks when the paper clogs; filtrare più in fretta; ci mette una vita a filtrare; velocizzare il filtraggio',
+    'coffee filters are so slow any trick; speed up filtering; how do i filter faster; come filtro più in fretta; been filtering for hours; the paper keeps clogging, a trick; how to make it run through quicker; è lentissimo a filtrare; si intasa sempre la carta; it takes for ever to filter; tricks when the paper clogs; filtrare più in fretta; ci mette una vita a filtrare; velocizzare il filtraggio; bunged up filter paper',
   kept_back:
     'fruit drank half my gin; why is there less than i started with; why did i get less out than i put in; some of the spirit is gone; ne è uscito meno; put a litre in, got 850 out; where did my vodka go; how much do the berries drink; ne escono 800 da un litro; quanto alcol assorbe la frutta; ne manca un po’ dopo filtrato; where has the rest gone; got less out than i put in; less came out; ne è uscito di meno; ne esce meno; dove finisce il resto',
   rinse_plants:
@@ -223,7 +223,7 @@ export const askedOtherwise: Readonly<Partial<Record<HandbookId, string>>> = {
   volumes_shrink:
     'alcohol and water shrink; 1 litre plus 1 litre did not make 2; two halves didnt make a litre; mixed a litre and a litre, less than two litres; perche un litro e un litro non fanno due; one and one litre isnt two; why dont volumes add up; un litro più un litro non fa due; mixed two and got less; why doesn’t it add up; some of it vanished when i mixed; il volume cala mescolando; ne manca un po’ dopo aver mescolato; half a litre and half a litre is less than a litre; half and half comes out short',
   usual_strength:
-    'how strong should it be; what percent are liqueurs; quanti gradi deve avere; how strong should it end up; is 30 about right; what percent is a liqueur normally; che gradazione ha di solito un liquore; quanti gradi deve avere il limoncello; 30 gradi è giusto; how strong should it be; what strength do people make it; quanto forte deve essere; quanti gradi deve avere',
+    'how strong should it be; what percent are liqueurs; quanti gradi deve avere; how strong should it end up; is 30 about right; what percent is a liqueur normally; che gradazione ha di solito un liquore; quanti gradi deve avere il limoncello; 30 gradi è giusto; how strong should it be; what strength do people make it; quanto forte deve essere; quanti gradi deve avere; which strength to aim for; aim for how many percent; a che gradazione puntare',
   weak_keeps:
     'will 18 percent keep; is 20 enough to keep; how low can i go; a 20 gradi si conserva; how weak can i go before it goes off; lowest alcohol that is safe; will it keep at 16; sotto quanti gradi va a male; a 15 gradi dura',
   evaporation:
@@ -245,7 +245,7 @@ export const askedOtherwise: Readonly<Partial<Record<HandbookId, string>>> = {
   which_water:
     'tap water ok; distilled or bottled water; hard water; acqua del rubinetto; our water is very hard; bottled or from the tap; l’acqua dura è un problema; che acqua per lo sciroppo',
   sugar_when:
-    'sugar at the start or at the end; add the sugar with the fruit; zucchero subito o dopo; sugar in with the fruit or after; when do you sweeten it; at what point does the sugar go in; quando metto lo zucchero; zucchero all’inizio o alla fine; si zucchera subito o dopo; sweeten now or later; at which stage does it get its sugar; subito o alla fine lo zucchero',
+    'sugar at the start or at the end; add the sugar with the fruit; zucchero subito o dopo; sugar in with the fruit or after; when do you sweeten it; at what point does the sugar go in; quando metto lo zucchero; zucchero all’inizio o alla fine; si zucchera subito o dopo; sweeten now or later; at which stage does it get its sugar; subito o alla fine lo zucchero; sugar first or last; sugar before or after the strain',
   honey:
     'we keep bees, will honey do for the sugar; can i sweeten with honey; can i use honey; honey instead of sugar how much; posso usare il miele; miele al posto dello zucchero; does honey do the same job; how much honey for 500 g of sugar; quanto miele al posto di mezzo chilo di zucchero',
   brown_sugar:
@@ -274,7 +274,7 @@ export const askedOtherwise: Readonly<Partial<Record<HandbookId, string>>> = {
   rubber_seal:
     'does the rubber ring matter; orange rubber seal; guarnizione di gomma; does the rubber ring taint it; la gomma dà sapore; l’anello di gomma con l’alcol; does the ring perish; the orange rubber; la guarnizione si rovina; la gomma si scioglie',
   metal_lid:
-    'tin lids ok; metal lid touching the spirit; rusty lid matter; i coperchi di latta vanno bene; jam jar lids ok; il tappo si arrugginisce; coperchio di latta; will the cap corrode; tin lids; un coperchio di latta è un problema; corrode',
+    'tin lids ok; metal lid touching the spirit; rusty lid matter; i coperchi di latta vanno bene; jam jar lids ok; il tappo si arrugginisce; coperchio di latta; will the cap corrode; tin lids; un coperchio di latta è un problema; corrode; metal lid on the jar, does it matter; coperchio di metallo, importa',
   closures:
     'cork or screw cap; swing top bottles; tappo di sughero; what stoppers do i need; screw top or cork; sughero o a vite; tappo meccanico; va bene il sughero; un tappo di sughero; corks or caps',
   lead_crystal:

@@ -95,7 +95,7 @@ export const judged = <Id extends string>(index: AskedIndex<Id>, text: string, i
         share,
         likelihood,
         rank,
-        isOverBar: share >= bar && likelihood >= UNLIKELY && (isEnough || isAWay(id)),
+        isOverBar: share >= bar && (isEnough || isAWay(id)),
       }
     })
     .sort((one, other) => other.rank - one.rank)
@@ -110,11 +110,13 @@ const foundAs = ({ id, share, likelihood }: Omit<FoundEntry, 'others'>) => ({ id
 export function findEntry(text: string, handbook: Handbook): FoundEntry | null {
   const entries = judged(indexOf(handbook), text, true)
   const [first] = entries
+  const over = entries.filter(({ isOverBar }) => isOverBar)
+  const likely = over.filter(({ likelihood }) => likelihood >= UNLIKELY)
   const best =
-    entries.find(({ isOverBar, rank }) => isOverBar && rank >= first!.rank - EVEN) ??
-    entries.find(({ isOverBar, rank, share }) => isOverBar && share >= WHOLE && rank >= first!.rank - NEAR)
+    likely.find(({ rank }) => rank >= first!.rank - EVEN) ??
+    likely.find(({ rank, share }) => share >= WHOLE && rank >= first!.rank - NEAR)
   if (best === undefined) return null
-  const others = entries.filter((each) => each.isOverBar && each !== best)
+  const others = over.filter((each) => each !== best)
   return { ...foundAs(best), others: others.slice(0, MOST_OTHERS).map(({ id }) => id) }
 }
 

@@ -13,7 +13,7 @@ export const symptomsTold: Readonly<Record<SymptomId, string>> = {
   separated:
     'two layers now; a heavy layer at the bottom and a thin one on top; come apart in the bottle; split in two; half clear half dark; bands in the bottle; syrup has sunk; dense stuff sunk to the bottom; due strati nella bottiglia; lo sciroppo è sceso sul fondo; sotto denso e sopra liquido; si è diviso in due',
   sediment:
-    'gunk at the bottom; mud at the bottom; silt in the bottle; brown stuff has sunk; residue on the bottom; a layer of dust at the base; crud in the bottom; grounds in the last glass; fanghiglia sul fondo; polvere in fondo alla bottiglia; residui nel fondo; della roba depositata',
+    'gunk at the bottom; mud at the bottom; silt in the bottle; brown stuff has sunk; residue on the bottom; a layer of dust at the base; crud in the bottom; grounds in the last glass; fanghiglia sul fondo; polvere in fondo alla bottiglia; residui nel fondo; della roba depositata; a white thing on the bottom; something white lies at the bottom',
   gelled:
     'gone like jam; jellified; wont pour, its a jelly; thick as custard; wobbly; set solid like jelly at room temperature; pours like snot; ropey; like frogspawn; è diventato marmellata; budino; una gelatina che non cola; filante; denso come una marmellata',
   crystals:
@@ -23,9 +23,9 @@ export const symptomsTold: Readonly<Record<SymptomId, string>> = {
   mould:
     'a beard on the fruit; bluish beard on the cherries; green stuff growing on the fruit; white cotton wool on top; spots of mildew; mildew; whiskers on the peel; fluffy patch; grey coat on the berries that stick out; cresce una roba verde; una peluria bianca; macchie verdi sulla frutta; cotone bianco sopra; verdastra sopra le ciliegie',
   pink_orange_slime:
-    'pinkish goo; orange goo under the lid; slimy coating; rosy slime; viscido rosa; bava arancione; patina viscida sul vaso',
+    'pinkish goo; orange goo under the lid; slimy coating; rosy slime; viscido rosa; bava arancione; patina viscida sul vaso; orange slime on the lid; pink stuff under the rim',
   skin_on_top:
-    'a film across the top; wrinkly skin has formed; a veil on the surface; thin white layer floating; una pellicola sulla superficie; un velo in alto; una crosta sottile sopra',
+    'a film across the top; wrinkly skin has formed; a veil on the surface; thin white layer floating; una pellicola sulla superficie; un velo in alto; una crosta sottile sopra; a wrinkled film has settled on it',
   floating_bits:
     'specks swimming about; bits swimming in it; pips on top; little things bobbing about; pulp floating; pezzettini che nuotano; semini a galla; roba che galleggia',
   insects:
@@ -35,7 +35,7 @@ export const symptomsTold: Readonly<Record<SymptomId, string>> = {
   brown:
     'gone the colour of tea; looks like old tea; rusty brown now; has darkened; turned the colour of mud; the pears browned; amber turned dark; color del tè; è diventato scuro; ha preso un colore marrone; annerito un po',
   faded:
-    'the red has gone; washed out; not as bright as it was; pale as straw now; the pink has vanished; the green has gone out of it; lost its lovely red; non è più rosso; il colore è sparito; ha perso il rosso; sbiadita',
+    'the red has gone; washed out; not as bright as it was; pale as straw now; the pink has vanished; the green has gone out of it; lost its lovely red; non è più rosso; il colore è sparito; ha perso il rosso; sbiadita; the colour has gone from it; colour is away',
   black_or_metal:
     'gone grey as slate; inky black since the metal lid; tastes like a coin; like licking a spoon; tinny; tastes of tin; blood taste; sa di ferro; sapore di monete; è diventato nero; gusto di latta',
   fruit_went_pale:
@@ -45,7 +45,7 @@ export const symptomsTold: Readonly<Record<SymptomId, string>> = {
   bitter:
     'tastes like aspirin; leaves a bitter aftertaste; sharp bitterness; like chewing pith; bitter as gall; medicine taste; furry tongue from tannin; amarissimo; lascia l’amaro in bocca; sa di medicina; retrogusto amaro',
   harsh_hot:
-    'burns all the way down; takes the roof off your mouth; rocket fuel; like drinking fire; rough as old boots; raw alcohol taste; tastes only of alcohol; catches in the throat; too boozy; brucia tutto; si sente solo l’alcol; è una bomba; gratta in gola; sa solo di alcol',
+    'burns all the way down; takes the roof off your mouth; rocket fuel; like drinking fire; rough as old boots; raw alcohol taste; tastes only of alcohol; catches in the throat; too boozy; brucia tutto; si sente solo l’alcol; è una bomba; gratta in gola; sa solo di alcol; blows your head off',
   too_sweet:
     'like drinking pure sugar; sugar bomb; sets my teeth on edge with sugar; more like syrup than liqueur; so sweet you cant drink it; overdid the sugar; too much sugar in it; tooth achingly sweet; sickeningly sweet; talmente dolce che non si beve; è uno sciroppo; ho esagerato con lo zucchero; fa venire il diabete; zuccheratissimo',
   too_dry_or_sour:
@@ -53,11 +53,11 @@ export const symptomsTold: Readonly<Record<SymptomId, string>> = {
   too_weak:
     'no punch; not boozy enough; like squash; you cant taste the alcohol; its like cordial; thin on alcohol; feeble; no alcohol left in it; non si sente l’alcol; sembra succo; poco forte; acquoso; è leggero',
   weak_taste:
-    'tastes of absolutely nothing; barely any raspberry in it; no lemon to speak of; hardly any flavour; you cant taste the fruit; where has the flavour gone; tastes of vodka and nothing else; the smell has gone; no scent; nowt; non si sente il limone; profuma poco; il sapore è debole; si sente poco la frutta; senza gusto',
+    'tastes of absolutely nothing; barely any raspberry in it; no lemon to speak of; hardly any flavour; you cant taste the fruit; where has the flavour gone; tastes of vodka and nothing else; the smell has gone; no scent; nowt; non si sente il limone; profuma poco; il sapore è debole; si sente poco la frutta; senza gusto; sa di poco; it tastes of little; can’t make out the fruit',
   too_sour:
     'makes my mouth pucker; puckers the mouth; so sour; like sucking a lemon; far too tart; face pulling; acid; fa strizzare gli occhi; è acidissimo; aspro da morire; allappa',
   too_spicy:
-    'the chilli blew my head off; way too much heat from the chilli; ginger burn; overdid the chillies; mouth on fire from pepper; il peperoncino brucia troppo; ho messo troppo peperoncino; troppo zenzero pizzica',
+    'the chilli blew my head off; way too much heat from the chilli; ginger burn; overdid the chillies; mouth on fire from pepper; il peperoncino brucia troppo; ho messo troppo peperoncino; troppo zenzero pizzica; the chilli is overpowering; all you get is chilli; the chilli is a killer',
   soapy_perfume:
     'like granny’s soap; smells like a perfume counter; tastes like bath water; like potpourri; like washing-up liquid; sa di saponetta; come profumo da donna; sembra sapone',
   cloth_or_paper_taste:
@@ -79,13 +79,13 @@ export const symptomsTold: Readonly<Record<SymptomId, string>> = {
   curdled:
     'cream went like cottage cheese; looks like scrambled egg; bits of curd; cream has turned to lumps; cottage cheesy; grainy cream; split like bad mayo; la crema è impazzita; ha fatto i grumi; sembra ricotta; la panna si è stracciata',
   stuck_filter:
-    'coffee filter takes all day; drip drip drip; paper is blocked; it wont go through the filter; one drop a minute; filter paper keeps clogging; il filtro è bloccato; scende goccia a goccia; non passa più niente; ci mette ore a filtrare',
+    'coffee filter takes all day; drip drip drip; paper is blocked; it wont go through the filter; one drop a minute; filter paper keeps clogging; il filtro è bloccato; scende goccia a goccia; non passa più niente; ci mette ore a filtrare; the filter has stopped; nothing comes through the filter any more',
   sugar_not_dissolving:
-    'sugar just sits there; cant get the sugar to melt; sugar wont melt; stirred for ages and sugar still there; lo zucchero resta sul fondo anche se mescolo; non si scioglie lo zucchero; zucchero ancora intero',
+    'sugar just sits there; cant get the sugar to melt; sugar wont melt; stirred for ages and sugar still there; lo zucchero resta sul fondo anche se mescolo; non si scioglie lo zucchero; zucchero ancora intero; sugar stays at the bottom however much i stir; won’t go into solution',
   leaking_lid:
     'dribbling from the lid; sticky puddle under the jar; jar is weeping; level has gone down; seal is leaking; puddle on the shelf; gocciola dal coperchio; il vaso perde; è sceso il livello; pozza sotto al vaso',
   hydrometer_odd:
-    'the floaty thing shows nonsense; alcoholmeter reads zero; hydrometer sits far too high; the meter says 5; reading makes no sense; the glass thing shows less than before; l’alcolometro segna zero; la misura non torna; segna un valore assurdo',
+    'the floaty thing shows nonsense; alcoholmeter reads zero; hydrometer sits far too high; the meter says 5; reading makes no sense; the glass thing shows less than before; l’alcolometro segna zero; la misura non torna; segna un valore assurdo; the hydrometer shows 5 in a liqueur of 30; hydrometer says 8 for what should be 30; the meter reads 10 in a finished liqueur; reads far less than it should',
   spilled_or_burnt:
     'it went up in flames; knocked the jar over; spilt spirit on the hob; pan caught light; set fire to it; ho rovesciato tutto; si è incendiato; è andato a fuoco',
   someone_ill:
@@ -105,5 +105,5 @@ export const symptomsTold: Readonly<Record<SymptomId, string>> = {
   left_in_sun:
     'stood in full sun all week; left it in the conservatory; the car boiled it; forgot it on the radiator; rimasto al sole; stava sul termosifone; in auto sotto il sole',
   forgotten:
-    'found it at the back of the cupboard; been steeping since last year; from three years ago; clean forgot about it; left the fruit in for ages; steeped two years; ritrovato in fondo alla dispensa; lasciato lì dall’anno scorso; l’ho scordato in cantina',
+    'found it at the back of the cupboard; been steeping since last year; from three years ago; clean forgot about it; left the fruit in for ages; steeped two years; ritrovato in fondo alla dispensa; lasciato lì dall’anno scorso; l’ho scordato in cantina; found a jar at the back of the loft; a jar from two years back',
 }

@@ -52,7 +52,10 @@ function signTold({ typed: { text }, has }: Sentence, id: SymptomId, isOnFruit: 
 export function symptomReading(sentence: Sentence, id: SymptomId): TalkReading {
   const { bits, has } = sentence
   const { text } = has('own_jar') ? jarsMeant(sentence, 'jar show') : { text: null }
-  const strength = bits.find(({ kind, role }) => kind === 'strength' && role === 'have')
+  // `The hydrometer shows 5 in a 30 % liqueur`: what it shows of what is sweet is too little.
+  const [strength] = bits
+    .filter(({ kind, role }) => kind === 'strength' && role === 'have')
+    .toSorted((one, other) => (id === 'hydrometer_odd' ? other.value - one.value : 0))
   const sweetness = bits.find(({ kind, role }) => kind === 'sweetness' && role === 'have')
   const sign = signTold(sentence, id, text === null || has('fruit_part'))
   const options = {
