@@ -59,7 +59,7 @@ it.each([
 })
 
 it.each([
-  ['may i fly to spain with two bottles', 'posting'],
+  ['can i fly to spain with a bottle', 'posting'],
   ['paper filter or a cloth', 'strain_cloth'],
   ['is it dangerous beside a gas ring', 'flame'],
 ])('a word that looks like one tells of no trouble: %s', async (text, entry) => {
