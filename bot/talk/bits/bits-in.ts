@@ -11,6 +11,7 @@ import { type Around, isGravity, measureAt, NONE, ratingAt, sweetnessPerLitre } 
 import { isBirthday } from './birthday.ts'
 import { type Bit, bit } from './bit.ts'
 import { bottlesAt, sizeFirst } from './bottle-bits.ts'
+import { clockTold } from './clock-told.ts'
 import { coinAt } from './coin-at.ts'
 import { drinksNamed } from './drinks-named.ts'
 import { filledAt } from './filled-bottles.ts'
@@ -96,6 +97,8 @@ function bitAt(around: Around, at: number): Bit | null {
   const { tokens } = typed
   const jar = jarAt(tokens, at, jars)
   if (jar !== null) return bit('jar', at, jar.next, 0, jar.jar.name, { ids: [jar.jar.id] })
+  const clock = clockTold(around, at)
+  if (clock !== null) return clock
   const soLong = aboutSoLong(typed, at)
   if (soLong !== null) return soLong
   const date = dateAt(around, at)

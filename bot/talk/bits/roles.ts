@@ -5,6 +5,7 @@ import type { Bit } from './bit.ts'
 import { withoutDenied } from './denied-spirits.ts'
 import { eachOf } from './each-of.ts'
 import { isMetered } from './metered.ts'
+import { partOfSugar } from './part-of-sugar.ts'
 import {
   asStrongAs,
   bottlesPoured,
@@ -160,6 +161,7 @@ export function withRoles(around: RolesAround, read: readonly Bit[]): readonly B
   respectively(around, bits, 2)
   bareProof(around, bits)
   attach(around, bits)
+  partOfSugar(around, bits)
   sizeInBrackets(around, bits)
   countedBehind(around, bits)
   articles(around, bits)

@@ -128,11 +128,15 @@ export function weighed(around: RolesAround, bits: Open[]): void {
   plant.with = bits.indexOf(mass)
   // `2 punnets (800 g)`: the weight tells.
   for (const bit of bits) {
-    const isMeasure =
-      bit.kind === 'bare' && bit.with === undefined && loose.has(around.typed.tokens[bit.to]?.text ?? '')
+    const next = around.typed.tokens[bit.to]?.text ?? ''
+    const isMeasure = bit.kind === 'bare' && bit.with === undefined && loose.has(next) && !PIECE.test(next)
     if (isMeasure) bit.role = 'gone'
   }
 }
+
+/** Pieces, which hold nothing. */
+const PIECE =
+  /^(?:pods?|sticks?|leaf|leaves|sprigs?|cloves?|stars?|slices?|pinch|pinches|beans?|fogli[ae]|stecc(?:a|he)|baccell[oi]|chiod[oi]|ramett[oi]|fett[ae])$/
 
 const LIQUEUR = /^(?:liqueur|liqueurs|liquore|liquori|finished|limoncello|nocino)$/
 

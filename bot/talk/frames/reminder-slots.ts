@@ -37,8 +37,9 @@ function halfOfDay(hour: number, said: string): 'am' | 'pm' | null {
   return /^\s*am\b|\b(?:morning|mattin[oa])\b/i.test(said) ? 'am' : null
 }
 
-const written = (hour: number, minutes: number, rest: string): string => {
-  const half = halfOfDay(hour, rest)
+const written = (hour: number, minutes: number, rest: string, text: string): string => {
+  // `Every evening at half seven`.
+  const half = halfOfDay(hour, rest) ?? halfOfDay(hour, text)
   const before = half === 'pm' && hour < 12 ? hour + 12 : half === 'am' && hour === 12 ? 0 : hour
   const all = (before * 60 + minutes + 24 * 60) % (24 * 60)
   return `${String(Math.floor(all / 60)).padStart(2, '0')}:${String(all % 60).padStart(2, '0')}`
@@ -52,16 +53,17 @@ function clockInWords(text: string): string | null {
       .toLowerCase()
       .split(/[ -]/)
       .reduce((sum, word) => sum + (MINUTES[word] ?? Number(word)), 0)
-    return written(hourOf(hour), side?.toLowerCase() === 'to' ? -minutes : minutes, rest)
+    return written(hourOf(hour), side?.toLowerCase() === 'to' ? -minutes : minutes, rest, text)
   }
   const [, , past, later = ''] = HALF.exec(text) ?? []
-  if (past !== undefined) return written(hourOf(past), 30, later)
+  if (past !== undefined) return written(hourOf(past), 30, later, text)
   const [, whole, half, more = ''] = WHOLE.exec(text) ?? []
-  return whole === undefined ? null : written(hourOf(whole), half === undefined ? 0 : 30, more)
+  return whole === undefined ? null : written(hourOf(whole), half === undefined ? 0 : 30, more, text)
 }
 
 /** The words for the part of a day, which the hour tells. */
-const PART_OF_DAY = /^(?:evening|afternoon|night|morning|sera|pomeriggio|notte|mattino|mattina)$/
+const PART_OF_DAY =
+  /^(?:evening|afternoon|night|morning|sera|pomeriggio|notte|mattino|mattina|half|quarter|past|oclock)$/
 
 const clock: Fill = (sentence) => {
   const { typed } = sentence
@@ -86,7 +88,7 @@ function clockAt({ typed, bits }: Sentence): SlotFilled | null {
   const [, typedHour = '', part = ''] = match
   // `Alle 19 e 30`.
   const hour = typedHour.replace(/\s+e\s+/, ':')
-  const half = halfOfDay(Number.parseInt(hour, 10), part)
+  const half = halfOfDay(Number.parseInt(hour, 10), part) ?? halfOfDay(Number.parseInt(hour, 10), typed.text)
   const end = match.index + match[0].length
   const within = bits.filter(
     ({ from, to }) => (typed.tokens[from]?.from ?? 0) >= match.index && (typed.tokens[to - 1]?.to ?? 0) <= end,

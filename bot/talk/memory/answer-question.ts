@@ -3,6 +3,7 @@ import { type Path, signatures } from '../../calls/signatures.ts'
 import type { Bit, Sentence } from '../bits/bit.ts'
 import { jarsOf } from '../bits/jars-of.ts'
 import { frames } from '../frames/frames.ts'
+import { halfNamed } from '../frames/half-of-day.ts'
 import type { CallRead, TalkReading } from '../frames/reading.ts'
 import { reminderFills } from '../frames/reminder-slots.ts'
 import { tryFrame } from '../frames/score.ts'
@@ -50,6 +51,8 @@ function chosen(sentence: Sentence, { choices, about }: Question): CallRead | nu
   const words = typed.tokens.filter(({ kind }) => kind !== 'sign').map(({ text }) => text)
   if (words.length === 0) return null
   if (words.length > 5) return about.kind === 'which_jar' ? jarNamedAtLength(sentence, choices) : null
+  const half = choices.length === 2 && choices[1]!.options.time !== undefined ? halfNamed(words) : null
+  if (half !== null) return choices[half === 'am' ? 0 : 1]!
   const differing = choices.filter(({ options, command }) =>
     [command, ...Object.values(options)].some((text) =>
       words.some((word) => word.length > 2 && text.toLowerCase().split(/\s+/).includes(word)),
@@ -85,6 +88,7 @@ function lackedText(sentence: Sentence, option: string, { command, options: { of
     const until = reminderFills.until(sentence, command)?.text
     return until !== undefined && isRead(command, option, until) ? until : null
   }
+  if (option === 'sugar' && isRead(command, option, typed.text.trim())) return typed.text.trim()
   const isAlone = bits.length <= 2 && typed.tokens.length <= 8
   if (!isAlone) return null
   // `five half litres`: how many, and how large.
@@ -140,7 +144,7 @@ function isRead(command: Path, option: string, text: string): boolean {
   return unlessRefused(() => schema?.safeParse(text).success === true) ?? false
 }
 
-/** A place by its capital letters, alone. */
+/** By its capital letters, alone. */
 const PLACE = /^\p{Lu}[\p{L}’'-]+(?:\s\p{Lu}[\p{L}’'-]+){0,2}$/u
 
 /** From here on a frame is meant. */
@@ -169,7 +173,6 @@ export function answered(sentence: Sentence, question: Question | null): TalkRea
   const choice = chosen(sentence, question)
   if (choice !== null && about.kind === 'undo_jar') return { kind: 'only_typed', call: choice }
   if (choice !== null) return run(choice)
-  // A yes tells of no jar which it is.
   if (
     (about.kind === 'which_jar' || about.kind === 'undo_jar') &&
     isShort &&

@@ -35,7 +35,7 @@ import {
 } from './said-at-length.ts'
 import { agreed, begun, doneAsOffered, shownAgain, troubleAnswered } from './step-rules.ts'
 import { sugarShare } from './sugar-share.ts'
-import { otherSweetener } from './sweetener-rule.ts'
+import { otherSweetener, sharedSweetener } from './sweetener-rule.ts'
 import { resized, styled, tasteChanged } from './taste-rules.ts'
 import { undone } from './undo-rule.ts'
 import { wishOfNothing } from './wish-of-nothing.ts'
@@ -67,6 +67,7 @@ const RULES: readonly Rule[] = [
   ofOtherJar,
   correctedStep,
   doneAsOffered,
+  sharedSweetener,
   costed,
   sameWith,
   disliked,

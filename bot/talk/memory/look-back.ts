@@ -9,11 +9,12 @@ import type { Rule } from './rule.ts'
 import { disliked, sameWith, targetAtLength } from './said-at-length.ts'
 import { begun } from './step-rules.ts'
 import { sugarShare } from './sugar-share.ts'
-import { otherSweetener } from './sweetener-rule.ts'
+import { otherSweetener, sharedSweetener } from './sweetener-rule.ts'
 import { resized, styled, tasteChanged } from './taste-rules.ts'
 
 /** What is wished of a recipe that other answers came after. */
 const LOOKED_BACK: readonly Rule[] = [
+  sharedSweetener,
   costed,
   sameWith,
   disliked,

@@ -2,6 +2,7 @@ import { textFrom } from '../../../core/quantity/read/tokens.ts'
 import type { Path } from '../../calls/signatures.ts'
 import type { BitKind, Sentence } from '../bits/bit.ts'
 import { timesSaid } from '../frames/again-slots.ts'
+import { otherHalf } from '../frames/half-of-day.ts'
 import { leftOutOf } from '../frames/left-out.ts'
 import type { CallRead, TalkReading } from '../frames/reading.ts'
 import type { FrameTried } from '../frames/score.ts'
@@ -46,7 +47,10 @@ export function readingOf(best: FrameTried, sentence: Sentence, isTyped = false)
   const covered = sentence.bits.filter(
     ({ kind }) => frame.covers?.includes(kind) === true || (isAllAsked && ASKED_WITH.has(kind)),
   )
-  const used = [...best.used, ...covered]
+  // What is known of a plant is the same for any amount of it.
+  const taken =
+    frame.command === 'botanical' ? best.used.filter(({ kind }) => kind === 'plant' || kind === 'date') : best.used
+  const used = [...taken, ...covered]
   const words = leftOutOf(sentence, used, deedsSaidWith(frame))
   const unsized = COUNT_BOTTLES.has(frame.command) ? unsizedBottles(sentence, used) : []
   // Named as a whole: `a small one`.
@@ -89,10 +93,20 @@ export function readingOf(best: FrameTried, sentence: Sentence, isTyped = false)
       choices: [call],
       leftOut,
     }
+  const later = call.command === 'reminders' ? laterTime(call, sentence) : null
+  if (later !== null)
+    return { kind: 'question', call, about: { kind: 'which_reading' }, choices: [call, later], leftOut }
   const drinks = call.command === 'plan' ? twoDrinks(call, sentence) : null
   if (drinks !== null) return { kind: 'question', call, about: { kind: 'two_drinks' }, choices: drinks, leftOut }
   const spiritTaken = takenSpirit(best)
   return { kind: 'call', call, leftOut, does: frame.does, ...(spiritTaken !== null && { spiritTaken }) }
+}
+
+/** `At half past six`: in the morning or in the evening. */
+function laterTime(call: CallRead, sentence: Sentence): CallRead | null {
+  const { time } = call.options
+  const other = time === undefined ? null : otherHalf(time, sentence)
+  return other === null ? null : { ...call, options: { ...call.options, time: other } }
 }
 
 const ASKED_WITH: ReadonlySet<BitKind> = new Set(['spirit', 'sugar', 'water'])

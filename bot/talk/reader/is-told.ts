@@ -13,6 +13,9 @@ export function isToldNow(sentence: Sentence, command: Path): boolean {
   const clause = clauseOf(sentence)
   const within = (concept: Concept): boolean =>
     sentence.spans.some((span) => span.concept === concept && span.from >= clause.from && span.to <= clause.to)
+  // `Mi ricordi sabato del limone?` is a request.
+  if (command === 'jar later' && sentence.has('remind') && !ASKS_OF.test(sentence.typed.tokens[0]?.text ?? ''))
+    return true
   if (sentence.typed.tokens[clause.to]?.text === '?' || within('asking')) return false
   if (ORDERED.has(command)) return true
   if (within('log_start')) return !sentence.has('wish', 'hypothesis')
@@ -23,6 +26,9 @@ export function isToldNow(sentence: Sentence, command: Path): boolean {
     !isDenied(sentence)
   )
 }
+
+/** Asked of what was set: `did I ask you to remind me of the lemon on Friday?` */
+const ASKS_OF = /^(?:did|do|does|when|what|which|why|how|is|are|have|has|quando|che|cosa|perche|hai|ho|quali)$/
 
 /** `Before I went to work`, `prima di uscire`: when it was, behind what was done. */
 const AROUND = /^(?:before (?:i|we|it)|prima di|when (?:i|we)|quando|after i|dopo)$/

@@ -25,6 +25,7 @@ import {
 } from './asked-of-handbook.ts'
 import { askedPlainly, isFreezingAsked } from './asked-plainly.ts'
 import { isOfMethanol, isTakenBySomebody } from './danger-asked.ts'
+import { deedOrPlan } from './deed-or-plan.ts'
 import { entryOfClause, type FindEntry } from './entry-of-clause.ts'
 import { callOf, isDeedRead, isDeedTold, readingOf } from './frame-reading.ts'
 import { hiddenDanger, hiddenPlant } from './hidden-danger.ts'
@@ -167,6 +168,8 @@ function readOnce(sentence: Sentence, text: string, knows: Knows): TalkReading {
       : topic(entry)
   }
   if (best === undefined || score < LEAST) return { kind: 'lost', nearest: [] }
+  const deed = knows.command === undefined ? deedOrPlan(best, sentence) : null
+  if (deed !== null) return deed
   // `/jar show gone`: no jar’s name.
   if (knows.command !== undefined && best.used.length === 0) return { kind: 'lost', nearest: [] }
   const isClose =

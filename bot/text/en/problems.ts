@@ -151,6 +151,7 @@ export const quantityProblems = {
   out_of_range: ({ typed, wanted, line }, format) =>
     `${inQuotes(typed)} isn’t ${names[wanted]} I can use. ${tryIt(line, format.example(examples[wanted]))}`,
   unexpected_text: ({ extra, wanted, line }, format) => {
+    if (wanted === 'date' && line != null) return `I keep days, not hours. Did you mean this? ${line}`
     if (line?.includes(' spirit:') === true && isSpirit(extra)) return `Is ${inQuotes(extra)} the spirit? Type: ${line}`
     return line === null || line === undefined
       ? `I don’t know what to do with ${inQuotes(extra)}. ${forExample(line, format.example(examples[wanted]))}`

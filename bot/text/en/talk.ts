@@ -18,6 +18,7 @@ const QUESTIONS: Readonly<Record<string, string>> = {
   rating: 'How good is it, from 1 to 5?',
   spirit: 'How much spirit is there, and how strong?',
   strength: 'How strong is it?',
+  sugar: 'How much sugar, and how much of the other?',
   to: 'What shall I call it?',
   'to-strength': 'How strong do you want it?',
   'to-sweetness': 'How sweet do you want it?',

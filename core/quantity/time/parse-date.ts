@@ -1,4 +1,4 @@
-import { DomainError } from '../../domain-error.ts'
+import { DomainError, isRefused } from '../../domain-error.ts'
 import type { CalendarDay, DateSide, TypedDate } from '../quantities.ts'
 import { readText, shown, type TypedText, textFrom } from '../read/tokens.ts'
 import { daysBetween, isDay } from './calendar-day.ts'
@@ -85,6 +85,18 @@ const namedDate = (typed: TypedText, setting: DateSetting, side: DateSide): DayR
   return named ?? read
 }
 
+/** `15:00`, `at 3 pm`, behind a day. */
+const HOUR = /[,\s]+(?:at |alle |ore )?(?:\d{1,2}[:.]\d{2}(?: ?[ap]\.?m\.?)?|\d{1,2} ?(?:[ap]\.?m\.?|h))$/i
+
+/** Days are kept, no hours: what is too much of `today 15:00` is said. */
+function noDate(text: string, setting: DateSetting, side: DateSide): DomainError {
+  const hour = HOUR.exec(text.trim())
+  const day = hour === null ? null : text.trim().slice(0, hour.index)
+  return day === null || day === '' || isRefused(() => parseDate(day, setting, side))
+    ? new DomainError('bad_value', 'no_date', { typed: shown(text), side })
+    : new DomainError('bad_value', 'unexpected_text', { typed: shown(text), extra: hour![0].trim(), wanted: 'date' })
+}
+
 /**
  * A day from 1900 to 2199: `24 December`, `24 dicembre`, `Saturday 28 November`, `2026-12-24`, `tomorrow`, `3 days ago`,
  * `tra 2 settimane`, and `Saturday`, which `side` decides. Without a year the next such day, today included, and
@@ -95,7 +107,7 @@ export const parseDate = (text: string, setting: DateSetting, side: DateSide = '
   const typed = readText(text, 'date')
   const plain = numericDate(typed.text, country, side) ?? relativeDate(typed, today, side) ?? wordDate(typed)
   const found = plain ?? namedDate(typed, setting, side)
-  if (found === null) throw new DomainError('bad_value', 'no_date', { typed: shown(text), side })
+  if (found === null) throw noDate(text, setting, side)
   const day = found.year === null ? nextSuch(found, today) : { ...found, year: found.year }
   if (day !== undefined && (day.year < FROM_YEAR || day.year > TO_YEAR)) {
     const values = { typed: shown(text), fromYear: FROM_YEAR, toYear: TO_YEAR }
