@@ -167,18 +167,17 @@ function readOnce(sentence: Sentence, text: string, knows: Knows): TalkReading {
       ? symptomReading(sentence, trouble.id)
       : topic(entry)
   }
-  if (best === undefined || score < LEAST) return { kind: 'lost', nearest: [] }
-  const deed = knows.command === undefined ? deedOrPlan(best, sentence) : null
-  if (deed !== null) return deed
   // `/jar show gone`: no jar’s name.
-  if (knows.command !== undefined && best.used.length === 0) return { kind: 'lost', nearest: [] }
+  const isTyped = knows.command !== undefined
+  if (best === undefined || score < LEAST || (isTyped && best.used.length === 0)) return { kind: 'lost', nearest: [] }
+  const deed = isTyped ? null : deedOrPlan(best, sentence)
+  if (deed !== null) return deed
   const isClose =
     second !== undefined &&
     score - second.score < APART &&
     second.score >= LEAST &&
     second.frame.command !== best.frame.command
-  if (isClose && second.lacks.length < best.lacks.length)
-    return readingOf(second, sentence, knows.command !== undefined)
+  if (isClose && second.lacks.length < best.lacks.length) return readingOf(second, sentence, isTyped)
   if (
     isClose &&
     second.lacks.length === 0 &&
@@ -197,5 +196,5 @@ function readOnce(sentence: Sentence, text: string, knows: Knows): TalkReading {
       leftOut: leftOutOf(sentence, best.used),
     }
   }
-  return readingOf(best, sentence, knows.command !== undefined)
+  return readingOf(best, sentence, isTyped)
 }
