@@ -54,10 +54,13 @@ function aimsOf(reading: TalkReading): readonly Aim[] {
   return OF_PLANTS.includes(command) ? OF_PLANTS : [command]
 }
 
+/** What a jar’s name alone may speak for, too. */
+const BY_NAME: ReadonlySet<Path> = new Set([...BY_LITTLE, 'jar show', 'jar list'])
+
 /** What a reading without a deed is after, against a deed that is likelier. */
 function aimBesideDeed(reading: TalkReading): readonly Aim[] {
   if (reading.kind === 'symptom') return ['trouble']
-  return reading.kind === 'call' && reading.does === 'compute' ? [reading.call.command] : []
+  return reading.kind === 'call' && BY_NAME.has(reading.call.command) ? [reading.call.command] : []
 }
 
 /** No deeds, though they are of a jar; how it was started is told by plants, as a plan is. */
