@@ -2,6 +2,7 @@ import { ANYWHERE, type Contact, contactOf } from '../talk/emergency/contacts.ts
 import { countryOfZone } from '../talk/emergency/country-of-zone.ts'
 import { isPoisoning, stepsFor } from '../talk/emergency/first-aid.ts'
 import type { HarmId } from '../talk/emergency/harm.ts'
+import type { WhomToCall } from '../text/messages/emergency.ts'
 import type { Message } from '../text/words.ts'
 import type { Reply, Row } from './reply.ts'
 
@@ -80,6 +81,15 @@ function centreFor(harm: HarmId, contact: Contact | null) {
   if (centre === null || contact === null || (centre.isForChildrenOnly && GROWN.includes(harm))) return null
   const { ambulance, emergency } = contact
   return { ...centre, harm, otherwise: ambulance ?? emergency }
+}
+
+/** Who is called in a country, of two letters or null, where a poison was swallowed. */
+export function whomToCall(country: string | null): WhomToCall {
+  const contact = contactOf(country)
+  return {
+    numbers: numbersFor('methanol', contact),
+    poisonCentre: centreFor('methanol', contact)?.number ?? null,
+  }
 }
 
 /**

@@ -22,6 +22,7 @@ import {
   freezerOf,
   made,
   measuredData,
+  neatCautions,
   note,
   outcomeCautions,
   outcomeData,
@@ -126,6 +127,7 @@ export function adjustReply(
       ...flashNotes(handled),
     ]),
     cautions: cautionsByDepth([
+      ...neatCautions(outcome),
       ...outcomeCautions(outcome, sugarStays, handled, { freezerC, isSyrup }),
       ...(sugarG.value > 0 && !isSyrup && !isDissolved ? [caution('sugar_alone')] : []),
     ]),

@@ -25,6 +25,7 @@ const FIRST_NOTES: ReadonlySet<string> = new Set([
 const FIRST_CAUTIONS: ReadonlySet<string> = new Set([
   'flame',
   'cool_first',
+  'not_neat',
   'can_ferment',
   'keeps_undecided',
   'honey_infant',

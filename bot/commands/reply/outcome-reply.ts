@@ -2,6 +2,7 @@ import { flashPointC, STRONG_PERCENT } from '../../../core/liquid/flash-point.ts
 import { FREEZER_C, inFreezer } from '../../../core/liquid/freezer.ts'
 import { type Keeping, keepingOf } from '../../../core/liquid/keeping.ts'
 import { abvPercent, type Liquid } from '../../../core/liquid/liquid.ts'
+import { isGlassToDilute } from '../../../core/liquid/neat.ts'
 import type { Measured } from '../../../core/quantity/measured/measured.ts'
 import type { Outcome } from '../../../core/recipe/solve/outcome.ts'
 import type { SugarStays } from '../../../core/recipe/sugar-stays.ts'
@@ -100,6 +101,15 @@ interface Asked {
   readonly freezerC: number | null
   readonly isSyrup?: boolean
 }
+
+/** Of what is made to be drunk; a spirit that is thinned may be one to steep in. */
+export const neatCautions = ({ abvPercent }: Pick<Outcome, 'abvPercent'>): readonly Message<'cautions'>[] =>
+  isGlassToDilute(wholePercent(abvPercent.value))
+    ? [{ group: 'cautions', key: 'not_neat', values: { abvPercent } }]
+    : []
+
+/** As a label would say it: a wish for 60 is met by 59.97. */
+const wholePercent = (percent: number): number => Math.round(percent)
 
 /** Cautions that belong to a result, worst first; `handled` are the liquids that go into it. */
 export function outcomeCautions(

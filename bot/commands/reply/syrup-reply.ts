@@ -24,6 +24,7 @@ import {
   flashNotes,
   made,
   measuredData,
+  neatCautions,
   note,
   outcomeCautions,
   outcomeData,
@@ -123,6 +124,7 @@ export function syrupCautions(
 ): readonly Message<'cautions'>[] {
   const { sweetener, sugarG, waterG, dissolvesG } = syrup
   return [
+    ...neatCautions(syrup.outcome),
     ...outcomeCautions(syrup.outcome, syrup.sugarStays, [liquidOf(valuesOf(infusion))], {
       freezerC,
       isSyrup: isSyrup(syrup),

@@ -245,6 +245,8 @@ export const cautions = {
     `You’ve noted ${listed(names)}. If any of it went in, don’t taste it and don’t give it away.`,
   flame: () => 'Keep it away from the hob and any flame.',
   cool_first: () => 'Cool the syrup completely first.',
+  not_neat: ({ abvPercent }, format) =>
+    `Don’t drink it neat: at ${format.round.strength(abvPercent)} it burns mouth and throat. Dilute it first.`,
   syrup_too_thick: (values, format) =>
     `Skip the syrup: that water dissolves only about ${format.weigh(values.dissolvesG)} of the sugar. Put both straight in and shake daily until the sugar’s gone.`,
   sugar_alone: () => 'Put the sugar straight in and shake it daily until it’s gone. Don’t heat it.',

@@ -10,6 +10,7 @@ import type { Feature, Written } from '../language.ts'
 import type { CauseSaid, CauseText, TroubleCauses, TroubleMessages } from '../messages/trouble.ts'
 import { plantName } from './cook-names.ts'
 import { capital, daysWords, either, listed, trustNamed, uncapital } from './phrases.ts'
+import { ifDrunk } from './plant-refusals.ts'
 import { cloudTexts } from './trouble-clouds.ts'
 import { growthTexts } from './trouble-growth.ts'
 import { mishapTexts } from './trouble-mishaps.ts'
@@ -203,6 +204,12 @@ export const troubleSentences = {
     },
   },
   cautions: {
+    trouble_if_drunk: ({ numbers, poisonCentre }) => {
+      const emergency = numbers.join(' or ')
+      if (poisonCentre !== null)
+        return `If anyone’s had some, call the poison centre now, ${poisonCentre}, well or not. If they’re ill, ${emergency}.`
+      return emergency === '' ? ifDrunk() : `If anyone’s had some, call ${emergency} now, even if they feel well.`
+    },
     trouble_unless: ({ unless }) => {
       const signs = [...new Set(unless.flatMap((each) => stopSigns[each].split(' or ')))]
       // What is smelled stands last, so that nothing after it reads as a smell.

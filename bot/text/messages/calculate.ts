@@ -161,6 +161,8 @@ export interface CalculateMessages {
   > & {
     note_names: { readonly names: readonly string[] }
     syrup_too_thick: { readonly dissolvesG: number }
+    /** A drink that burns as it is. */
+    not_neat: { readonly abvPercent: Measured }
   }
   actions: Plain<'start_jar' | 'adjust_done' | 'adjust_sweet'> & {
     style: { readonly abvPercent: number; readonly sugarGPerL: number }

@@ -6,6 +6,12 @@ import type { Plain } from './plain.ts'
 /** Whom to ask where there is no poison centre for the public. */
 export type InsteadOfCentre = 'gp_nl' | 'doctor' | 'nhs_111'
 
+/** Who is called where something was swallowed, by the country; none where that is not known. */
+export interface WhomToCall {
+  readonly numbers: readonly string[]
+  readonly poisonCentre: string | null
+}
+
 export interface EmergencyMessages {
   headlines: {
     emergency: {

@@ -6,6 +6,7 @@ import type { PerCause } from '../../../core/trouble/rows.ts'
 import type { TroubleSource } from '../../../core/trouble/sources.ts'
 import type { Stake } from '../../../core/trouble/stake.ts'
 import type { SymptomId } from '../../../core/trouble/symptoms.ts'
+import type { WhomToCall } from './emergency.ts'
 import type { Plain } from './plain.ts'
 
 /** What a language says of a cause. */
@@ -70,6 +71,8 @@ export interface TroubleMessages {
   }
   cautions: {
     trouble_unless: { readonly unless: readonly StopId[] }
+    /** What to do if somebody drank of it already. */
+    trouble_if_drunk: WhomToCall
   }
   actions: Plain<
     | 'trouble_note'
