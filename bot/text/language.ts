@@ -53,6 +53,8 @@ export type AllProblems = Problems & ChatProblems & StorageProblems
 /** Every word that a person reads. Each language is a folder that implements this. */
 export interface Language {
   format(kitchen: Kitchen): Format
+  /** A text as a kitchen that pours in cups says it, where it does otherwise; `own` are somebody's words in it. */
+  readonly american?: (text: string, own: readonly string[]) => string
   readonly sentences: Feature<Messages>
   readonly problems: Written<AllProblems>
   /** In the place of those of the same key where others read along. */

@@ -6,5 +6,8 @@ const CALLED: ReadonlyMap<string, number> = new Map([
   ['handles', 1750],
 ])
 
+/** Whether a unit is one of these, which a sentence says of other things too: `a fifth of the sugar`. */
+export const isCalledBottle = (unitKey: string): boolean => CALLED.has(unitKey)
+
 /** How much such a bottle holds, ml; null of any other word. */
 export const calledBottleMl = (word: string): number | null => CALLED.get(word.toLowerCase()) ?? null

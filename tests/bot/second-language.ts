@@ -17,7 +17,12 @@ const inOtherWords = (text: unknown): unknown => {
 }
 
 /** A language of its own, as far as nobody can take it for English. */
-export const other = { ...(inOtherWords(en) as Language), format: en.format, commands: en.commands }
+export const other = {
+  ...(inOtherWords(en) as Language),
+  format: en.format,
+  american: en.american,
+  commands: en.commands,
+}
 
 /** Whoever lives in Italy is answered in it. */
 export const spokenByCountry = {

@@ -6,11 +6,11 @@ import { commands as listed } from '../../bot/commands/index.ts'
 import { showJson } from '../../bot/terminal/ask/show-json.ts'
 import { answer, type Show, showText } from '../../bot/terminal/chat/answer-line.ts'
 import type { SaveFile } from '../../bot/terminal/files/save-file.ts'
+import { terminalLanguage } from '../../bot/terminal/show/language-for-terminal.ts'
 import { en } from '../../bot/text/en/index.ts'
-import { wordsOf } from '../../bot/text/words-of.ts'
 import { newAsker, type TestAsker } from './asker.ts'
 
-export const speech = { words: wordsOf(en), commands: en.commands, console: en.console, more: en.more, help: en.help }
+export const speech = terminalLanguage(en)
 export const commands = listed as unknown as readonly Command[]
 
 interface Setting {

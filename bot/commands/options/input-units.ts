@@ -4,7 +4,7 @@ import { isKitchenOf, type Kitchen, kitchenOfEach } from '../../text/messages/ki
 import type { Message } from '../../text/words.ts'
 
 const IMPERIAL_UNITS = new Set(['imp_fl_oz', 'imp_pint', 'imp_quart', 'imp_gallon'])
-const US_UNITS = new Set(['cup', 'fl_oz', 'pint', 'quart', 'gallon', 'lb', 'oz', 'oz_weight'])
+const US_UNITS = new Set(['cup', 'fl_oz', 'pint', 'quart', 'gallon', 'fifth', 'handle', 'lb', 'oz', 'oz_weight'])
 
 /** What a quantity tells of how it was typed. */
 interface Typed {

@@ -4,6 +4,7 @@ import type { DiscordText } from '../../text/discord-text.ts'
 import type { HelpText } from '../../text/help-text.ts'
 import type { Language } from '../../text/language.ts'
 import type { MoreText } from '../../text/more-text.ts'
+import { inOwnKitchen } from '../../text/own-kitchen.ts'
 import type { Words } from '../../text/words.ts'
 import { wordsOf } from '../../text/words-of.ts'
 import { type NamedLines, namedLines } from './name-first-option.ts'
@@ -51,8 +52,8 @@ export const speechIn = (given: Language, zone: string): DiscordLanguage => {
   const language = amongPeople(given)
   const lines = linesOf(language.commands)
   return {
-    words: adapted(wordsOf(language, stamped(zone)), lines),
-    plainWords: adapted(wordsOf(language), lines),
+    words: inOwnKitchen(adapted(wordsOf(language, stamped(zone)), lines), language),
+    plainWords: inOwnKitchen(adapted(wordsOf(language), lines), language),
     commands: language.commands,
     discord: language.discord,
     more: language.more,

@@ -37,6 +37,7 @@ export function calledAt(typed: TypedText, lexicon: Lexicon, at: number): Bit | 
   const from = wordAt(typed, next) === 'of' ? next + 1 : next
   const isOfSpirit = [0, 1, 2].some((more) => thingAt(typed.tokens, from + more, lexicon)?.kind === 'spirit')
   const ml = count.value * each
+  const name = wordAt(typed, count.next).replace(/s$/, '')
   // `Brandy, a fifth`, `a fifth of 151`.
   const isBehind =
     next === from &&
@@ -44,7 +45,7 @@ export function calledAt(typed: TypedText, lexicon: Lexicon, at: number): Bit | 
     typed.tokens.some((_, place) => place < at && thingAt(typed.tokens, place, lexicon)?.kind === 'spirit')
   const isProof = /^(?:1\d\d|80|90)$/.test(wordAt(typed, from)) && next < from
   return isOfSpirit || isBehind || isProof || measureSaid(typed, from, NONE)?.kind === 'strength'
-    ? bit('volume', at, next, ml, `${ml} ml`)
+    ? bit('volume', at, next, ml, `${count.value} ${name}${count.value > 1 ? 's' : ''}`)
     : null
 }
 

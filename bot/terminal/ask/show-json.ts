@@ -8,7 +8,7 @@ import { unbind } from '../show/wrap.ts'
 
 const plain = (text: string): string => unbind(clean(text))
 
-const replyFields = (reply: Reply, { words }: TerminalLanguage) => ({
+const replyFields = (reply: Reply, { dataWords: words }: TerminalLanguage) => ({
   data: reply.data,
   rows: reply.table.map((row) => ({
     key: row.label.key,
@@ -45,7 +45,13 @@ const answerJson: Show = ({ outcome, heard }, speech, files) => {
   }
   const { code, option, nearest } = outcome.error
   const choices = code === 'question' || code === 'not_understood' ? { choices: heard?.choices ?? [] } : {}
-  const error = { code, message: unbind(explain(outcome, speech)), option, nearest, ...choices }
+  const error = {
+    code,
+    message: unbind(explain(outcome, { ...speech, words: speech.dataWords })),
+    option,
+    nearest,
+    ...choices,
+  }
   return JSON.stringify({ ...read, command: outcome.path, error })
 }
 

@@ -1,6 +1,7 @@
 import type { Language } from '../language.ts'
 import { putTogether } from '../put-together.ts'
 import { againSentences } from './again.ts'
+import { inAmerican } from './american.ts'
 import { calculateSentences, liquidProblems, recipeProblems } from './calculate.ts'
 import { commandTexts } from './commands.ts'
 import { costProblems, costSentences } from './cost.ts'
@@ -51,6 +52,7 @@ import { troubleProblems, troubleSentences } from './trouble.ts'
 /** Every word a person reads, in English. */
 export const en = {
   format: englishFormat,
+  american: inAmerican,
   sentences: putTogether(
     calculateSentences,
     measureSentences,

@@ -1,6 +1,7 @@
 import { IMPERIAL_GALLON_ML, OUNCE_PER_QUART_G_PER_L, POUND_G, US_GALLON_ML } from '../customary.ts'
 import type { UnitKind } from '../problems.ts'
 import type { Assumption } from '../quantities.ts'
+import { calledBottleMl } from '../us-bottles.ts'
 
 export interface Unit {
   readonly key: string
@@ -52,6 +53,9 @@ const usVolumes: readonly Row[] = [
   ['quart', US_GALLON_ML / 4, QUART],
   ['gallon', US_GALLON_ML, GALLON],
 ]
+
+/** Bottles of spirit that are sold by a name, which are no measure of anything else. */
+const bottlesCalled: readonly Row[] = ['fifth', 'handle'].map((name) => [name, calledBottleMl(name)!, `${name}|${name}s`])
 
 // No imperial cup: it was never a legal measure, and cookbooks disagree about it.
 const imperialVolumes: readonly Row[] = [
@@ -135,6 +139,7 @@ export const unitsByKind: { readonly [Kind in UnitKind]: ReadonlyMap<string, Uni
     ...entries('volume', usVolumes, [''], ['us_measure']),
     ...entries('volume', usVolumes, ['us ']),
     ...entries('volume', imperialVolumes, ['imp ', 'imperial ', 'uk ']),
+    ...entries('volume', bottlesCalled),
   ]),
   mass: new Map(entries('mass', masses)),
   strength: new Map([

@@ -2,6 +2,7 @@ import type { UnitKind } from '../problems.ts'
 import { mendedFrom, type TypedText, textFrom, wordAt } from '../read/tokens.ts'
 import { anyUnitAt, unitAt } from '../read/unit-at.ts'
 import { toCanonical, type Unit } from '../read/units.ts'
+import { isCalledBottle } from '../us-bottles.ts'
 import { moreAt, roundly } from './more-said.ts'
 import { type NumberSaid, numberSaid } from './number-said.ts'
 
@@ -43,6 +44,7 @@ function unitBehind(typed: TypedText, said: NumberSaid) {
   const number = { ...said, next: said.next + more }
   const found = KINDS.map((kind) => unitAt(typed, number.next, [kind]))
     .filter((each) => each !== null)
+    .filter(({ unit }) => !isCalledBottle(unit.key))
     .reduce<ReturnType<typeof unitAt>>((best, each) => (best === null || each.next > best.next ? each : best), null)
   if (found === null) return null
   const isShort = number.isWord && NEEDS_FIGURES.has(textFrom(typed, number.next, found.next).toLowerCase())

@@ -1,5 +1,6 @@
 import type { UnitKind } from '../problems.ts'
 import { type Unit, unitsByKind } from '../read/units.ts'
+import { isCalledBottle } from '../us-bottles.ts'
 import { numberTexts } from './number-texts.ts'
 
 /** A number with its unit, both in the canonical unit of their kind: ml, g, % vol, g/L, days. */
@@ -23,6 +24,8 @@ const WRITTEN: Readonly<Record<string, string>> = {
   pint: ' pints',
   quart: ' quarts',
   gallon: ' gallons',
+  fifth: ' fifths',
+  handle: ' handles',
   'imp pint': ' imp pints',
   h: ' hours',
   d: ' days',
@@ -58,7 +61,7 @@ function* compounds({ kind, value }: Amount, [phrase, { factor }]: readonly [str
     const named = count <= 1 && isPlural(phrase) ? phrase.slice(0, -1) : phrase
     const counted = numberTexts(count).filter(isWithoutDecimals)
     return [...unitsByKind[kind]]
-      .filter(([, unit]) => unit.factor < factor)
+      .filter(([, unit]) => unit.factor < factor && !isCalledBottle(unit.key))
       .flatMap(([smaller, unit]) =>
         numberTexts((value - count * factor) / unit.factor).flatMap((number) =>
           counted.map((text) => ({ text: `${text}${named} ${number} ${smaller}`, isPlain: isWithoutDecimals(number) })),

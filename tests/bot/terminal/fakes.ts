@@ -41,6 +41,7 @@ const textOf = (path: string, options: Record<string, string> = {}) => ({
 
 export const fakeSpeech: TerminalLanguage = {
   words: fakeWords,
+  dataWords: fakeWords,
   console: consoleText,
   more: moreText,
   help: helpText,

@@ -1,0 +1,30 @@
+import type { Language } from './language.ts'
+import { isKitchenOf, type Kitchen } from './messages/kitchen.ts'
+import type { Words } from './words.ts'
+
+/** Values that somebody typed: names, notes, words that are said back. */
+const OWN =
+  /^(?:name|names|typed|jar|jars|note|where|vessel|maker|several|all|nearest|word|words|partly|extra|unit|first|second|with)$/
+
+function ownIn(node: unknown, isOwn = false): readonly string[] {
+  if (typeof node === 'string') return isOwn ? [node] : []
+  if (typeof node !== 'object' || node === null) return []
+  return Array.isArray(node)
+    ? node.flatMap((each) => ownIn(each, isOwn))
+    : Object.entries(node).flatMap(([key, each]) => ownIn(each, OWN.test(key)))
+}
+
+/**
+ * The words of a language as they are shown: where it says things otherwise in a kitchen that pours in cups, it does. For scripts
+ * nothing is said otherwise.
+ */
+export function inOwnKitchen(words: Words, { american }: Pick<Language, 'american'>): Words {
+  if (american === undefined) return words
+  const shown = (text: string, kitchen: Kitchen, values: unknown): string =>
+    isKitchenOf('us', kitchen) ? american(text, ownIn(values)) : text
+  return {
+    ...words,
+    say: (message, kitchen) => shown(words.say(message, kitchen), kitchen, message.values),
+    problem: (key, values, kitchen) => shown(words.problem(key, values, kitchen), kitchen, values),
+  }
+}
