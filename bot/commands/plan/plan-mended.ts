@@ -2,6 +2,7 @@ import { z } from 'zod'
 import { DomainError } from '../../../core/domain-error.ts'
 import { KEEPS_ABV_PERCENT } from '../../../core/liquid/keeping.ts'
 import { exactly } from '../../../core/quantity/measured/measured.ts'
+import { amountSaid } from '../../../core/quantity/write/write-quantity.ts'
 import type { Portion } from '../../../core/recipe/portion.ts'
 import { checkUnknown } from '../../calls/check-unknown.ts'
 import { planShape } from '../../calls/signatures.ts'
@@ -94,11 +95,23 @@ function lineInstead<Result>(
   return found === undefined ? null : lineOf({ path: setting.command, options: found })
 }
 
-/** As much of each spirit, of one strength. */
-const ofStrength = (spirits: readonly Portion[], percent: number): Patch => ({
-  spirit: spirits.map((portion) => `${pouredText(portion)} ${written(percent)}%${sugarText(portion)}`).join(' + '),
+/** As much of each spirit, of one strength; how much was `said` of it is said again. */
+const ofStrength = (spirits: readonly Portion[], percent: number, said: readonly (string | null)[] = []): Patch => ({
+  spirit: spirits
+    .map((portion, at) => `${said[at] ?? inLitres(portion)} ${written(percent)}%${sugarText(portion)}`)
+    .join(' + '),
   strength: null,
 })
+
+const LITRE_ML = 1000
+/** Two figures after the point of a litre. */
+const TOLD_ML = 10
+
+const inLitres = (portion: Portion): string => {
+  const { amount, by, atC } = portion
+  const isRound = by === 'volume' && atC === null && amount.value >= LITRE_ML && amount.value % TOLD_ML === 0
+  return isRound ? `${written(amount.value / LITRE_ML)} l` : pouredText(portion)
+}
 
 /** So many times as much of each. */
 const times = (spirits: readonly Portion[], factor: number): readonly Portion[] =>
@@ -108,7 +121,7 @@ const times = (spirits: readonly Portion[], factor: number): readonly Portion[] 
   }))
 
 const asTheyAre = (spirits: readonly Portion[]): Patch => ({
-  spirit: spirits.map(portionText).join(' + '),
+  spirit: spirits.map((portion) => portionText(portion).replace(pouredText(portion), inLitres(portion))).join(' + '),
   strength: null,
 })
 
@@ -142,8 +155,9 @@ const SOLD_PERCENT = [40, 50, 60, 70, 80, 96]
 /** What may be typed otherwise, the least change first. */
 function patchesFor(error: TooWeak, input: Planned): readonly Patch[] {
   const spirits = input.spirit === undefined ? null : spiritsCalled(input.spirit.is, input.strength)
+  const said = input.spirit?.is.map(({ amount }) => amountSaid(amount))
   const stronger = (percent: number): Patch =>
-    spirits === null ? { strength: `${percent}%` } : ofStrength(spirits, percent)
+    spirits === null ? { strength: `${percent}%` } : ofStrength(spirits, percent, said)
   const sold = SOLD_PERCENT.map(stronger)
   const more =
     spirits === null

@@ -17,13 +17,15 @@ const NOT_SO =
   /^(?:if|suppose|imagine|when|once|do|does|did|don|dont|doesn|didn|not|no|never|t|without|se|quando|non|senza)$/
 const NEAR = 3
 
+const RELATIVE = /^(?:that|which|i|we|just|ve|have|had|che|abbiamo|appena)$/
+
 interface Within {
   readonly from: number
   readonly to: number
 }
 
 /** The pieces in which it is told what is there; null where nothing is. */
-function toldIn({ typed: { tokens }, spans }: Sentence): Within | null {
+function toldIn({ typed: { tokens }, spans, bits }: Sentence): Within | null {
   const wordsOf = ({ from, to }: Within): string =>
     tokens
       .slice(from, to)
@@ -35,7 +37,11 @@ function toldIn({ typed: { tokens }, spans }: Sentence): Within | null {
   if (tokens.slice(Math.max(0, first.from - NEAR), first.to).some(({ text }) => NOT_SO.test(text))) return null
   const isEnd = ({ kind, text }: (typeof tokens)[number]): boolean =>
     NO_MORE.test(text) || (kind === 'sign' && /^[.;?!]$/.test(text))
-  if (BEHIND.test(wordsOf(first))) {
+  // `Raspberries that I just picked`: said of what stands before it.
+  const last = bits.findLast(({ to }) => to <= first.from)
+  const between = last === undefined ? [] : tokens.slice(last.to, first.from)
+  const isBehind = last?.kind === 'plant' && between.length > 0 && between.every(({ text }) => RELATIVE.test(text))
+  if (isBehind || BEHIND.test(wordsOf(first))) {
     const before = tokens.slice(0, first.from).findLastIndex(isEnd)
     return { from: before + 1, to: first.from }
   }

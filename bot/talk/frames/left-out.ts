@@ -12,7 +12,11 @@ export function leftOutOf(sentence: Sentence, used: readonly Bit[], cues: readon
   const isPhrase = (at: number): boolean => spans.some(({ from, to }) => from <= at && at < to)
   // A second deed in the sentence was not done: `shook it and strained it`.
   const isOtherDeed = (at: number): boolean => {
-    const deeds = spans.filter(({ concept, from, to }) => OTHER_DEEDS.has(concept) && from <= at && at < to)
+    const around = spans.filter((span) => span.from <= at && at < span.to)
+    // `Mi hanno regalato 2 kg`: within a longer phrase it is no deed.
+    const deeds = around.filter(
+      ({ concept, from, to }) => OTHER_DEEDS.has(concept) && !around.some((other) => other.to - other.from > to - from),
+    )
     return cues.length > 0 && deeds.length > 0 && !deeds.some(({ concept }) => cues.includes(concept))
   }
   const unusedBit = (at: number): Bit | undefined => bits.find(({ from, to }) => from <= at && at < to)
@@ -28,6 +32,7 @@ export function leftOutOf(sentence: Sentence, used: readonly Bit[], cues: readon
     if (kind === 'number') return [shown]
     if (SAYS_SOMETHING.test(text) || isOtherDeed(at)) return [shown]
     if (fillers.has(text) || isPhrase(at) || text.length < 2) return []
+    if (AS_IT_IS.test(text) && isBesideUsed(at, used)) return []
     if (between.has(text) && !loose.has(text)) return []
     return loose.has(text) && isNextToUsed(at, used) ? [] : [shown]
   })
@@ -38,6 +43,15 @@ const OTHER_DEEDS: ReadonlySet<Concept> = new Set([...DEEDS].filter((deed) => de
 
 /** Said beside a name, and of no weight in the reckoning; named all the same. */
 const SAYS_SOMETHING = /^(?:organic|unwaxed|untreated|homemade|wild|foraged|bio|biologic[oaie])$/
+
+/** How what is read came to be as it is: `once washed`, `an open bottle`. */
+const AS_IT_IS =
+  /^(?:once|washed|rinsed|scrubbed|cleaned|wiped|pitted|hulled|topped|juicy|plump|lovely|open|opened|unopened|part|used|lavat[oaie]|puli?t[oaie]|aperta|aperto)$/
+
+const BESIDE = 2
+
+const isBesideUsed = (at: number, used: readonly Bit[]): boolean =>
+  used.some(({ from, to }) => (from > at && from - at <= BESIDE) || (to <= at && at - to < BESIDE))
 
 /** `bunch of basil`: the piece is in the text that is used. */
 const isNextToUsed = (at: number, used: readonly Bit[]): boolean =>
