@@ -15,6 +15,7 @@ import { handbookReply } from './handbook-reply.ts'
 import { asked, type Heard, heard } from './heard.ts'
 import { wishedIn } from './in-own-kitchen.ts'
 import { leavingOut, pouredFor, takingSpirit } from './noted.ts'
+import { whatFits } from './what-fits.ts'
 import { whatItCanDo } from './what-it-can-do.ts'
 
 const invocation = ({ command, options }: CallRead): Invocation => ({ path: command, options })
@@ -125,8 +126,12 @@ async function lastHeard(
 
 /** What a reading comes to: its call is run, its question asked, or it is said that it was not understood. */
 export async function answered(line: string, reading: TalkReading, dispatch: Dispatch, place: string): Promise<Heard> {
-  const lost = (path: string | null, nearest: readonly CallRead[], read: string | null): Heard => {
-    const lines = whatItCanDo(nearest, dispatch.language.help)
+  const lost = async (path: string | null, nearest: readonly CallRead[], read: string | null): Promise<Heard> => {
+    const lines = whatItCanDo(
+      await runningOf(nearest, dispatch),
+      await whatFits(dispatch, place),
+      dispatch.language.help,
+    )
     const values = { lines, isSentence: isSentence(line) }
     return asked(path, { code: 'not_understood', problem: 'talk_lost', values }, read, lines)
   }

@@ -86,8 +86,13 @@ async function saidOf(heard: Heard, dispatch: CallDispatch): Promise<SaidMessage
   const { outcome, read, choices, shown, lead } = heard
   const { console, more } = dispatch.language
   if (!outcome.ok && outcome.error.code === 'not_understood') {
-    const offered = dispatch.language.help.said()
-    const buttons = await Promise.all(offered.map(({ said, line }) => buttonsFor([line], dispatch, said)))
+    const said = new Map(dispatch.language.help.said().map((each) => [each.said, each.line]))
+    const buttons = await Promise.all(
+      choices.map((each) => {
+        const line = said.get(each)
+        return line === undefined ? buttonsFor([each], dispatch) : buttonsFor([line], dispatch, each)
+      }),
+    )
     return sentenceWith(sentenceOf(outcome, dispatch), buttons.flat(), dispatch)
   }
   if (!outcome.ok && choices.length > 0) {
