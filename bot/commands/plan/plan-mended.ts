@@ -109,7 +109,7 @@ const TOLD_ML = 10
 
 const inLitres = (portion: Portion): string => {
   const { amount, by, atC } = portion
-  const isRound = by === 'volume' && atC === null && amount.value >= LITRE_ML && amount.value % TOLD_ML === 0
+  const isRound = by === 'volume' && (atC ?? 20) === 20 && amount.value >= LITRE_ML && amount.value % TOLD_ML === 0
   return isRound ? `${written(amount.value / LITRE_ML)} l` : pouredText(portion)
 }
 

@@ -51,7 +51,7 @@ const AS_IT_IS =
 const BESIDE = 2
 
 const isBesideUsed = (at: number, used: readonly Bit[]): boolean =>
-  used.some(({ from, to }) => (from > at && from - at <= BESIDE) || (to <= at && at - to < BESIDE))
+  used.some(({ from, to }) => (from > at && from - at <= BESIDE) || (to <= at && at - to <= BESIDE))
 
 /** `bunch of basil`: the piece is in the text that is used. */
 const isNextToUsed = (at: number, used: readonly Bit[]): boolean =>

@@ -9,7 +9,7 @@ const haveOf = async (text: string): Promise<string | undefined> => {
 
 describe('what somebody has is not bought', () => {
   it.each([
-    ['I have a handle of vodka and 3 lb of cherries', '3 lb cherries + 1750 ml vodka 40%'],
+    ['I have a handle of vodka and 3 lb of cherries', '3 lb cherries + 1 handle vodka 40%'],
     ['I’ve got 12 lemons and a litre of 95% spirit', '12 lemons + 1 litre 95%'],
     ['there’s a litre of 95% in the cupboard and 10 oranges', '10 oranges + 1 litre 95%'],
     ['10 lemons and a litre of 95% at home', '10 lemons + 1 litre 95%'],

@@ -7,7 +7,7 @@ describe('a recipe that is pasted line by line', () => {
       ['Gran’s cherry cordial', '3 lbs sour cherries', '4 cups bourbon', '1 1/4 cups sugar', 'let it sit 8 weeks'],
       '/plan of:3 lbs sour cherries spirit:4 cups bourbon 40% sugar:1 1/4 cups days:8 weeks',
     ],
-    [['500 g plums', '100 g sugar', 'a fifth of brandy'], '/plan of:500 g plums sugar:100 g spirit:750 ml brandy 40%'],
+    [['500 g plums', '100 g sugar', 'a fifth of brandy'], '/plan of:500 g plums sugar:100 g spirit:1 fifth brandy 40%'],
     [['9 oranges', '4 cloves', 'a litre of vodka'], '/plan of:9 oranges + 4 cloves spirit:1 litre vodka 40%'],
     [
       ['450 g sloes', '1 l gin', '3 months', '200 g sugar'],

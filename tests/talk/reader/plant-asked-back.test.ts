@@ -3,7 +3,11 @@ import { talkerFor } from './told.ts'
 
 describe('what is answered of one plant keeps the others', () => {
   it.each([
-    ['3 lb damsons, 1 cinnamon stick, a fifth of rum', 'cassia', '3 lb damsons + 1 cassia stick spirit:750 ml rum 40%'],
+    [
+      '3 lb damsons, 1 cinnamon stick, a fifth of rum',
+      'cassia',
+      '3 lb damsons + 1 cassia stick spirit:1 fifth rum 40%',
+    ],
     [
       '1 cinnamon stick, 2 kg pears, a litre of gin',
       'Ceylon',
@@ -16,7 +20,7 @@ describe('what is answered of one plant keeps the others', () => {
       'they are dried',
       '1 kg pears + 2 dried chillies spirit:1 litre rum 40%',
     ],
-    ['2 chillies and 8 limes in a fifth of tequila', 'fresh', '2 fresh chillies + 8 limes spirit:750 ml tequila 40%'],
+    ['2 chillies and 8 limes in a fifth of tequila', 'fresh', '2 fresh chillies + 8 limes spirit:1 fifth tequila 40%'],
     [
       '9 limes, 1 cinnamon stick, a pint of gin',
       'the ceylon one',
@@ -40,7 +44,7 @@ describe('what is answered of one plant keeps the others', () => {
 
 describe('the title of a recipe is no plant of it', () => {
   it.each([
-    ['Gran’s cherry cordial, 2 lb sour cherries, a fifth of brandy', '2 lb sour cherries spirit:750 ml brandy 40%'],
+    ['Gran’s cherry cordial, 2 lb sour cherries, a fifth of brandy', '2 lb sour cherries spirit:1 fifth brandy 40%'],
     ['orange liqueur, 6 blood oranges, a litre of 95%', '6 blood oranges spirit:1 litre 95%'],
     ['plum cordial: 2 kg plums and a litre of gin', '2 kg plums spirit:1 litre gin 40%'],
     ['lemon cordial with 5 limes and a litre of gin', 'lemon + 5 limes spirit:1 litre gin 40%'],

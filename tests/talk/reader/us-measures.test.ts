@@ -7,9 +7,9 @@ describe.each([
   ['9 grapefruit, 1 pint of 151-proof grain spirit', '/plan of:9 grapefruit spirit:1 pint 151 proof'],
   ['a quart of 190 and 14 limes', '/plan of:14 limes spirit:1 quart 190 proof'],
   ['190 grain alcohol, a gallon, 40 lemons', '/plan of:40 lemons spirit:1 gallon 190 proof'],
-  ['6 oranges, a fifth of 151', '/plan of:6 oranges spirit:750 ml 151 proof'],
+  ['6 oranges, a fifth of 151', '/plan of:6 oranges spirit:1 fifth 151 proof'],
   ['3 lb plums, rum 101, 750 ml', '/plan of:3 lb plums spirit:750 ml rum 101 proof'],
-  ['90-proof gin, a fifth, 1 lb sloes', '/plan of:1 lb sloes spirit:750 ml gin 90 proof'],
+  ['90-proof gin, a fifth, 1 lb sloes', '/plan of:1 lb sloes spirit:1 fifth gin 90 proof'],
   ['quart of 100 proof vodka, 2 lb sour cherries', '/plan of:2 lb sour cherries spirit:1 quart vodka 100 proof'],
   ['9 limoni e mezzo litro di 96', '/plan of:9 limoni spirit:0.5 litro 96%'],
   ['a litre of rum 80 and 6 limes', '/plan of:6 limes spirit:1 litre rum 80%'],
@@ -25,7 +25,7 @@ describe.each([
   // Several that sweeten.
   [
     '2 lb damsons, a fifth of gin, 8 oz sugar and 4 oz of honey',
-    '/plan of:2 lb damsons spirit:750 ml gin 40% sugar:8 oz + 4 oz honey',
+    '/plan of:2 lb damsons spirit:1 fifth gin 40% sugar:8 oz + 4 oz honey',
   ],
   [
     '9 lemons, a litre of 60%, 150 g of sugar plus 90 g honey',
