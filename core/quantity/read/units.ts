@@ -55,7 +55,11 @@ const usVolumes: readonly Row[] = [
 ]
 
 /** Bottles of spirit that are sold by a name, which are no measure of anything else. */
-const bottlesCalled: readonly Row[] = ['fifth', 'handle'].map((name) => [name, calledBottleMl(name)!, `${name}|${name}s`])
+const bottlesCalled: readonly Row[] = ['fifth', 'handle'].map((name) => [
+  name,
+  calledBottleMl(name)!,
+  `${name}|${name}s`,
+])
 
 // No imperial cup: it was never a legal measure, and cookbooks disagree about it.
 const imperialVolumes: readonly Row[] = [
