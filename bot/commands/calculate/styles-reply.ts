@@ -14,7 +14,7 @@ import type { Action, Reply } from '../../chat/reply.ts'
 import type { Message } from '../../text/words.ts'
 import { assumptionNotes, kitchenOf } from '../options/input-units.ts'
 import { byDepth, notesByDepth } from '../reply/first-screen.ts'
-import { flashNotes, freezerSaid, neatCautions, outcomeCautions, row } from '../reply/outcome-reply.ts'
+import { flashNotes, freezerSaid, neatAnd, row } from '../reply/outcome-reply.ts'
 import { sweetenerNotes } from '../reply/sweetener-notes.ts'
 import { infusionTyped, strengthNotes, syrupData, type Typed } from '../reply/syrup-reply.ts'
 
@@ -45,10 +45,9 @@ const targetsOf = ({ syrup: { outcome } }: Style) => ({
 /** What any of the styles needs said, once each, worst first. */
 function cautionsOfAll(styles: readonly Style[], infusion: Portion, freezerC: number): readonly Message<'cautions'>[] {
   const handled = [liquidOf(valuesOf(infusion))]
-  const all = styles.flatMap(({ syrup: { outcome, sugarStays } }) => [
-    ...neatCautions(outcome),
-    ...outcomeCautions(outcome, sugarStays, handled, { freezerC }),
-  ])
+  const all = styles.flatMap(({ syrup: { outcome, sugarStays } }) =>
+    neatAnd(outcome, sugarStays, handled, { freezerC }),
+  )
   const first = new Map(all.map((each) => [each.key, all.find(({ key }) => key === each.key)!]))
   return CAUTION_ORDER.flatMap((key) => first.get(key) ?? [])
 }

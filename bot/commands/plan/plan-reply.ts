@@ -13,7 +13,7 @@ import type { Message } from '../../text/words.ts'
 import { assumptionNotes, kitchenOf } from '../options/input-units.ts'
 import { byDepth } from '../reply/first-screen.ts'
 import { graveCautions } from '../reply/grave-cautions.ts'
-import { caution, flashNotes, neatCautions, outcomeCautions, withoutKeeping } from '../reply/outcome-reply.ts'
+import { caution, flashNotes, notNeatCautions, outcomeCautions, withoutKeeping } from '../reply/outcome-reply.ts'
 import { sweetenerNotes } from '../reply/sweetener-notes.ts'
 import { planAtHand } from './plan-at-hand.ts'
 import type { PlanInput } from './plan-data.ts'
@@ -84,7 +84,7 @@ export function planCautions(plan: Plan, freezerC: number | null): readonly Mess
     ...withoutKeeping(others).map((message) => ({ rank: OTHERS_RANK, message })),
   ]
   const worst = ranked.toSorted((one, other) => one.rank - other.rank).map(({ message }) => message)
-  return [...unknownCautions(plan), ...neatCautions(plan.outcome), ...worst]
+  return [...unknownCautions(plan), ...notNeatCautions(plan.outcome), ...worst]
 }
 
 /** Notes that change what she does before she buys. */

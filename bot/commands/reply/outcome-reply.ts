@@ -103,7 +103,7 @@ interface Asked {
 }
 
 /** Of what is made to be drunk; a spirit that is thinned may be one to steep in. */
-export const neatCautions = ({ abvPercent }: Pick<Outcome, 'abvPercent'>): readonly Message<'cautions'>[] =>
+export const notNeatCautions = ({ abvPercent }: Pick<Outcome, 'abvPercent'>): readonly Message<'cautions'>[] =>
   isGlassToDilute(wholePercent(abvPercent.value))
     ? [{ group: 'cautions', key: 'not_neat', values: { abvPercent } }]
     : []
@@ -130,3 +130,9 @@ export function outcomeCautions(
     ...(freezer === 'slush' || freezer === 'solid' ? [caution('bottle_bursts')] : []),
   ]
 }
+
+/** The same of what is made to be drunk. */
+export const neatAnd = (...asked: Parameters<typeof outcomeCautions>): readonly Message<'cautions'>[] => [
+  ...notNeatCautions(asked[0]),
+  ...outcomeCautions(...asked),
+]

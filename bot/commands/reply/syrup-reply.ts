@@ -24,9 +24,8 @@ import {
   flashNotes,
   made,
   measuredData,
-  neatCautions,
+  neatAnd,
   note,
-  outcomeCautions,
   outcomeData,
   outcomeRows,
   row,
@@ -124,11 +123,7 @@ export function syrupCautions(
 ): readonly Message<'cautions'>[] {
   const { sweetener, sugarG, waterG, dissolvesG } = syrup
   return [
-    ...neatCautions(syrup.outcome),
-    ...outcomeCautions(syrup.outcome, syrup.sugarStays, [liquidOf(valuesOf(infusion))], {
-      freezerC,
-      isSyrup: isSyrup(syrup),
-    }),
+    ...neatAnd(syrup.outcome, syrup.sugarStays, [liquidOf(valuesOf(infusion))], { freezerC, isSyrup: isSyrup(syrup) }),
     ...(waterG.value === 0 && sugarG.value > 0 && !materialOf(sweetener).isSyrup ? [caution('sugar_alone')] : []),
     ...(waterG.value > 0 && dissolvesG !== null
       ? [{ group: 'cautions', key: 'syrup_too_thick', values: { dissolvesG } } as const]

@@ -2,35 +2,21 @@ import { shown } from '../../../core/quantity/read/tokens.ts'
 import type { Diagnosis, OpenCause } from '../../../core/trouble/diagnose.ts'
 import { isSymptomName } from '../../../core/trouble/find-symptom.ts'
 import type { SolvedRemedy } from '../../../core/trouble/remedy.ts'
-import type { StopId } from '../../../core/trouble/row.ts'
 import { isBadSign, isSign } from '../../../core/trouble/signs.ts'
 import type { SymptomId } from '../../../core/trouble/symptoms.ts'
 import { type Deep, inMore } from '../../chat/depth.ts'
-import { whomToCall } from '../../chat/emergency-reply.ts'
 import type { Action, Data, Reply } from '../../chat/reply.ts'
 import type { Message } from '../../text/words.ts'
 import { dangerCautions } from '../jar/known/jar-dangers.ts'
 import { jarBrief } from '../jar/known/jar-data.ts'
 import { kitchenOfJar } from '../jar/known/jar-kitchen.ts'
 import { note } from '../reply/outcome-reply.ts'
+import { ifDrunkCautions } from './if-drunk.ts'
 import { type Asking, remediesFor, troubleActions } from './trouble-actions.ts'
 
 type Said = Message<'notes'> & Deep
 
 const MOST_IN_MORE = 6
-
-/** What is thrown away for these has poisoned whoever drank of it, however they feel. */
-const POISONS: ReadonlySet<StopId> = new Set<StopId>([
-  'not_for_drinking',
-  'plant_unsure',
-  'contents_unknown',
-  'fuel',
-  'varnish',
-  'kernels',
-  'weak_low_acid',
-  'cleaner',
-  'over_ceiling',
-])
 
 function headlineOf({ symptom, verdict, question, stake, causes }: Diagnosis, isTaste: boolean): Reply['headline'] {
   switch (verdict.kind) {
@@ -199,9 +185,7 @@ export function troubleReply(diagnosis: Diagnosis, asking: Asking, jars: readonl
       ...others.filter((each) => !toldBefore.includes(each)).flatMap((each) => deeper(each, diagnosis, false)),
     ],
     cautions: [
-      ...(verdict.kind === 'throw_away' && POISONS.has(verdict.because)
-        ? [{ group: 'cautions', key: 'trouble_if_drunk', values: whomToCall(asking.context.settings.country) } as const]
-        : []),
+      ...ifDrunkCautions(verdict, asking.context),
       ...(isThrown || verdict.kind === 'hold' ? inMore(dangers) : dangers),
       ...(verdict.kind === 'keep' && unless.length > 0
         ? [{ group: 'cautions', key: 'trouble_unless', values: { unless } } as const]
