@@ -167,8 +167,10 @@ export function undoneText(
       return `Undone: the sugar on the strained fruit of ${name}${when}.`
     case 'noted':
       return `Undone: your note on ${name}${when}.`
-    case 'taken_out':
-      return `Undone: the ${listed(happening.plants.map(nameText))} ${happening.plants.length === 1 ? 'counts' : 'count'} as in ${name} again.`
+    case 'taken_out': {
+      const plants = happening.plants.map(nameText)
+      return `Undone: the ${listed(plants)} ${isAre(plants)} back in ${name}.`
+    }
     case 'parted':
     case 'poured_in':
       return `Undone: ${name} ${isAre(names)} as before.`

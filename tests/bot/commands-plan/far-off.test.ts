@@ -27,7 +27,7 @@ it('says how far off an amount is, and begins the jar all the same', async () =>
   const desk = jarDesk()
   const { notes, data } = await desk.ask('/jar start q of:200 lemons spirit:1 l 95%')
   expect(notes.find(({ key }) => key === 'plan_far_off')!.text.replaceAll('\u00a0', ' ')).toMatch(
-    /^peel of 200 lemons \(about 2\.1\d* kg\) is 1[78] times the usual 120 g\. Is the number right\?$/,
+    /^Peel of 200 lemons \(about 2\.1\d* kg\) is 1[78] times the usual 120 g\. Is the number right\?$/,
   )
   expect(data.stage).toBe('steeping')
   const less = await desk.ask('/jar start r of:1 g ginger spirit:1 l 95%')

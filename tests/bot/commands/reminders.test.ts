@@ -126,7 +126,7 @@ describe('/reminders', () => {
     ['place:console', channel, /^I can’t remind you at “console” from here\. Here or private\?$/],
     ['place:shed', channel, /^I don’t know the place “shed”/],
     ['time:25', channel, /^“25”: what time is that\? For example: \/reminders time:09:00$/],
-    ['shake:hourly', channel, /daily, every other day, or off/],
+    ['shake:hourly', channel, /daily, every other day, or off\. For example:\s\/reminders shake:every other day$/],
     ['pause-until:today', channel, /^“today” is over already/],
     ['pause-until:2 December 2025', channel, /^“2 December 2025” is over already/],
     ['pause-until:soon', channel, /^“soon”: which day is that\? For example: \/reminders pause-until:in 2 weeks$/],
