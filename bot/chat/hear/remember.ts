@@ -43,6 +43,15 @@ const WORKED_OUT = /^(?:plan|again|syrup)$/
 const workedBy = (call: CallRead, offered: readonly CallRead[], before: WorkedOut | null): WorkedOut | null =>
   WORKED_OUT.test(call.command) ? { call, offered } : before
 
+/** How strong the drink comes out that was worked out. */
+function abvOf({ path, ...outcome }: CallOutcome | HelpPage): number | null {
+  if (!('reply' in outcome) || path === null || !DRINKS.test(path)) return null
+  const { abvPercent } = outcome.reply.data
+  return typeof abvPercent === 'number' ? abvPercent : null
+}
+
+const DRINKS = /^(?:plan|again|syrup|adjust|mix|dilute|blend)$/
+
 const actionsOf = (outcome: CallOutcome | HelpPage): readonly CallRead[] =>
   'reply' in outcome
     ? outcome.reply.actions.flatMap(({ call, isExample }): CallRead[] => {
@@ -116,6 +125,7 @@ export function remember({ heard, reading }: Understood, dispatch: Dispatch, pla
       question: null,
       doubt: doubtIn(outcome.reply),
       planned: plannedBy(outcome, before.planned, isStep(call)),
+      abvPercent: abvOf(outcome) ?? (isStep(call) ? null : before.abvPercent),
     }
     // What was taken back is no more to be taken back.
     if (call.command === 'jar undo') talk.keep(who, { ...now, step: null, answersSince }, nowMs)

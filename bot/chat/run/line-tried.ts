@@ -9,6 +9,7 @@ import { readBatch, readRest } from '../grammar/read-rest.ts'
 import type { CallOutcome, Problem } from './call-outcome.ts'
 import { withChangeInstead } from './changed-instead.ts'
 import { completed, exampleOfJar, names, type Try, withOptions } from './example-tried.ts'
+import { withSpiritInstead } from './jar-stronger-instead.ts'
 import { withTargetsInstead } from './targets-instead.ts'
 import { withValueInstead } from './value-instead.ts'
 
@@ -115,8 +116,10 @@ interface Instead {
 async function withInstead(problem: Problem, call: Invocation, known: Known): Promise<Problem> {
   const offered = lineInstead(problem.values)
   if (offered === null) {
-    const read = await withTargetsInstead(await withValueInstead(problem, call, known.attempt), call, known.attempt)
-    return withChangeInstead(read, call, { attempt: known.attempt, jars: names(known.jars) })
+    const { attempt } = known
+    const valued = await withValueInstead(problem, call, attempt)
+    const read = await withSpiritInstead(await withTargetsInstead(valued, call, attempt), call, attempt)
+    return withChangeInstead(read, call, { attempt, jars: names(known.jars) })
   }
   const tried = await known.attempt(offered.line)
   if (tried.ok) return problem

@@ -1,6 +1,6 @@
 import { wordsFrom } from '../../../core/quantity/read/tokens.ts'
 import type { Concept, Derived } from '../lexicon/lexicon.ts'
-import type { Sentence } from './bit.ts'
+import type { Sentence, TalkJar } from './bit.ts'
 import { isOver, jarsNamed } from './jars-of.ts'
 import { isPieceOut } from './lifted-out.ts'
 import { isNextAsked } from './next-asked.ts'
@@ -14,6 +14,19 @@ const ORDERED = /^(?:pour|tip|mix|blend|combine|merge|join|unisci|mescola|versa)
 
 const MORE_TIME =
   /^(?:(?:i ll|ill|i|lets|let|we|please|just|ok) )*(?:give|leave|let|keep|lascia\p{L}*|do|dai|diamo)\b.* (?:another|one more|un altr[oa]|ancora un[oa]?) (?:day|week|fortnight|month|giorno|settimana|mese)\b|\b(?:needs?|wants?|could do with) (?:another|one more) (?:day|week|fortnight|month)\b/u
+
+/** From here on no strength of a liquid is one that is wished, % vol, and how near one has to be that is read of a jar. */
+const READ = { least: 45, near: 6 } as const
+
+/** `How much sugar for 1 litre of lemon at 84`: so much of a jar, as strong as that. What is wished of it is weaker. */
+function isMeasuredAnew(bits: Sentence['bits'], jar: TalkJar | undefined): boolean {
+  const amounts = bits.filter(({ kind, role }) => kind === 'volume' && role !== 'of_water' && role !== 'of_sugar')
+  const read = bits.filter(({ kind, role }) => kind === 'strength' && role === 'have')
+  const [only, another] = read
+  if (jar === undefined || amounts.length !== 1 || only === undefined || another !== undefined) return false
+  const now = jar.strengthPercent()
+  return only.value >= READ.least || (now !== null && Math.abs(now - only.value) <= READ.near)
+}
 
 /** What the jars tell of what is said: two are poured together, one plant of several comes out, a place is named for one. */
 export function derivedOfJars({
@@ -52,6 +65,7 @@ export function derivedOfJars({
   const isGiven = named.length === 1 && MORE_TIME.test(wordsFrom(typed)) && !says('asking') && !AHEAD.some(says)
   return [
     ...(isGiven ? (['given_time'] as const) : []),
+    ...(isMeasuredAnew(bits, named[0]?.jar) ? (['measured_anew'] as const) : []),
     ...(isAhead ? (['deed_ahead'] as const) : []),
     ...(says('away') && running.length > 0 ? (['away_now'] as const) : []),
     ...(says('this_week') && isNo && !says('shook') ? (['not_this_week'] as const) : []),

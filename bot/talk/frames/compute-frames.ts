@@ -149,6 +149,7 @@ export const computeFrames: readonly Frame[] = [
       how_much_of_it: -2,
       amounts_planned: -3,
       measured_drink: -1,
+      measured_anew: 2.5,
       strained: 1,
       make: -0.5,
       too_sweet: -2.5,
@@ -172,7 +173,7 @@ export const computeFrames: readonly Frame[] = [
     does: 'compute',
     cues: { syrup: 2.5, own_jar: 2, how_much: 0.5, wish: 0.5, sweetened: -3 },
     wants: ['syrup'],
-    bars: ['sweetened', 'print_label'],
+    bars: ['sweetened', 'print_label', 'measured_anew'],
     slots: [
       { option: 'jar', takes: 'known_jar', needed: true },
       { option: 'to-strength', takes: 'wished_or_said_strength' },

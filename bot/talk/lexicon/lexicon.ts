@@ -290,6 +290,7 @@ export type Derived =
   | 'two_plants'
   | 'plant_amount'
   | 'measured_drink'
+  | 'measured_anew'
   | 'spirit_and_sweet'
   | 'recipe_told'
   | 'amounts_planned'

@@ -36,6 +36,8 @@ export const otherSpirit: Rule = (sentence, last) => {
     sentence.has('only_have', 'instead', 'with_amounts') || (sentence.has('without') && sentence.has('have'))
   if ((word === undefined && strength === undefined) || !isOther) return null
   if (sentence.bits.some(({ kind }) => kind === 'plant') || !takes(last.command, 'spirit')) return null
+  // What is strained is no spirit: `how much sugar for a litre at 84` is another one.
+  if (last.command === 'syrup' && word === undefined) return null
   const [liquid] = liquidsIn(sentence)
   const now = /\d+(?:[.,]\d+)?\s*%/.exec(last.options.spirit ?? '')?.[0]
   const isUnnamed = word === undefined || word.value === 0

@@ -18,6 +18,8 @@ export interface Remembered {
   readonly planned: CallRead | null
   /** The last recipe that was worked out: what is wished behind other answers is wished of it. */
   readonly worked: WorkedOut | null
+  /** How strong the drink is that was worked out last, % vol; null where none was. */
+  readonly abvPercent: number | null
 }
 
 /** A recipe that was worked out, and what its answer offered. */
@@ -38,6 +40,7 @@ export const NOTHING_SAID: Remembered = {
   doubt: null,
   planned: null,
   worked: null,
+  abvPercent: null,
 }
 
 /** For how long it is remembered. */

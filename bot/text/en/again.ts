@@ -40,6 +40,8 @@ export const againSentences = {
       isAsItWent
         ? `Last time it came out at ${madeText(made, format)}. You liked it, so I’ve aimed for that again.`
         : `Last time it came out at ${madeText(made, format)}. This time I’ve aimed for ${madeText(planned, format)}, as planned.`,
+    again_nearest: ({ beforeAbvPercent, abvPercent, isMade }, format) =>
+      `Last time ${isMade ? 'it came out at' : 'the plan was'} ${format.wished.strength(beforeAbvPercent, 0)}. With that much sugar I get ${format.wished.strength(abvPercent, 1)} at most, so that’s what I’ve aimed for.`,
     again_own_batch: ({ name, pouredIn }) =>
       `That’s ${name}’s own batch only, without the ${listed(pouredIn)} you poured in.`,
     again_liked_less: ({ rating, note }) => `Last time you ${[...rated(rating), ...noted(note)].join(' and ')}.`,

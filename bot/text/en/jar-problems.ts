@@ -2,7 +2,6 @@ import type { DangerKind } from '../../../core/jar/limits/judge-jar.ts'
 import type { JarProblems } from '../../../core/jar/state/problems.ts'
 import { KEEPS_ABV_PERCENT, type Weakness } from '../../../core/liquid/keeping.ts'
 import { dayFromIso, type IsoDay } from '../../../core/quantity/time/calendar-day.ts'
-import { pouredMl } from '../../../core/recipe/tool-precision.ts'
 import { call } from '../../calls/call.ts'
 import { lineOf, lineTyped, quoted, shortLineTyped } from '../../calls/write-line.ts'
 import type { Format } from '../format.ts'
@@ -151,16 +150,9 @@ export const jarProblems = {
     return `You have no jar “${typed}”. ${all.length === 1 ? 'Yours is' : 'Yours are'} ${listed(all)}.`
   },
   jar_begins_so: ({ name }) => `Nothing was changed. For this I need the jar’s full name: ${name}`,
-  jar_too_weak: ({ jar, volumeMl, abvPercent, sugarGPerL, toAbvPercent, toSugarGPerL }, format) => {
-    const line = lineTyped('adjust', {
-      liqueur: typedBack(format.volume({ value: pouredMl(volumeMl), plusMinus: 1 })),
-      strength: typedBack(format.wished.strength(abvPercent, 1)),
-      ...(sugarGPerL >= 0.5 && { sweetness: typedBack(format.wished.sweetness(sugarGPerL, 0)) }),
-      'to-strength': typedBack(format.wished.strength(toAbvPercent, 1)),
-      ...(toSugarGPerL !== null && { 'to-sweetness': typedBack(format.wished.sweetness(toSugarGPerL, 0)) }),
-      'spirit-strength': '95%',
-    })
-    return `To get ${jar} up to ${format.wished.strength(toAbvPercent, 1)} you need more spirit. With 95 % spirit: ${line}`
+  jar_too_weak: ({ jar, toAbvPercent, line }, format) => {
+    const what = `Only more spirit gets ${jar} up to ${format.wished.strength(toAbvPercent, 1)}.`
+    return line === undefined ? what : `${what} To see how much: ${line}`
   },
   no_jars: (_values, format) => `You have no jars yet. What are you making? ${format?.example(PLAN_LINE) ?? PLAN_LINE}`,
   none_to_remind: () => 'Nothing is due, so there’s nothing to postpone.',
@@ -221,13 +213,6 @@ const downTo = (lowPercent: number, abvPercent: number): string => {
   const low = Math.floor(lowPercent)
   return low < Math.round(abvPercent) ? `perhaps as little as ${low}\u00a0%` : 'perhaps a little less'
 }
-
-/** An amount that is said, as it is typed: one unit alone, without the metric beside it. */
-const typedBack = (said: string): string =>
-  said
-    .replace(/ \([^)]*\)$/, '')
-    .replaceAll('\u00a0', ' ')
-    .replace(/ %$/, '%')
 
 /** Where to begin. */
 const PLAN_LINE = shortLineTyped('plan', { of: '10 lemons', spirit: '1 l 95%' })

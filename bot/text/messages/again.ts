@@ -24,6 +24,8 @@ export interface AgainMessages {
     again_as: AgainAs
     again_strained: Taken & { readonly wentDays: number; readonly plannedDays: DaySpan }
     again_came_out: Taken & { readonly made: Targets; readonly planned: Targets }
+    /** So strong as last time it can't be planned; `isMade`: it came out so, else it was planned so. */
+    again_nearest: { readonly beforeAbvPercent: number; readonly abvPercent: number; readonly isMade: boolean }
     /** Liquid of these jars was poured into it. */
     again_own_batch: { readonly name: string; readonly pouredIn: readonly string[] }
     again_liked_less: { readonly rating: number | null; readonly note: string | null }

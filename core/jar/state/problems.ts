@@ -129,6 +129,8 @@ export interface JarProblems {
     readonly toAbvPercent: number
     /** Null where it was not said. */
     readonly toSugarGPerL: number | null
+    /** What works out how much spirit, tried. */
+    readonly line?: string
   }
   no_jars: Record<string, never>
   /** All running jars are in bottles, and open. */

@@ -110,8 +110,8 @@ function spiritOf(spiritG: number, percent: number): Liquid {
 }
 
 const MOST_ROUNDS = 60
-/** So little change between two rounds, as a share of the mass, is none. */
-const SETTLED_SHARE = 1e-14
+/** So little change between two rounds, as a share of the mass, is none: rounding alone moves it by 1e-12. */
+const SETTLED_SHARE = 1e-11
 
 /**
  * What comes with sugars that is none changes the shares of a litre a little, by the mass that is found with them: so they are found

@@ -115,16 +115,22 @@ interface Mend {
 interface Offering {
   readonly own: Input
   readonly jar: string
+  /** How strong it becomes where so much is wished, or the nearest to it, % vol; null where nothing can be planned. */
+  readonly reachedAbvPercent: (wish: Wish) => number | null
 }
 
 /** The same once more, with what was not taken: each a whole call. */
-export function otherwiseActions(choice: Choice, story: JarState, { own, jar }: Offering): readonly Action[] {
+export function otherwiseActions(choice: Choice, story: JarState, offering: Offering): readonly Action[] {
+  const { own, jar, reachedAbvPercent } = offering
   const { last, isAsItWent } = choice
   const again = (more: CallValues<'again'>) => call('again', { ...own, jar, ...more })
   const isTold = hasTargets(own)
   const days = isAsItWent ? (last.plannedDays?.fromDays ?? 0) : (last.wentDays ?? 0)
-  const other = isAsItWent ? story.started.targets : last.made && aimed(last.made)
-  const mend = isLikedLess(last) ? mendAction(choice, { own, jar }) : null
+  const isAimed = last.isMadeOff && !isTold
+  const wish = isAsItWent ? story.started.targets : last.made && aimed(last.made)
+  const abvPercent = isAimed && wish !== null ? reachedAbvPercent(targetsGiven(wish)) : null
+  const other = wish === null || abvPercent === null ? null : { ...wish, abvPercent }
+  const mend = isLikedLess(last) && !isTold ? mendAction(choice, offering) : null
   return [
     ...(last.isDaysOff && own.days === undefined && days > 0
       ? [
@@ -134,7 +140,7 @@ export function otherwiseActions(choice: Choice, story: JarState, { own, jar }: 
           } as const,
         ]
       : []),
-    ...(last.isMadeOff && !isTold && other !== null
+    ...(other !== null
       ? [
           {
             label: { group: 'actions', key: 'again_targets', values: other },
@@ -142,14 +148,16 @@ export function otherwiseActions(choice: Choice, story: JarState, { own, jar }: 
           } as const,
         ]
       : []),
-    ...(mend === null || isTold ? [] : [mend]),
+    ...(mend === null ? [] : [mend]),
   ]
 }
 
-function mendAction({ last, targets }: Choice, { own, jar }: Offering): Action {
+function mendAction({ last, targets }: Choice, { own, jar, reachedAbvPercent }: Offering): Action {
   const symptom = symptomOf(last)
   const mend = targets === null ? null : wishFor(symptom, targets)
-  if (mend !== null) {
+  const nearest = mend === null ? null : reachedAbvPercent(mend.wish)
+  const isReached = nearest !== null && nearest === (mend?.wish['to-strength']?.is.abvPercent ?? nearest)
+  if (mend !== null && isReached) {
     const label = { group: 'actions', key: mend.key, values: undefined } as const
     return { label, call: call('again', { ...own, jar, ...mend.wish }) }
   }

@@ -18,8 +18,7 @@ import { inMore } from '../../../chat/depth.ts'
 import { spiritPortions } from '../../options/input-to-portion.ts'
 import { isSaidAsTyped, kitchenOf } from '../../options/input-units.ts'
 import { batchOptions, bottlesGiven, wholeDaysGiven } from '../../plan/batch-options.ts'
-import { shoppingAction, trialOf } from '../../plan/plan-actions.ts'
-import { planAsked } from '../../plan/plan-asked.ts'
+import { shoppingAction, trialOf, type Wish } from '../../plan/plan-actions.ts'
 import { daysNotes, isWeaker } from '../../plan/plan-from-code.ts'
 import { planReply } from '../../plan/plan-reply.ts'
 import type { Setting } from '../../plan/plan-wish.ts'
@@ -29,6 +28,7 @@ import { expectDrinkableJar } from '../known/jar-dangers.ts'
 import { jarRef } from '../known/jar-ref.ts'
 import { batchAgain, bottlesAgain, factorOf } from './again-batch.ts'
 import { plantsAgain } from './again-plants.ts'
+import { askedOrReached, nearestNotes, reachedAbvPercent } from './again-reached.ts'
 import { type Choice, choiceOf, lastTimeNotes, otherwiseActions, targetsGiven } from './again-said.ts'
 import { sugarAgain, sweetnessAgain, syrupAgain } from './again-sugar.ts'
 import { typedAgain } from './again-typed.ts'
@@ -148,9 +148,10 @@ export const againCommand = defineCommand({
             trialOf(asTyped({ ...again, ...said, ...otherwise }), setting),
           )
         : {}
-    const input = asTyped({ ...again, ...said, ...sugar, ...sweetness })
+    const typedAll = asTyped({ ...again, ...said, ...sugar, ...sweetness })
+    const isStrengthSaid = own['to-strength'] !== undefined
+    const { input, asked, nearestAbvPercent } = askedOrReached(typedAll, isStrengthSaid, setting)
     const { start: _s, ...planned } = input
-    const asked = planAsked(input, setting)
     const isAsTyped = isSaidAsTyped(kitchenOf(asked.input), context.settings)
     const reply = planReply(asked, { freezerC: freezerOf(context), isAsTyped })
     const code = asked.notes.find((each) => each.key === 'code_from')
@@ -165,9 +166,10 @@ export const againCommand = defineCommand({
       recipe === null || own.days !== undefined
         ? []
         : daysNotes(batchOf(recipeFor(recipe, choice, undefined)), asked.wish)
-    const told = lastTimeNotes(choice, story, own)
-    const isAimTold = told.some(({ key }) => key === 'again_came_out')
-    const offering = { own, jar: jarRef({ jar, story }, context) }
+    const told = nearestNotes(lastTimeNotes(choice, story, own), nearestAbvPercent, choice, story)
+    const isAimTold = told.some(({ key }) => key === 'again_came_out' || key === 'again_nearest')
+    const reached = (wish: Wish) => reachedAbvPercent(input, wish, { ...setting, isTrial: true })
+    const offering = { own, jar: jarRef({ jar, story }, context), reachedAbvPercent: reached }
     return {
       ...reply,
       notes: [
