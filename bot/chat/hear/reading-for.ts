@@ -8,17 +8,15 @@ import { findEntry, findLikelyEntry } from '../../talk/handbook/find-entry.ts'
 import { findSymptomTold } from '../../talk/handbook/find-symptom-told.ts'
 import { findEntryRespelt } from '../../talk/handbook/respell.ts'
 import { hunch } from '../../talk/hunch/hunch.ts'
-import { english } from '../../talk/lexicon/english.ts'
-import { italian } from '../../talk/lexicon/italian.ts'
+import { LEXICONS } from '../../talk/lexicon/lexicons.ts'
 import { whoAt } from '../../talk/memory/remembered.ts'
 import { clausesApart, SHOWN } from '../../talk/reader/clauses-apart.ts'
 import { deedsApart } from '../../talk/reader/deeds-apart.ts'
 import { readSentence } from '../../talk/reader/read-sentence.ts'
+import { linesUnread } from '../../talk/reader/recipe-lines.ts'
 import type { Dispatch } from '../run/call-outcome.ts'
 import { jarsTold } from './jars-told.ts'
 import { swapsMended } from './swaps-mended.ts'
-
-const LEXICONS = [english, italian]
 
 export const placeOf = ({ place }: Dispatch): string => (place.kind === 'channel' ? place.channelId : place.kind)
 
@@ -38,8 +36,10 @@ const mended = (line: string, { language }: Dispatch, { jars }: Person): string 
 /** How a sentence is understood by what is known of whoever says it. */
 export function readingFor(line: string, dispatch: Dispatch, person: Person, command?: Path): TalkReading {
   const { nowMs, userId, talk } = dispatch
-  return readSentence(mended(line, dispatch, person), {
-    ...surroundingsOf(dispatch, person),
+  const text = mended(line, dispatch, person)
+  const surroundings = surroundingsOf(dispatch, person)
+  const reading = readSentence(text, {
+    ...surroundings,
     findEntry: (text) => findEntry(text, dispatch.language.handbook),
     findRespelt: (text) => findEntryRespelt(text, dispatch.language.handbook),
     findLikely: (text) => findLikelyEntry(text, dispatch.language.handbook),
@@ -48,6 +48,14 @@ export function readingFor(line: string, dispatch: Dispatch, person: Person, com
     ...(talk !== undefined && { said: talk.of(whoAt(userId, placeOf(dispatch)), nowMs) }),
     ...(command !== undefined && { command }),
   })
+  return naming(reading, text.includes('\n') ? linesUnread(text, surroundings) : [])
+}
+
+/** A plan of a recipe that was pasted names each line of which nothing was taken, whole. */
+function naming(reading: TalkReading, lines: readonly string[]): TalkReading {
+  if (reading.kind !== 'call' || reading.call.command !== 'plan' || lines.length === 0) return reading
+  const others = reading.leftOut.filter((word) => !lines.some((line) => line.includes(word)))
+  return { ...reading, leftOut: [...others, ...lines] }
 }
 
 /** Answered by themselves: deeds, what they lack, what is worked out of them, and what has gone wrong. */

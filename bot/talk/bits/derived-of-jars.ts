@@ -1,5 +1,5 @@
 import { wordsFrom } from '../../../core/quantity/read/tokens.ts'
-import type { Concept, Derived } from '../lexicon/lexicon.ts'
+import { type Concept, DEEDS, type Derived } from '../lexicon/lexicon.ts'
 import type { Sentence, TalkJar } from './bit.ts'
 import { isOver, jarsNamed } from './jars-of.ts'
 import { isPieceOut } from './lifted-out.ts'
@@ -60,12 +60,13 @@ export function derivedOfJars({
   // Nothing else goes in: `mix the lemon and the ginger with a litre of vodka` is a batch.
   const isOnlyJars = bits.every(({ kind }) => kind === 'plant' || kind === 'jar' || kind === 'date')
   const isOrdered = ORDERED.test(typed.tokens[0]?.text ?? '') && isOnlyJars
+  const isDeed = spans.some(({ concept }) => DEEDS.has(concept))
   const isNo = says('denial') || says('no') || says('be_quiet')
   // `Give the sloe another week`: no reminder till then.
   const isGiven = named.length === 1 && MORE_TIME.test(wordsFrom(typed)) && !says('asking') && !AHEAD.some(says)
   return [
     ...(isGiven ? (['given_time'] as const) : []),
-    ...(isMeasuredAnew(bits, named[0]?.jar) ? (['measured_anew'] as const) : []),
+    ...(says('syrup') && !isDeed && isMeasuredAnew(bits, named[0]?.jar) ? (['measured_anew'] as const) : []),
     ...(isAhead ? (['deed_ahead'] as const) : []),
     ...(says('away') && running.length > 0 ? (['away_now'] as const) : []),
     ...(says('this_week') && isNo && !says('shook') ? (['not_this_week'] as const) : []),

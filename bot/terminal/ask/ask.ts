@@ -1,11 +1,13 @@
 import { createInterface } from 'node:readline'
 import { ChatError } from '../../chat/chat-error.ts'
+import { recipesTyped } from '../../chat/hear/recipe-typed.ts'
 import { inOwnLanguage } from '../../chat/own-language.ts'
 import type { Failure } from '../../chat/run/call-outcome.ts'
 import { emergencyIn } from '../../chat/run/emergency.ts'
 import { attempt } from '../../chat/run/execute.ts'
 import { answer, showText } from '../chat/answer-line.ts'
 import type { TerminalSession } from '../chat/terminal-session.ts'
+import { typedTogether } from '../chat/typed-together.ts'
 import { firstExample } from '../show/language-for-terminal.ts'
 import { type AskOptions, readAskOptions } from './ask-options.ts'
 import { showJson } from './show-json.ts'
@@ -45,12 +47,11 @@ const askLine = async (
 
 const askEveryLine = async (options: AskOptions, desk: TerminalSession): Promise<ExitCode> => {
   let worst: ExitCode = 0
-  let number = 0
   let isFirst = true
-  for await (const line of createInterface({ input: desk.input, crlfDelay: Number.POSITIVE_INFINITY })) {
-    number++
+  const lines = createInterface({ input: desk.input, crlfDelay: Number.POSITIVE_INFINITY })
+  for await (const { text, line: number } of typedTogether(lines, recipesTyped)) {
     if (!desk.isHeard()) break
-    const typed = line.trim()
+    const typed = text.trim()
     if (typed === '' || typed.startsWith('#')) continue
     if (!isFirst && !options.json) desk.out('\n')
     isFirst = false

@@ -1,11 +1,13 @@
 import { clearScreenDown, createInterface, cursorTo, type Interface, moveCursor } from 'node:readline'
 import { jarStateOf } from '../../../core/jar/state/jar-state.ts'
 import { NOBODY } from '../../../store/person.ts'
+import { recipesTyped } from '../../chat/hear/recipe-typed.ts'
 import { inOwnLanguage } from '../../chat/own-language.ts'
 import { wrap } from '../show/wrap.ts'
 import { answer, showText } from './answer-line.ts'
 import { complete } from './complete.ts'
 import type { TerminalSession } from './terminal-session.ts'
+import { typedTogether } from './typed-together.ts'
 
 /** Prints above the prompt and puts the prompt, what was typed and the cursor back as they were. */
 function sayAbove(lines: Interface, terminal: NodeJS.WritableStream, print: () => void): void {
@@ -58,13 +60,13 @@ export const chat = async (desk: TerminalSession): Promise<void> => {
     lines.write(null, { ctrl: true, name: 'u' })
   })
   // From here on no line is lost, however long it takes until the first is asked for.
-  const typed = lines[Symbol.asyncIterator]()
+  const typed = typedTogether(lines, recipesTyped)
   desk.ended.addEventListener('abort', () => lines.close(), { once: true })
   const stopReminding = await desk.remind(say)
   names = await jarNames(desk.asker)
   prompt()
   let isQuit = false
-  for await (const line of typed) {
+  for await (const { text: line } of typed) {
     isPrompting = false
     isQuit = QUIT.test(line.trim())
     if (isQuit || !desk.isHeard()) break
