@@ -1,5 +1,6 @@
 import { invocationOf } from '../../calls/call.ts'
 import { type Path, signatures } from '../../calls/signatures.ts'
+import { lineOf } from '../../calls/write-line.ts'
 import type { CallRead, TalkReading } from '../../talk/frames/reading.ts'
 import { type Doubt, type WorkedOut, whoAt } from '../../talk/memory/remembered.ts'
 import { atDepth } from '../depth.ts'
@@ -51,6 +52,17 @@ function abvOf({ path, ...outcome }: CallOutcome | HelpPage): number | null {
 }
 
 const DRINKS = /^(?:plan|again|syrup|adjust|mix|dilute|blend)$/
+
+const MOST_KEPT = 20
+
+/** With one more; one that was there already is gone back to. */
+function trailWith(trail: readonly CallRead[], call: CallRead): readonly CallRead[] {
+  const line = lineOf(asInvocation(call))
+  const at = trail.findIndex((each) => lineOf(asInvocation(each)) === line)
+  return at === -1 ? [...trail, call].slice(-MOST_KEPT) : trail.slice(0, at + 1)
+}
+
+const asInvocation = ({ command, options }: CallRead) => ({ path: command, options })
 
 const actionsOf = (outcome: CallOutcome | HelpPage): readonly CallRead[] =>
   'reply' in outcome
@@ -125,6 +137,7 @@ export function remember({ heard, reading }: Understood, dispatch: Dispatch, pla
       question: null,
       doubt: doubtIn(outcome.reply),
       planned: plannedBy(outcome, before.planned, isStep(call)),
+      trail: DRINKS.test(call.command) ? trailWith(before.trail, call) : before.trail,
       abvPercent: abvOf(outcome) ?? (isStep(call) ? null : before.abvPercent),
     }
     // What was taken back is no more to be taken back.

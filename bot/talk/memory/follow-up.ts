@@ -5,6 +5,7 @@ import type { CallRead, TalkReading } from '../frames/reading.ts'
 import { answered } from './answer-question.ts'
 import { correctedStep } from './correct-step.ts'
 import { costed } from './cost-rule.ts'
+import { earlier } from './earlier.ts'
 import { gathered } from './gathered.ts'
 import { glassesOf } from './glass-rule.ts'
 import { lookedBack } from './look-back.ts'
@@ -112,7 +113,7 @@ const NEW = 4
 
 /** What a sentence means after what was said before; null where it stands by itself. Nothing is edited: a call is changed, and run again. */
 export function followUp(sentence: Sentence, said: Remembered): TalkReading | null {
-  const answer = answered(sentence, said.question) ?? gathered(sentence, said)
+  const answer = earlier(sentence, said) ?? answered(sentence, said.question) ?? gathered(sentence, said)
   if (answer !== null) return answer
   const { call } = said
   const undo = call !== null && ofOtherJar(sentence, call, said) !== null ? null : undone(sentence, said)

@@ -18,6 +18,8 @@ export interface Remembered {
   readonly planned: CallRead | null
   /** The last recipe that was worked out: what is wished behind other answers is wished of it. */
   readonly worked: WorkedOut | null
+  /** What was worked out in this talk, the latest last; what was gone back to ends it. */
+  readonly trail: readonly CallRead[]
   /** How strong the drink is that was worked out last, % vol; null where none was. */
   readonly abvPercent: number | null
 }
@@ -40,6 +42,7 @@ export const NOTHING_SAID: Remembered = {
   doubt: null,
   planned: null,
   worked: null,
+  trail: [],
   abvPercent: null,
 }
 

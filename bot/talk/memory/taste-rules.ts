@@ -1,4 +1,5 @@
 import { wordsFrom } from '../../../core/quantity/read/tokens.ts'
+import type { Sentence } from '../bits/bit.ts'
 import type { CallRead } from '../frames/reading.ts'
 import type { Concept } from '../lexicon/lexicon.ts'
 import { scaled, strengthened, sweetened, takes, withOption } from './change-call.ts'
@@ -27,10 +28,27 @@ export const tasteChanged: Rule = (sentence, last) => {
   if (changed === null) return null
   // A step in place of a number that is said would be a guess.
   if (sentence.bits.some(({ kind, value }) => kind === 'mass' && value > 0)) return null
+  const factor = factorBeside(sentence)
+  changed = factor === null ? changed : (scaled(changed, factor) ?? changed)
   // A target that is said with it goes before the step.
   const target = sentence.bits.find(({ kind }) => kind === 'strength' || kind === 'sweetness')
   return target === undefined ? callReading(changed) : (setTo(target, changed, false) ?? callReading(changed))
 }
+
+const TASTES: ReadonlySet<Concept> = new Set(['sweeter', 'drier', 'stronger', 'weaker'])
+const JOINS = /^(?:and|but|,|&|\+|e|ed|ma|then|only|just)$/
+
+/** `Double and less sweet`: how many times as much, where that is said beside a taste and not of it, as `twice as sweet` is. */
+function factorBeside({ spans, typed }: Sentence): number | null {
+  const size = spans.find(({ concept }) => concept in FACTORS)
+  const taste = spans.find(({ concept }) => TASTES.has(concept))
+  if (size === undefined || taste === undefined) return null
+  const [from, to] = size.to <= taste.from ? [size.to, taste.from] : [taste.to, size.from]
+  const isApart = typed.tokens.slice(from, to).some(({ text }) => JOINS.test(text))
+  return isApart ? FACTORS[size.concept as keyof typeof FACTORS] : null
+}
+
+const FACTORS = { twice: 2, thrice: 3, halve: 0.5 } as const
 
 export const styled: Rule = (sentence, last) => {
   const call = changedOf(last)

@@ -1,5 +1,6 @@
 import type { Sentence } from '../bits/bit.ts'
 import type { TalkReading } from '../frames/reading.ts'
+import { namedAgain } from '../memory/named-again.ts'
 import { NOTHING_SAID, type Remembered } from '../memory/remembered.ts'
 import { forPeople } from './for-people.ts'
 import { hadAtHome } from './had-at-home.ts'
@@ -8,4 +9,8 @@ import { ownJarAsked } from './own-jar-asked.ts'
 
 /** What is told by the sentence as a whole, before any frame is tried on a part of it. */
 export const wholeReading = (sentence: Sentence, said: Remembered = NOTHING_SAID): TalkReading | null =>
-  ofReminders(sentence) ?? forPeople(sentence) ?? hadAtHome(sentence) ?? ownJarAsked(sentence, said)
+  namedAgain(sentence, said) ??
+  ofReminders(sentence) ??
+  forPeople(sentence) ??
+  hadAtHome(sentence) ??
+  ownJarAsked(sentence, said)
