@@ -5,7 +5,7 @@ export interface Together {
 }
 
 /** What was typed at once, and at which line it began, counted from 1. */
-export interface Typed {
+export interface TypedAtOnce {
   readonly text: string
   readonly line: number
 }
@@ -18,10 +18,13 @@ const TIMED_OUT = Symbol('timed out')
 const MOST_WAITED_FOR = 30
 
 /** Lines as they are typed; those of a recipe that was pasted come as one, with its lines apart. None is lost from here on, whenever the first is asked for. */
-export const typedTogether = (lines: AsyncIterable<string>, together: Together): AsyncGenerator<Typed> =>
+export const typedTogether = (lines: AsyncIterable<string>, together: Together): AsyncGenerator<TypedAtOnce> =>
   gathered(lines[Symbol.asyncIterator](), together)
 
-async function* gathered(iterator: AsyncIterator<string>, { countOf, mayBegin }: Together): AsyncGenerator<Typed> {
+async function* gathered(
+  iterator: AsyncIterator<string>,
+  { countOf, mayBegin }: Together,
+): AsyncGenerator<TypedAtOnce> {
   const buffer: string[] = []
   let coming: Promise<IteratorResult<string>> | null = null
   let number = 1

@@ -2,13 +2,13 @@ import { createInterface } from 'node:readline'
 import { PassThrough } from 'node:stream'
 import { describe, expect, it } from 'vitest'
 import { recipesTyped } from '../../../bot/chat/hear/recipe-typed.ts'
-import { type Typed, typedTogether } from '../../../bot/terminal/chat/typed-together.ts'
+import { type TypedAtOnce, typedTogether } from '../../../bot/terminal/chat/typed-together.ts'
 
 const RECIPE = ['plum brandy', '2 lbs plums', 'a fifth of brandy', '200 g sugar', 'leave it six weeks']
 
-async function typedOf(give: (input: PassThrough) => void | Promise<void>): Promise<readonly Typed[]> {
+async function typedOf(give: (input: PassThrough) => void | Promise<void>): Promise<readonly TypedAtOnce[]> {
   const input = new PassThrough()
-  const typed: Typed[] = []
+  const typed: TypedAtOnce[] = []
   const reading = (async () => {
     for await (const each of typedTogether(createInterface({ input }), recipesTyped)) typed.push(each)
   })()
