@@ -10,6 +10,7 @@ import { bitsIn } from './bits-in.ts'
 import { derivedOfJars } from './derived-of-jars.ts'
 import { isOver, jarsNamed } from './jars-of.ts'
 import { liqueursMeant } from './liqueurs-meant.ts'
+import { nameTold } from './name-told.ts'
 import { withoutPlaceItself } from './place-itself.ts'
 import { misspeltAt } from './plant-bits.ts'
 import { withRoles } from './roles.ts'
@@ -29,7 +30,9 @@ export function sentenceIn(text: string, { lexicons, jars, today }: Surroundings
   const all = spansMeant(withoutShorter(withoutLikeness(named)), typed.tokens)
   const found = withoutPlaceItself(typed, all)
   const told = withoutAsides(typed, bitsIn({ typed, lexicon, spans: found, jars, today }))
-  const read = told.filter((bit) => !isWithinCount(bit, found))
+  const name = nameTold(typed, found)
+  const isOfName = ({ from, to }: Bit): boolean => name !== null && name.from <= from && to <= name.to
+  const read = told.filter((bit) => !isWithinCount(bit, found) && !isOfName(bit))
   // Of `five star anise` no star is given, of `orange peel` no colour is told.
   const meant = found.filter(
     (span) =>

@@ -61,6 +61,7 @@ export type SlotKind =
   | 'pause_over'
   | 'clock'
   | 'new_name'
+  | 'name_told'
   | 'zone'
   | 'country'
   | 'private_place'

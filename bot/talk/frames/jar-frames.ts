@@ -236,6 +236,7 @@ export const jarFrames: readonly Frame[] = [
     wants: ['started', 'added', 'log_start'],
     bars: ['wish', 'second_go', 'on_fruit'],
     slots: [
+      { option: 'name', takes: 'name_told' },
       { option: 'of', takes: 'plants', needed: true },
       { option: 'spirit', takes: 'spirits', needed: true },
       { option: 'sugar', takes: 'sugar' },

@@ -1,7 +1,8 @@
 import { freeName } from '../../../core/jar/entry/jar-name.ts'
 import { textFrom } from '../../../core/quantity/read/tokens.ts'
-import type { Bit, Sentence } from '../bits/bit.ts'
+import { type Bit, bit, type Sentence } from '../bits/bit.ts'
 import { isOver, jarsNamed, jarsOf } from '../bits/jars-of.ts'
+import { nameTold } from '../bits/name-told.ts'
 import { bottleCount } from './bottle-count.ts'
 import type { SlotKind } from './frame.ts'
 import { jarsMeant } from './jars-meant.ts'
@@ -46,13 +47,29 @@ const secondOfTwo: Fill = (sentence) => {
 const CALLED =
   /\b(?:called it|named it|called|named|call it|name it|call that|name that|chiamal[oa]|chiamat[oa]|di nome)\s+(.+?)[.!]*$/i
 
+/** The words of a name, which are used. */
+function nameBit({ tokens, text }: Sentence['typed'], match: RegExpExecArray): readonly Bit[] {
+  const begin = text.length - match[0].length + match[0].lastIndexOf(match[1]!)
+  const from = tokens.findIndex((token) => token.from >= begin)
+  return from === -1 ? [] : [bit('jar', from, tokens.length, 0, match[1]!)]
+}
+
+/** `Off into another jar, brunch`: one word behind a comma, which is all there is behind the vessel. */
+const BEHIND_VESSEL =
+  /\b(?:another|second|new|separate|other|spare) (?:jar|kilner|vessel|batch),\s+(\p{L}[\p{L}’'-]{2,}(?: \p{L}[\p{L}’'-]{2,})?)[.!]*$/iu
+const NO_NAME = /\b(?:today|yesterday|now|please|thanks|done|tonight|just|for|earlier|and|then|so|with|the)\b/i
+
 /** What the second jar is called; without a name the first one's with a number, which is said. */
 const otherJarName: Fill = (sentence) => {
   const { typed, bits, jars } = sentence
-  const match = CALLED.exec(typed.text)
+  const behind = BEHIND_VESSEL.exec(typed.text)
+  const match = CALLED.exec(typed.text) ?? (behind !== null && !NO_NAME.test(behind[1]!) ? behind : null)
   if (match !== null) {
     const at = typed.text.length - match[0].length
-    return { text: match[1]!.trim(), bits: bits.filter(({ from }) => (typed.tokens[from]?.from ?? 0) > at) }
+    return {
+      text: match[1]!.trim(),
+      bits: [...bits.filter(({ from }) => (typed.tokens[from]?.from ?? 0) > at), ...nameBit(typed, match)],
+    }
   }
   const { text } = jarsMeant(sentence, 'jar split')
   if (text === null) return null
@@ -145,6 +162,10 @@ const jarNote: Fill = (sentence) => {
 
 /** What is told of jars, beside liquids. */
 export const jarFills = {
+  name_told: ({ typed, spans }: Sentence) => {
+    const name = nameTold(typed, spans)
+    return name === null ? null : { text: name.text, bits: [bit('jar', name.from, name.to, 0, name.text)] }
+  },
   bottle_count: bottleCount,
   first_of_two: firstOfTwo,
   second_of_two: secondOfTwo,

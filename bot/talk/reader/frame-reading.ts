@@ -18,7 +18,8 @@ export const callOf = ({ frame, options }: FrameTried, more: Readonly<Record<str
 })
 
 const planOf = (
-  { options: { when, ...options } }: CallRead,
+  // What is only planned has no name yet.
+  { options: { when, name: _, ...options } }: CallRead,
   leftOut: readonly string[],
   { has }: Sentence,
 ): TalkReading => ({

@@ -95,3 +95,30 @@ it.each([
 ])('%s is answered by what a glass holds', async (text) => {
   expect(await talker().say(text)).toMatchObject({ command: 'handbook', data: { entry: 'serving_size' } })
 })
+
+it.each([
+  ['started 6 limes in 1 l of 95% called Foxglove Cottage', '/jar start Foxglove Cottage of:6 limes spirit:1 l 95%'],
+  [
+    'started a jar called Rosehip Row: 500 g sloes in 70 cl gin',
+    '/jar start Rosehip Row of:500 g sloes spirit:70 cl gin 40%',
+  ],
+  [
+    'ho iniziato un vaso chiamato Orto Tre con 10 limoni in 1 l di alcol 95',
+    '/jar start Orto Tre of:10 limoni spirit:1 l 95%',
+  ],
+])('“%s” keeps the name', async (text, read) => {
+  expect(await talker().say(text)).toMatchObject({ read, code: null, recorded: 1 })
+})
+
+it.each([
+  ['poured 250 ml of the orange off into another jar, brunch', '/jar split orange amount:250 ml into:brunch'],
+  ['poured 250 ml of the orange off into another jar, just for us', '/jar split orange amount:250 ml into:orange 2'],
+])('“%s”', async (text, read) => {
+  expect(await (await talkerFor({ after: null, shelf: 'fair' })).say(text)).toMatchObject({ read, code: null })
+})
+
+it('plans a batch that is only thought of without its name', async () => {
+  const told = await talker().say('should i have started a jar called Rosehip Row: 500 g sloes in 70 cl gin?')
+  expect(told).toMatchObject({ recorded: 0 })
+  expect(told.read ?? '').not.toMatch(/name:/)
+})
