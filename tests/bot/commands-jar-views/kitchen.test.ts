@@ -11,7 +11,7 @@ const after = async (...lines: readonly string[]) => {
 
 it('shows a jar in the measures that it was started in', async () => {
   const us = await after('/jar start lemon of:10 lemons spirit:3 cups 95% when:2026-11-01')
-  expect(await us.textOf('/jar show lemon')).toMatch(/3 cups .*of 95 % spirit/)
+  expect(await us.textOf('/jar show lemon')).toMatch(/3 cups .*of 95% spirit/)
   expect(await us.textOf('/jar strain lemon')).toMatch(/Now dissolve \d.* oz sugar in .* cups/)
   const metric = await after('/jar start lemon of:10 lemons spirit:700 ml 95% when:2026-11-01')
   expect(await metric.textOf('/jar show lemon')).not.toMatch(/cups?\b/)
@@ -72,7 +72,7 @@ it('lists each jar in its own measures', async () => {
 
 it('compares and lists batches, each in its own measures', async () => {
   const used = await shelf()
-  expect(await used.textOf('/notebook compare:lemon + basil')).toMatch(/Spirit +4 cups of 95 % \| 500 ml of 95 %\n/)
+  expect(await used.textOf('/notebook compare:lemon + basil')).toMatch(/Spirit +4 cups of 95% \| 500 ml of 95%\n/)
   const text = await used.textOf('/notebook')
   expect(text).toMatch(/lemon [\s\S]*1 quart of 95 % spirit/)
   expect(text).toMatch(/quince [\s\S]*imp pint/)
@@ -97,7 +97,7 @@ it('says a spirit as it was typed when it is poured and when it is shown', async
   expect(started).toContain('70 cl of 95 % spirit')
   expect(await used.firstOf('/jar show lemon')).toContain('70 cl of 95 % spirit')
   await used.run('/settings units:us')
-  expect(await used.firstOf('/jar show lemon')).toMatch(/cups.*of 95 % spirit/)
+  expect(await used.firstOf('/jar show lemon')).toMatch(/cups.*of 95% spirit/)
 })
 
 it('keeps the measures of what is weighed where only what is poured was typed now', async () => {

@@ -48,7 +48,7 @@ describe('the allotment', () => {
   it('only 75.5 % and 40 % to be had, and cups to measure with', async () => {
     const line = '/plan of:lemon spirit:3 cups 75.5% + 1 ½ cups 40% to-strength:30%'
     const text = await textOf(line)
-    expect(text).toMatch(/^Buy \d+ unwaxed lemons, 3 cups of 75\.5 % spirit, 1 1\/2 cups of 40 % spirit and/)
+    expect(text).toMatch(/^Buy \d+ unwaxed lemons, 3 cups of 75\.5% spirit, 1 1\/2 cups of 40% spirit and/)
     expect(text).toContain('12 fl oz bottles')
     expect(text).toContain('oz')
     expect(number(await ask(line), 'abvPercent')).toBeCloseTo(30, 9)

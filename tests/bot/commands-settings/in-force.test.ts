@@ -19,7 +19,7 @@ const MIX = '/mix spirit:1 l strength:95% water:750 ml sugar:500 g'
 describe('units', () => {
   test.each([
     ['units:metric', '/mix spirit:4 cups strength:95% water:3 cups', /^Makes 1\.6\d l at \d+(\.\d)? %\./],
-    ['units:us', MIX, /^Makes 8 ½ cups at 47 %, .* Makes 8 ½ cups \(2\.01 l\)/],
+    ['units:us', MIX, /^Makes 8 ½ cups at 47%, .* Makes 8 ½ cups \(2\.01 l\)/],
     ['units:imperial', MIX, /^Makes 3 imp pints \+ 10 fl oz at 47 %,/],
   ])('%s: %s', async (settings, line, said) => {
     expect(await (await settled(settings)).words(line)).toMatch(said)
@@ -28,7 +28,7 @@ describe('units', () => {
   test('as typed: metric, US or imperial after what was typed', async () => {
     const { words } = await settled('units:as typed')
     expect(await words(MIX)).toMatch(/^Makes 2\.01 l /)
-    expect(await words('/mix spirit:1 cup 95%')).toMatch(/^Makes 1 cup at 95 %/)
+    expect(await words('/mix spirit:1 cup 95%')).toMatch(/^Makes 1 cup at 95%/)
     expect(await words('/mix spirit:1 imp pint 95%')).toMatch(/^Makes 1 imp pint at 95 %\./)
   })
 

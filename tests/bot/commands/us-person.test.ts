@@ -29,7 +29,7 @@ describe('whoever pours in cups', () => {
 
   it('is told proof where proof was typed, and percent where it was not', async () => {
     expect(await last(['/dilute spirit:1 quart 190 proof to-strength:80 proof'])).toContain('at 80 proof')
-    expect(await last(['/dilute spirit:1 quart 95% to-strength:40%'])).toContain('at 40 %')
+    expect(await last(['/dilute spirit:1 quart 95% to-strength:40%'])).toContain('at 40%')
     expect(await last(['/settings units:us', '/dilute spirit:1 l 190 proof to-strength:80 proof'])).toContain(
       '80 proof',
     )
@@ -40,7 +40,7 @@ describe('whoever pours in cups', () => {
 
   it('is told a bottle of the trade as it was typed, and the rest in cups', async () => {
     const plan = await last(['/plan of:1 lb cherries spirit:750 ml vodka 40%'])
-    expect(plan).toContain('750 ml of 40 % vodka')
+    expect(plan).toContain('750 ml of 40% vodka')
     expect(plan).toMatch(/about 3 ⅓ cups|about 3 ¼ cups/)
     expect(await last(['/plan of:500 g cherries spirit:750 ml vodka 40%'])).not.toContain('cups')
   })
