@@ -101,6 +101,10 @@ async function questionHeard(reading: Extract<TalkReading, { kind: 'question' }>
       }
       return asked('reminders', { ...question, problem: 'talk_one_reminder', values }, null, run.map(written))
     }
+    case 'not_so': {
+      const values = { symptom: about.symptom, line: read }
+      return asked('trouble', { ...question, problem: 'talk_not_so', values }, null, lines)
+    }
     case 'told_or_asked':
       return asked(call.command, { ...question, problem: 'talk_told', values: { line: read } }, read, lines)
     case 'wish_of_what':

@@ -69,5 +69,7 @@ export type QuestionAbout =
   | { readonly kind: 'zone_of'; readonly place: string }
   /** A wish, `drier`, where no recipe was said that it could be of. */
   | { readonly kind: 'wish_of_what' }
+  /** What is said not to be wrong with it. */
+  | { readonly kind: 'not_so'; readonly symptom: SymptomId }
   /** A reminder that there is none of; the choices are what there is instead. */
   | { readonly kind: 'one_reminder' }

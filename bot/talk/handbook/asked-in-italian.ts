@@ -88,6 +88,7 @@ export const askedInItalian: Readonly<Record<HandbookId, string>> = {
   sweeten_again: 'aggiungere altro zucchero dopo; addolcire ancora; è poco dolce e già imbottigliato',
   syrup_ratio: 'rapporto zucchero acqua; sciroppo uno a uno; sciroppo due a uno',
   acid: 'acido citrico; un po’ di succo per l’acidità; troppo piatto',
+  sugar_crystals: 'come evito che lo zucchero cristallizzi; lo zucchero torna fuori al freddo',
   syrup_keeps: 'quanto dura lo sciroppo; sciroppo avanzato in frigo',
   volumes_shrink:
     'un litro più un litro non fa due litri; perché il volume cala; contrazione; perché non viene la media',
@@ -101,6 +102,7 @@ export const askedInItalian: Readonly<Record<HandbookId, string>> = {
   refractometer: 'rifrattometro; brix del liquore',
   proof: 'cosa sono i proof; proof in gradi; convertire i gradi',
   label_strength: 'che gradazione scrivo; quanto precisa la gradazione in etichetta',
+  stays_clear: 'il mio limoncello è rimasto trasparente; doveva venire opaco e invece è limpido',
   citrus_cloud: 'perché il limoncello è torbido; è normale che sia opaco; torbido vuol dire andato a male',
   clearing: 'come lo rendo limpido; renderlo trasparente; chiarificare',
   pectin_enzyme: 'enzima pectolitico; pectina; evitare la gelatina',

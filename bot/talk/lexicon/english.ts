@@ -148,6 +148,8 @@ export const english: Lexicon = {
     rotten_egg: `rotten egg*, egg smell, eggy, sulphur*, sulfur*, bad eggs, cabbage, drains, struck match, matches, stink bomb, sewage, farts, fart, boiled egg`,
     soapy: `soap*, perfume*, perfumy, shampoo, bubble bath, like lavender bags, grandmas drawer, grans drawer, air freshener, fabric softener, bath bomb, hand cream, scented candle, detergent, potpourri, toilet duck`,
     hairs: `hairs, hairy bits, itch*, itchy, scratchy, prickle*, prickly, spines, thorns, tickles, irritates`,
+    swims: `float*, bobbing, bobs, swim*, drifting`,
+    something: `something, somethings, things, a thing, some thing, stuff, whats, what is, what are, sth, smth, summat`,
     floating: `float*, floats, floating, on top, at the top, wont sink, bobbing, rises, rising, come* up, stays up`,
     insects: `a fly, one fly, dead fly, fly in it|the|my|there, fly fell|drowned|got, flies, worm, worms, fruit worm, maggot*, bug, bugs, insect*, wasp*, ants, larva*, weevil*, beetle*, gnats, midges, fruit fly, fruit flies, spider*, earwig*, caterpillar*, creature*`,
     skin_film: `skin, film, veil, wrinkled, wrinkly, pellicle, scum, coating, membrane`,

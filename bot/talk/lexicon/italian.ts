@@ -146,6 +146,8 @@ export const italian: Lexicon = {
     rotten_egg: `uova marce, uovo marcio, zolfo, cavolo, fogna, fiammifer*`,
     soapy: `sapon*, detersivo, profumo da donna, shampoo, bagnoschiuma, deodorante`,
     hairs: `peli, peletti, spine, pizzica in gola, prurito, spinette`,
+    swims: `galleggia*, a galla, nuota*`,
+    something: `qualcosa, delle cose, cose strane, una cosa, roba, cosa, cos e, che cosa`,
     floating: `galleggia*, a galla, sale su, sta su, stanno su, in superficie, affiora*`,
     insects: `moscerin*, verm*, larv*, insett*, mosca, mosche, formic*, vespa, vespe, bachi, bruco`,
     skin_film: `pellicol*, velo, pelle, patina, crosta, membrana`,

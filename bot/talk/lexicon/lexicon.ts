@@ -211,6 +211,8 @@ export type Concept =
   | 'soapy'
   | 'hairs'
   | 'floating'
+  | 'swims'
+  | 'something'
   | 'insects'
   | 'skin_film'
   | 'spilt'

@@ -57,6 +57,10 @@ export function isFreezingAsked(sentence: Sentence): boolean {
 
 const plain = (text: string): string => withoutMarks(text).replace(/[^\p{L}\d-]+/gu, ' ')
 
+/** Plants that stand out of what they steep in. */
+const ABOVE =
+  /\b(?:pok(?:e|es|ing)|stick(?:s|ing)?|stuck|peep(?:s|ing)?|stand(?:s|ing)?|sit(?:s|ting)?|coming|comes?|are|is|keeps?|stays?) (?:up |right |proud )?(?:out of|above|proud of|out over)\b.{0,12}\b(?:liquid|vodka|gin|rum|brandy|spirits?|alcohol|booze|surface|level)\b|\b(?:wont|dont|doesnt|not|cant get .{0,20}) (?:stay(?:ing)? |keep |all |fully |properly )*(?:under(?:neath)?|submerged|covered|down)\b(?! (?:control|cover|way|the (?:stairs|sink)))|\b(?:arent|isnt) (?:all |fully |quite |properly )?(?:under|covered|submerged)\b|\b(?:spunta|spuntano|emerg\p{L}+|esc(?:e|ono)|fuori) (?:d|dal|dalla|dall|da) ?\p{L}*|\bnon (?:sta|stanno|resta|restano|rimane|rimangono|e|sono) (?:tutt[aeio] )?(?:sotto|copert[aeio]|immers[aeio])\b/u
+
 /** Whether it steeps in the dark. */
 const LIGHT = /\b(?:dark|daylight|light|sunlight|al buio|alla luce|luce|buio)\b/u
 const STEEPS =
@@ -97,6 +101,8 @@ export function askedPlainly(sentence: Sentence): string | null {
   if (!isLong && has('units_of_alcohol') && has('glass_of') && has('drink_named') && !has('own_jar'))
     return 'serving_size'
   if (isGlassesAsked(text, sentence)) return 'serving_size'
+  const isOfPlants = PIECES.test(text) || bits.some(({ kind }) => kind === 'plant' || kind === 'jar')
+  if (!isLong && isOfPlants && ABOVE.test(text) && !has('mould', 'slime', 'lid', 'how_long')) return 'keep_under'
   if (!isAsked(sentence) || isLong) return null
   if (WHITE.test(text) && OF_PEEL.test(text) && TAKEN_OFF.test(text)) return 'pith'
   if (LIGHT.test(text) && STEEPS.test(text) && !has('turned', 'left_in_sun', 'how_long')) return 'steep_light'

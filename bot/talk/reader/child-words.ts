@@ -65,6 +65,7 @@ export const had = (who: string): RegExp =>
       `\\b(?:gives?|giving|gave|offer(?:ing)?|pour(?:ing)?|serv(?:e|ing)|shar(?:e|ing)|feed|treat|let(?:ting)?|what about|how about)\\b.{0,40}\\b(?:${who})`,
       `\\b(?:safe|ok|okay|fine|all ?right|allowed|legal|bad|good|suitable|harmful|dangerous|too strong|much|${GLASS}|some)(?: \\p{L}+)? (?:for|to) (?:[\\p{L},]+ ){0,4}?(?:${who})`,
       `\\bhow (?:much|many|often)\\b.{0,12}\\b(?:can|may|could|should|is|are)\\b.{0,30}\\b(?:${who})`,
+      `\\b(?:can|may|could|should|let|wants?|asks?|asked)\\b[^.!]{0,40}\\b${HAD}[^.!]{0,25}\\b(?:${who})`,
       `\\b(?:hurt|harm|affect|damage)\\p{L}* (?:[\\p{L},]+ ){0,4}?(?:${who})`,
       `\\b(?:can|may|could|should|might) (?!(?:i|we|you)\\b)(?:\\p{L}+ ){1,3}?${HAD}[^.!]{0,25}?[?,;] ?(?:${who})`,
       `\\b(?:${who})${THEIRS}{0,45}?\\b${HAD}\\b`,

@@ -1,7 +1,7 @@
 import type { Sentence } from '../bits/bit.ts'
 import { leftOutOf } from '../frames/left-out.ts'
 import type { TalkReading } from '../frames/reading.ts'
-import { symptomIn } from '../frames/symptoms.ts'
+import { symptomDenied, symptomIn } from '../frames/symptoms.ts'
 import type { Remembered } from '../memory/remembered.ts'
 import { changedOf } from '../memory/rule.ts'
 import { type EntryFound, entryOfClause, type FindEntry } from './entry-of-clause.ts'
@@ -51,6 +51,7 @@ export const otherwiseOf = (sentence: Sentence, text: string, knows: Finds): Oth
     return found === null ? null : topic(found)
   },
   trouble() {
+    if (symptomDenied(sentence) !== null) return null
     const symptom = symptomIn(sentence) ?? knows.findSymptom(text)
     return symptom === null ? null : symptomReading(sentence, symptom.id)
   },

@@ -2,9 +2,8 @@ import { refusedIn } from '../../../core/botanical/refuse/refused-in.ts'
 import type { Path } from '../../calls/signatures.ts'
 import type { Sentence, Surroundings } from '../bits/bit.ts'
 import { sentenceIn } from '../bits/sentence.ts'
-import { leftOutOf } from '../frames/left-out.ts'
 import type { TalkReading } from '../frames/reading.ts'
-import { symptomIn } from '../frames/symptoms.ts'
+import { symptomDenied, symptomIn } from '../frames/symptoms.ts'
 import type { Hunch } from '../hunch/hunch.ts'
 import { correctedStart } from '../memory/correct-start.ts'
 import { followUp } from '../memory/follow-up.ts'
@@ -26,8 +25,10 @@ import {
 import { askedPlainly, isFreezingAsked } from './asked-plainly.ts'
 import { isOfMethanol, isTakenBySomebody } from './danger-asked.ts'
 import { deedOrPlan } from './deed-or-plan.ts'
+import { deniedReading } from './denied-symptom.ts'
+import { eitherOf } from './either-of.ts'
 import { entryOfClause, type FindEntry } from './entry-of-clause.ts'
-import { callOf, isDeedRead, isDeedTold, readingOf } from './frame-reading.ts'
+import { isDeedRead, isDeedTold } from './frame-reading.ts'
 import { hiddenDanger, hiddenPlant } from './hidden-danger.ts'
 import { isAsked } from './is-told.ts'
 import { jarWished } from './jar-wished.ts'
@@ -59,9 +60,6 @@ export interface Knows extends Surroundings {
 
 /** An entry that is less likely stands before nothing else that was understood. */
 const LIKELY = 0.15
-
-/** Two that are nearer than this are a question. */
-const APART = 0.4
 
 /** A sentence, as the command, the question, the symptom or the entry that it means. Never throws; nothing is looked up or kept. */
 export function readSentence(text: string, knows: Knows): TalkReading {
@@ -138,6 +136,9 @@ function readOnce(sentence: Sentence, text: string, knows: Knows): TalkReading {
   // `Gone cloudy, is it safe to drink?`: whether it has to go is what a trouble says first.
   const smell = symptom === null && knows.command === undefined ? oddSmell(text) : null
   if (smell !== null) return smell
+  const denied = symptom === null && knows.command === undefined ? symptomDenied(sentence) : null
+  if (denied !== null && denied.score >= score - 0.3 && !isFullCall(best))
+    return deniedReading(denied, anyEntry, isAsked(sentence))
   if (symptom !== null && isStillGoodAsked(text) && !isFullCall(best)) return symptomReading(sentence, symptom.id)
   if (entry !== null && isAskedOf && !isFullCall(best)) return topic(entry)
   // `Is gran’s decanter safe?`: of the same matter what is asked is answered.
@@ -172,29 +173,5 @@ function readOnce(sentence: Sentence, text: string, knows: Knows): TalkReading {
   if (best === undefined || score < LEAST || (isTyped && best.used.length === 0)) return { kind: 'lost', nearest: [] }
   const deed = isTyped ? null : deedOrPlan(best, sentence)
   if (deed !== null) return deed
-  const isClose =
-    second !== undefined &&
-    score - second.score < APART &&
-    second.score >= LEAST &&
-    second.frame.command !== best.frame.command
-  if (isClose && second.lacks.length < best.lacks.length) return readingOf(second, sentence, isTyped)
-  if (
-    isClose &&
-    second.lacks.length === 0 &&
-    best.lacks.length === 0 &&
-    best.frame.does === 'compute' &&
-    second.frame.does === 'compute' &&
-    best.unused.length === 0 &&
-    second.unused.length === 0
-  ) {
-    const choices = [callOf(best), callOf(second)]
-    return {
-      kind: 'question',
-      call: choices[0]!,
-      about: { kind: 'which_reading' },
-      choices,
-      leftOut: leftOutOf(sentence, best.used),
-    }
-  }
-  return readingOf(best, sentence, isTyped)
+  return eitherOf(best, second, sentence, isTyped)
 }

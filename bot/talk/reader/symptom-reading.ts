@@ -4,7 +4,7 @@ import { type SymptomId, symptoms } from '../../../core/trouble/symptoms.ts'
 import type { Sentence } from '../bits/bit.ts'
 import { jarsMeant } from '../frames/jars-meant.ts'
 import type { TalkReading } from '../frames/reading.ts'
-import { symptomsBeside } from '../frames/symptoms.ts'
+import { symptomDenied, symptomsBeside } from '../frames/symptoms.ts'
 import { withoutMarks } from '../lexicon/plain-text.ts'
 import { isAsked } from './is-told.ts'
 import { isOfGarden } from './small-talk.ts'
@@ -78,4 +78,4 @@ export type FindSymptom = (text: string) => SymptomFound | null
 
 /** What is told to have gone wrong; a question of what may be is no trouble. */
 export const symptomTold = (sentence: Sentence, text: string, find: FindSymptom): SymptomFound | null =>
-  isAsked(sentence) || isOfGarden(sentence) ? null : find(text)
+  isAsked(sentence) || isOfGarden(sentence) || symptomDenied(sentence) !== null ? null : find(text)

@@ -37,7 +37,7 @@ export const wrap = (text: string, width: number): readonly string[] => {
 }
 
 /** A line to type at the end of a text or of one of its sentences, such as an example. */
-const TO_TYPE = /(?<=\s)(\/[a-z](?:(?!\s\/)[^;])*?(?:\.(?=\s+\p{Lu})|(?<![.;])$))/u
+const TO_TYPE = /(?<=\s)(\/[a-z](?:(?!\s\/)[^;])*?(?:[.?](?=\s+\p{Lu})|(?=, or\s)|(?<![.;])$))/u
 
 /** A sentence in lines as `wrap` breaks them, but a line to type and a path stay whole, so that they can be copied. */
 export const wrapSentence = (text: string, width: number): readonly string[] => {

@@ -1,3 +1,4 @@
+import { symptoms } from '../../../core/trouble/symptoms.ts'
 import type { Path } from '../../calls/signatures.ts'
 import type { Feature, Written } from '../language.ts'
 import type { TalkMessages, TalkProblems } from '../messages/talk.ts'
@@ -118,6 +119,8 @@ export const talkProblems: Written<TalkProblems> = {
     names.length === 0
       ? `Which jar is it?${typeThis(line)}`
       : `Which jar is it: ${names.join(' or ')}?${typeThis(line)}`,
+  talk_not_so: ({ symptom, line }) =>
+    `So it’s not a case of “${symptoms[symptom].en[0]}”. What’s wrong with it then? You can type: ${line}`,
   talk_two_drinks: ({ lines: [one = '', other = ''] }) =>
     `Is that a jar of each? One after the other: ${one} then ${other}`,
   talk_which_reading: ({ lines }) => `I can read that in more than one way. Which do you mean: ${lines.join(' or ')}`,

@@ -103,6 +103,7 @@ export type SweeteningId =
   | 'sweeten_again'
   | 'syrup_ratio'
   | 'acid'
+  | 'sugar_crystals'
   | 'syrup_keeps'
 
 export type StrengthId =
@@ -117,7 +118,14 @@ export type StrengthId =
   | 'proof'
   | 'label_strength'
 
-export type ClearingId = 'citrus_cloud' | 'clearing' | 'pectin_enzyme' | 'fining' | 'colouring' | 'anise_cloud'
+export type ClearingId =
+  | 'citrus_cloud'
+  | 'stays_clear'
+  | 'clearing'
+  | 'pectin_enzyme'
+  | 'fining'
+  | 'colouring'
+  | 'anise_cloud'
 
 export type ServingId =
   | 'freezer_keep'

@@ -1,4 +1,5 @@
 import type { JarEntry } from '../../../core/jar/entry/entry.ts'
+import type { SymptomId } from '../../../core/trouble/symptoms.ts'
 import type { Path } from '../../calls/signatures.ts'
 import type { HandbookId } from './handbook.ts'
 import type { Plain } from './plain.ts'
@@ -35,6 +36,7 @@ export interface TalkProblems {
   /** `line`: the whole of it, with an example for what is lacking; null where none would run. */
   talk_lacks: { readonly command: string; readonly option: string; readonly line: string | null }
   talk_which_jar: { readonly names: readonly string[]; readonly line: string | null }
+  talk_not_so: { readonly symptom: SymptomId; readonly line: string }
   talk_two_drinks: { readonly lines: readonly string[] }
   talk_which_reading: { readonly lines: readonly string[] }
   talk_number: { readonly typed: string; readonly line: string }

@@ -19,6 +19,20 @@ export const clearing: HandbookPart<ClearingId> = {
     trust: 'published',
     next: typedCall('trouble', { symptom: 'cloudy' }),
   },
+  stays_clear: {
+    title: 'A citrus liqueur that stays clear',
+    asked: [
+      'why did my limoncello stay clear',
+      'should it have clouded by now',
+      'mine is see through, yours is milky',
+      'clear as water after the syrup',
+      'i want the cloud that other limoncellos have',
+    ],
+    text: 'Nothing’s wrong with it, there’s just less oil in it than in a cloudy one. The peel was old or dry, there were fewer lemons, or they steeped a few days only. The stronger and warmer it is, the more oil stays dissolved, so it may cloud in the freezer. Other fruit stays clear anyway.',
+    source: 'solubility of peel oil, as for the cloud',
+    trust: 'common practice',
+    next: typedCall('botanical', { of: 'lemon' }),
+  },
   clearing: {
     title: 'Getting it clear',
     asked: [

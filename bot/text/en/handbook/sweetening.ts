@@ -300,6 +300,20 @@ export const sweetening: HandbookPart<SweeteningId> = {
     trust: 'from memory',
     next: null,
   },
+  sugar_crystals: {
+    title: 'Keeping sugar from crystallising',
+    asked: [
+      'stop the sugar crystallising in the bottle',
+      'how do i keep crystals from forming',
+      'syrup goes grainy when it cools',
+      'sugar comes out again in the cold',
+      'prevent needles of sugar in a rich liqueur',
+    ],
+    text: 'Stay under about 350 g of sugar in a litre, and less the stronger it is: I say so when a plan goes over. Dissolve every grain before it goes in, and wipe the sugar off the rim. A fifth of it as honey or glucose syrup helps. Crystals that are there go again with a little warm water.',
+    source: 'solubility of sugar in spirit and water, the share from memory',
+    trust: 'from memory',
+    next: typedCall('syrup', { infusion: '930 ml', strength: '60%', 'to-strength': '30%', 'to-sweetness': '250 g/L' }),
+  },
   syrup_keeps: {
     title: 'Syrup made ahead',
     asked: [
