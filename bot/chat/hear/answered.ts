@@ -21,7 +21,7 @@ import { whatItCanDo } from './what-it-can-do.ts'
 const invocation = ({ command, options }: CallRead): Invocation => ({ path: command, options })
 const written = (call: CallRead): string => lineOf(invocation(call))
 
-const said = (key: 'talk_greeting' | 'talk_thanks' | 'talk_let_be'): Reply => ({
+const said = (key: 'talk_greeting' | 'talk_thanks' | 'talk_right' | 'talk_let_be'): Reply => ({
   headline: { group: 'headlines', key, values: undefined },
   table: [],
   sure: [],
@@ -50,12 +50,13 @@ async function questionHeard(reading: Extract<TalkReading, { kind: 'question' }>
   switch (about.kind) {
     case 'lacks': {
       const line = await exampleFor(call, about, dispatch)
-      const values = { command: call.command, option: about.option, line }
+      const other = lines.find((each) => each !== line) ?? null
+      const values = { command: call.command, option: about.option, line, other }
       return asked(
         call.command,
         { ...question, problem: 'talk_lacks', values, option: about.option },
         read,
-        line === null ? [] : [line],
+        [line, other].filter((each) => each !== null),
       )
     }
     case 'which_jar': {
@@ -169,7 +170,7 @@ export async function answered(line: string, reading: TalkReading, dispatch: Dis
         return heard({
           ok: true,
           path: 'talk',
-          reply: said(`talk_${reading.key === 'thanks' ? 'thanks' : 'greeting'}`),
+          reply: said(`talk_${reading.key === 'nothing_to_forget' ? 'greeting' : reading.key}`),
         })
       const page = help('/help', dispatch.commands, {
         commands: dispatch.language.commands,

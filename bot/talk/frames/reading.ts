@@ -38,7 +38,7 @@ export type TalkReading =
   | { readonly kind: 'refused'; readonly problem: DomainError }
   | { readonly kind: 'symptom'; readonly id: SymptomId; readonly options: Readonly<Record<string, string>> }
   | { readonly kind: 'topic'; readonly entry: string; readonly more: readonly string[] }
-  | { readonly kind: 'small_talk'; readonly key: 'greeting' | 'thanks' | 'help' | 'nothing_to_forget' }
+  | { readonly kind: 'small_talk'; readonly key: 'greeting' | 'thanks' | 'right' | 'help' | 'nothing_to_forget' }
   /** What was answered last is shown in another way, or let be. */
   | { readonly kind: 'last'; readonly what: 'more' | 'why' | 'how_sure' | 'let_be' }
   | { readonly kind: 'lost'; readonly nearest: readonly CallRead[] }

@@ -8,6 +8,7 @@ import { costed } from './cost-rule.ts'
 import { earlier } from './earlier.ts'
 import { gathered } from './gathered.ts'
 import { glassesOf } from './glass-rule.ts'
+import { halfWords } from './half-words.ts'
 import { lookedBack } from './look-back.ts'
 import { corrected } from './number-instead.ts'
 import { ofOtherJar } from './other-jar.ts'
@@ -118,7 +119,7 @@ export function followUp(sentence: Sentence, said: Remembered): TalkReading | nu
   const { call } = said
   const undo = call !== null && ofOtherJar(sentence, call, said) !== null ? null : undone(sentence, said)
   if (undo !== null) return undo
-  if (call === null) return lookedBack(sentence, said) ?? wishOfNothing(sentence)
+  if (call === null) return lookedBack(sentence, said) ?? wishOfNothing(sentence) ?? halfWords(sentence, said)
   // However many prices are told with it.
   const cost = costed(sentence, call, said)
   if (cost !== null) return cost
@@ -135,5 +136,5 @@ export function followUp(sentence: Sentence, said: Remembered): TalkReading | nu
     const reading = rule(sentence, call, said)
     if (reading !== null) return reading
   }
-  return lookedBack(sentence, said) ?? wishOfNothing(sentence)
+  return lookedBack(sentence, said) ?? wishOfNothing(sentence) ?? halfWords(sentence, said)
 }

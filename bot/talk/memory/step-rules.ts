@@ -77,6 +77,9 @@ function doubted({ step, doubt }: Remembered, isYes: boolean, jars: Sentence['ja
   return undoAsked(step, jars.find(({ id }) => `#${id}` === jar)?.name ?? jar)
 }
 
+/** Heard, rather than agreed: nothing is written down by it. */
+const NOD = /^(?:ok|okay|okey|k|right|great|good|perfect|perfetto|va bene|giusto)\b[ .!]*$/i
+
 export const agreed: Rule = ({ has, bits, typed, spans, jars }, _last, said) => {
   const { offered } = said
   if (bits.length > 0 || typed.tokens.length > 6 || has('asking', 'denial')) return null
@@ -104,7 +107,7 @@ export const agreed: Rule = ({ has, bits, typed, spans, jars }, _last, said) => 
         }
       : null
   // `When it’s bottled` asks for nothing that a yes could be to.
-  if (first.command === 'jar bottle')
+  if (first.command === 'jar bottle' || (NOD.test(typed.text.trim()) && first.command.startsWith('jar ')))
     return { kind: 'question', call: first, about: { kind: 'told_or_asked' }, choices: [first], leftOut: [] }
   return callReading(first, first.command.startsWith('jar ') ? 'record' : 'compute')
 }

@@ -82,7 +82,7 @@ export function undone(sentence: Sentence, { step, answersSince }: Remembered): 
     return undoAsked(step, last?.name ?? jar)
   }
   const words = typed.tokens.filter(({ kind }) => kind === 'word')
-  if (words.length > MOST_WORDS || !UNDOES.test(typed.text)) return null
+  if (words.length > (isNamed ? 1.5 : 1) * MOST_WORDS || !UNDOES.test(typed.text)) return null
   const choices = (isNamed ? [...new Set(named)] : running).slice(0, MOST_JARS).map(({ name }) => undoOf(name))
   const [call] = choices
   return call === undefined ? null : { kind: 'question', call, about: { kind: 'undo_jar' }, choices, leftOut: [] }

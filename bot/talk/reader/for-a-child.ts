@@ -18,7 +18,8 @@ import {
 } from './child-words.ts'
 
 const patterns = lazily(() => ({
-  child: [had(`${agedIn(AGES.child)}|${YOUNG}`), avuto(`${anniIn(AGES.child)}|${GIOVANI}`)],
+  aged: [had(agedIn(AGES.child)), avuto(anniIn(AGES.child))],
+  young: [had(YOUNG), avuto(GIOVANI)],
   nearly: [had(agedIn(AGES.nearly)), avuto(anniIn(AGES.nearly))],
 }))
 
@@ -40,8 +41,11 @@ const isHarmless = (plain: string): boolean =>
  */
 export function whoIsYoung(text: string): 'child' | 'nearly' | null {
   const plain = plainly(text)
-  if (!ASKED.test(plain) || isHarmless(plain)) return null
-  const { child, nearly } = patterns()
-  if (child.some((each) => each.test(plain))) return 'child'
-  return nearly.some((each) => each.test(plain)) ? 'nearly' : null
+  if (isHarmless(plain)) return null
+  const { aged, young, nearly } = patterns()
+  const isOf = (each: readonly RegExp[]): boolean => each.some((pattern) => pattern.test(plain))
+  if (isOf(aged)) return 'child'
+  if (!ASKED.test(plain)) return null
+  if (isOf(young)) return 'child'
+  return isOf(nearly) ? 'nearly' : null
 }

@@ -7,6 +7,7 @@ import { symptomDenied, symptomIn } from '../frames/symptoms.ts'
 import type { Hunch } from '../hunch/hunch.ts'
 import { correctedStart } from '../memory/correct-start.ts'
 import { followUp } from '../memory/follow-up.ts'
+import { ofJarSpokenOf } from '../memory/half-words.ts'
 import type { Remembered } from '../memory/remembered.ts'
 import { accidentTold } from './accident-told.ts'
 import {
@@ -173,5 +174,5 @@ function readOnce(sentence: Sentence, text: string, knows: Knows): TalkReading {
   if (best === undefined || score < LEAST || (isTyped && best.used.length === 0)) return { kind: 'lost', nearest: [] }
   const deed = isTyped ? null : deedOrPlan(best, sentence)
   if (deed !== null) return deed
-  return eitherOf(best, second, sentence, isTyped)
+  return ofJarSpokenOf(eitherOf(best, second, sentence, isTyped), said, sentence.jars)
 }

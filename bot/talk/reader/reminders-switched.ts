@@ -62,7 +62,7 @@ const untilWhen = (leftOut: readonly string[], sample: string): TalkReading => (
   kind: 'question',
   call: { command: 'reminders', options: {} },
   about: { kind: 'lacks', option: 'pause-until', sample },
-  choices: [],
+  choices: [sample, 'for good'].map((until) => ({ command: 'reminders', options: { 'pause-until': until } })),
   leftOut,
 })
 

@@ -89,6 +89,7 @@ export const talkSentences = {
   headlines: {
     talk_greeting: (_values, format) =>
       `Hello! Tell me what you’ve got, such as “${format?.example(LEMONS) ?? LEMONS}”, or ask “what’s on?”`,
+    talk_right: () => 'Right. For what comes next, ask “what’s next?”',
     talk_thanks: () => 'You’re welcome.',
     talk_let_be: () => 'All right, I’ll leave it.',
     handbook_entry: ({ entry }) => bound(handbook[entry].text),
@@ -113,8 +114,8 @@ export const talkSentences = {
 const typeThis = (line: string | null): string => (line === null ? '' : ` You can type: ${line}`)
 
 export const talkProblems: Written<TalkProblems> = {
-  talk_lacks: ({ option, line }) =>
-    `${QUESTIONS[option] ?? `What’s the ${option.replaceAll('-', ' ')}?`}${typeThis(line)}`,
+  talk_lacks: ({ option, line, other }) =>
+    `${QUESTIONS[option] ?? `What’s the ${option.replaceAll('-', ' ')}?`}${typeThis(line)}${other === null ? '' : ` or ${other}`}`,
   talk_which_jar: ({ names, line }) =>
     names.length === 0
       ? `Which jar is it?${typeThis(line)}`

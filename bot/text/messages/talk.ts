@@ -5,7 +5,7 @@ import type { HandbookId } from './handbook.ts'
 import type { Plain } from './plain.ts'
 
 export interface TalkMessages {
-  headlines: Plain<'talk_greeting' | 'talk_thanks' | 'talk_let_be'> & {
+  headlines: Plain<'talk_greeting' | 'talk_thanks' | 'talk_right' | 'talk_let_be'> & {
     handbook_entry: { readonly entry: HandbookId }
   }
   sure: {
@@ -34,7 +34,13 @@ export interface TalkMessages {
 /** What a sentence lacks, or why it is not done; each names lines that run. */
 export interface TalkProblems {
   /** `line`: the whole of it, with an example for what is lacking; null where none would run. */
-  talk_lacks: { readonly command: string; readonly option: string; readonly line: string | null }
+  talk_lacks: {
+    readonly command: string
+    readonly option: string
+    readonly line: string | null
+    /** Another answer, where there is one. */
+    readonly other: string | null
+  }
   talk_which_jar: { readonly names: readonly string[]; readonly line: string | null }
   talk_not_so: { readonly symptom: SymptomId; readonly line: string }
   talk_two_drinks: { readonly lines: readonly string[] }
