@@ -50,7 +50,9 @@ async function questionHeard(reading: Extract<TalkReading, { kind: 'question' }>
   switch (about.kind) {
     case 'lacks': {
       const line = await exampleFor(call, about, dispatch)
-      const other = lines.find((each) => each !== line) ?? null
+      const { otherwise } = about
+      const other =
+        otherwise === undefined ? null : written({ ...call, options: { ...call.options, [about.option]: otherwise } })
       const values = { command: call.command, option: about.option, line, other }
       return asked(
         call.command,

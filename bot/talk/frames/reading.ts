@@ -53,8 +53,8 @@ export interface PouredFor {
 }
 
 export type QuestionAbout =
-  /** The sample fills it, where an example of the command would not fit what was said. */
-  | { readonly kind: 'lacks'; readonly option: string; readonly sample?: string }
+  /** The sample fills it, where an example of the command would not fit what was said; or what is meant otherwise. */
+  | { readonly kind: 'lacks'; readonly option: string; readonly sample?: string; readonly otherwise?: string }
   | { readonly kind: 'which_jar' }
   | { readonly kind: 'number'; readonly typed: string }
   | { readonly kind: 'which_reading' }

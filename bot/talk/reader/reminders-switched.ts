@@ -61,8 +61,8 @@ const set = (options: CallRead['options'], leftOut: readonly string[]): TalkRead
 const untilWhen = (leftOut: readonly string[], sample: string): TalkReading => ({
   kind: 'question',
   call: { command: 'reminders', options: {} },
-  about: { kind: 'lacks', option: 'pause-until', sample },
-  choices: [sample, 'for good'].map((until) => ({ command: 'reminders', options: { 'pause-until': until } })),
+  about: { kind: 'lacks', option: 'pause-until', sample, ...(sample === 'in 2 weeks' && { otherwise: 'for good' }) },
+  choices: [],
   leftOut,
 })
 

@@ -16,7 +16,8 @@ describe('reminders turned off', () => {
   ])('asks until which day, as none was said: %s', async (text, sample) => {
     const one = await talkerFor({ after: null, shelf: 'fair' })
     const told = await one.say(text)
-    expect(told).toMatchObject({ code: 'question', choices: [`/reminders pause-until:${sample}`], recorded: 0 })
+    expect(told).toMatchObject({ code: 'question', recorded: 0 })
+    expect(told.choices[0]).toBe(`/reminders pause-until:${sample}`)
     expect((await one.store.read('local')).settings.pausedUntil).toBeNull()
     expect((await one.say(told.choices[0]!)).code).toBeNull()
   })
