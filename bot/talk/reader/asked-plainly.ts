@@ -70,17 +70,24 @@ const MOST_WORDS = 16
 
 const GLASSES =
   /\b(?:shots?|nips?|drams?|tots?|glass|glasses|measures?|pours?|servings?|sips?|thimbles?|snifters?|bicchierin[oi]|bicchier[ei]|cicchett[oi]|dosi)\b/
+const BOTTLES = /\b(?:bottles?|bottigli[ae])\b/
+/** `80 people, 30 ml each`. */
+const FOR_PEOPLE =
+  /\b(?:people|persons|folks?|guests|members|visitors|heads|coming|persone|ospiti|invitati)\b.*\b(?:each|apiece|a head|ciascun[oa]|a testa|l uno|ognuno)\b/
 const HOW_MANY = /\b(?:how many|quant[ie])\b/
 const POURED: ReadonlySet<string> = new Set(['volume', 'bottles'])
 
 /** `How many 25 ml nips in 2 litres`: how many glasses a bottle fills, of nothing that is planned or strong. */
 const isGlassesAsked = (text: string, { bits, typed, has }: Sentence): boolean =>
   HOW_MANY.test(text) &&
-  GLASSES.test(text) &&
+  (GLASSES.test(text) || (BOTTLES.test(text) && FOR_PEOPLE.test(text))) &&
   !has('units_of_alcohol') &&
-  typed.tokens.length <= MOST_WORDS &&
+  typed.tokens.length <= 2 * MOST_WORDS &&
   bits.some(({ kind }) => POURED.has(kind)) &&
-  bits.every(({ kind, role, value }) => POURED.has(kind) || (kind === 'bare' && (value < 5 || role === 'gone')))
+  bits.every(
+    ({ kind, role, value }) =>
+      POURED.has(kind) || (kind === 'bare' && (value < 5 || role === 'gone' || FOR_PEOPLE.test(text))),
+  )
 
 /**
  * The entry that a plain question is about, whatever else its words would be read as: a finished drink in the freezer, plants for a

@@ -91,6 +91,7 @@ it('makes a batch again that is called the same, with another spirit', async () 
 it.each([
   'how many 30 ml shots in a 70cl bottle',
   'how many wee drams in 700ml',
+  '70 guests, 25 ml each, how many 70cl bottles',
   'quanti bicchierini da 30 ml in un litro',
 ])('%s is answered by what a glass holds', async (text) => {
   expect(await talker().say(text)).toMatchObject({ command: 'handbook', data: { entry: 'serving_size' } })
