@@ -2,7 +2,8 @@ import { invocationOf } from '../../calls/call.ts'
 import { type Path, signatures } from '../../calls/signatures.ts'
 import { lineOf } from '../../calls/write-line.ts'
 import type { CallRead, TalkReading } from '../../talk/frames/reading.ts'
-import { type Doubt, type WorkedOut, whoAt } from '../../talk/memory/remembered.ts'
+import { isChanged } from '../../talk/memory/earlier.ts'
+import { type Doubt, type ListOffered, type WorkedOut, whoAt } from '../../talk/memory/remembered.ts'
 import { atDepth } from '../depth.ts'
 import type { Reply } from '../reply.ts'
 import type { CallOutcome, Dispatch } from '../run/call-outcome.ts'
@@ -60,6 +61,17 @@ function trailWith(trail: readonly CallRead[], call: CallRead): readonly CallRea
   const line = lineOf(asInvocation(call))
   const at = trail.findIndex((each) => lineOf(asInvocation(each)) === line)
   return at === -1 ? [...trail, call].slice(-MOST_KEPT) : trail.slice(0, at + 1)
+}
+
+/** With the list that an answer offered, in place of that of the same batch before it was changed. */
+function listsWith(
+  lists: readonly ListOffered[],
+  batch: CallRead,
+  offered: readonly CallRead[],
+): readonly ListOffered[] {
+  const list = offered.find(({ command, options }) => command === 'shopping' && options.plans !== undefined)
+  if (list === undefined || batch.command === 'shopping') return lists
+  return [...lists.filter((each) => !isChanged(each.batch, batch)), { batch, list }].slice(-MOST_KEPT)
 }
 
 const asInvocation = ({ command, options }: CallRead) => ({ path: command, options })
@@ -138,6 +150,7 @@ export function remember({ heard, reading }: Understood, dispatch: Dispatch, pla
       doubt: doubtIn(outcome.reply),
       planned: plannedBy(outcome, before.planned, isStep(call)),
       trail: DRINKS.test(call.command) ? trailWith(before.trail, call) : before.trail,
+      lists: listsWith(before.lists, call, offered),
       abvPercent: abvOf(outcome) ?? (isStep(call) ? null : before.abvPercent),
     }
     // What was taken back is no more to be taken back.

@@ -31,7 +31,7 @@ const kernelOf = ({ options }: CallRead): readonly string[] =>
   })
 
 /** Whether one call is the other, changed. */
-const isChanged = (one: CallRead, other: CallRead): boolean =>
+export const isChanged = (one: CallRead, other: CallRead): boolean =>
   one.command === other.command && kernelOf(one).some((each) => kernelOf(other).includes(each))
 
 /** Where the changes of the last call began. */

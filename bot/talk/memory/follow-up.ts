@@ -35,6 +35,7 @@ import {
   sameWith,
   targetAtLength,
 } from './said-at-length.ts'
+import { shoppingFor } from './shopping-rules.ts'
 import { agreed, begun, doneAsOffered, shownAgain, troubleAnswered } from './step-rules.ts'
 import { sugarShare } from './sugar-share.ts'
 import { otherSweetener, sharedSweetener } from './sweetener-rule.ts'
@@ -114,7 +115,11 @@ const NEW = 4
 
 /** What a sentence means after what was said before; null where it stands by itself. Nothing is edited: a call is changed, and run again. */
 export function followUp(sentence: Sentence, said: Remembered): TalkReading | null {
-  const answer = earlier(sentence, said) ?? answered(sentence, said.question) ?? gathered(sentence, said)
+  const answer =
+    earlier(sentence, said) ??
+    shoppingFor(sentence, said) ??
+    answered(sentence, said.question) ??
+    gathered(sentence, said)
   if (answer !== null) return answer
   const { call } = said
   const undo = call !== null && ofOtherJar(sentence, call, said) !== null ? null : undone(sentence, said)

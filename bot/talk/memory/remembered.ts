@@ -20,8 +20,16 @@ export interface Remembered {
   readonly worked: WorkedOut | null
   /** What was worked out in this talk, the latest last; what was gone back to ends it. */
   readonly trail: readonly CallRead[]
+  /** The lists of what to buy for what was worked out in this talk, the latest last; one for each batch. */
+  readonly lists: readonly ListOffered[]
   /** How strong the drink is that was worked out last, % vol; null where none was. */
   readonly abvPercent: number | null
+}
+
+/** A batch, and the list that its answer offered. */
+export interface ListOffered {
+  readonly batch: CallRead
+  readonly list: CallRead
 }
 
 /** A recipe that was worked out, and what its answer offered. */
@@ -43,6 +51,7 @@ export const NOTHING_SAID: Remembered = {
   planned: null,
   worked: null,
   trail: [],
+  lists: [],
   abvPercent: null,
 }
 
