@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest'
 import { findSymptomTold } from '../../bot/talk/handbook/find-symptom-told.ts'
 import { readOffTopic, sentencesOf } from './corpus.ts'
-import { talker } from './reader/told.ts'
+import { talker, talkerFor } from './reader/told.ts'
 
 describe('a trouble is found by the words it is told in', () => {
   it.each([
@@ -69,4 +69,17 @@ it.each([
 it('of two strengths that of the drink is taken, not what its hydrometer shows', async () => {
   const { read } = await talker().say('hydrometer shows 6 in a 28% liqueur')
   expect(read).toMatch(/strength:28%$/)
+})
+
+it.each([
+  ['lemon_ginger', 'the ginger one looks muddy since i sweetened it', 'cloudy_on_mixing'],
+  ['lemon', 'far too sickly, like eating jam', 'too_sweet'],
+] as const)('when it was sweetened tells the time, and jam how sweet it is: %s %s', async (shelf, text, symptom) => {
+  const one = await talkerFor({ after: null, shelf })
+  expect(await one.say(text)).toMatchObject({ command: 'trouble', data: { symptom }, recorded: 0 })
+})
+
+it('asks why of so much water, in Italian too', async () => {
+  const one = await talkerFor({ after: '/plan of:10 lemons spirit:1 l 95%' })
+  expect((await one.say('tutta questa acqua a che serve?')).command).not.toBe('jar list')
 })

@@ -164,6 +164,7 @@ export type Concept =
   | 'in_cold'
   | 'in_warm'
   | 'on_mixing'
+  | 'since_sweetened'
   | 'weeks_later'
   | 'oily'
   | 'ring'
