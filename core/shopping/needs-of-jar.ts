@@ -4,7 +4,7 @@ import { contentsOf } from '../jar/state/contents.ts'
 import type { JarState } from '../jar/state/jar-state.ts'
 import { plantsToAdd } from '../jar/state/later-plants.ts'
 import { madeBatch } from '../jar/state/made-batch.ts'
-import { plannedSyrup, syrupToAdd } from '../jar/state/planned-syrup.ts'
+import { plannedSyrup, syrupToAdd, wouldFerment } from '../jar/state/planned-syrup.ts'
 import { once } from '../once.ts'
 import { exactly } from '../quantity/measured/measured.ts'
 import { dayFromIso } from '../quantity/time/calendar-day.ts'
@@ -15,11 +15,15 @@ import { planAsIs } from '../recipe/plan/plan.ts'
 import type { Outcome } from '../recipe/solve/outcome.ts'
 import type { Syrup } from '../recipe/solve/syrup.ts'
 import { withoutTrace } from '../recipe/solve/without-trace.ts'
+import type { Targets } from '../recipe/targets.ts'
 import { type Needs, NOTHING_NEEDED, plantNeed } from './needs.ts'
 import { bottlesNeeded, sweetenerNeeds } from './needs-of-plan.ts'
 
 /** What a jar is expected to take after straining, and to become. */
-type Expected = Pick<Syrup, 'sweetener' | 'sugarG' | 'filler' | 'waterG' | 'outcome'>
+type Expected = Pick<
+  Syrup,
+  'sweetener' | 'sugarG' | 'filler' | 'waterG' | 'waterMl' | 'syrupG' | 'syrupMl' | 'dissolvesG' | 'outcome'
+>
 
 /** A steeping jar as it would be were it strained now, and nothing measured. */
 function asStrained(story: JarState): JarState {
@@ -80,6 +84,19 @@ const syrupToCome = once((story: JarState): Expected | null => {
   const syrup = syrupToAdd(story)
   return syrup === null ? null : withoutTrace(syrup)
 })
+
+/** The syrup that a jar which steeps will take, towards these targets; null where that cannot be told, or it steeps no more. */
+export function expectedSyrup(
+  story: JarState,
+  wished: Partial<Targets>,
+): (Expected & { readonly targets: Targets }) | null {
+  const { strained, ended, started } = story
+  const { abvPercent, sugarGPerL } = { ...started.targets, ...wished }
+  if (strained !== null || ended !== null || abvPercent === undefined || sugarGPerL === undefined) return null
+  const targets = { abvPercent, sugarGPerL }
+  const expected = wouldFerment(targets) ? null : expectedOf({ ...story, started: { ...started, targets } })
+  return expected === null ? null : { ...withoutTrace(expected), targets }
+}
 
 /** What a jar is to become that is not sweetened yet; null where that is not known, or it is what it is. */
 export const expectedOutcome = (story: JarState): Outcome | null => syrupToCome(story)?.outcome ?? null

@@ -25,6 +25,7 @@ import { amountOf, portionOf, spiritPortions, strengthRead } from '../options/in
 import { isSaidAsTyped, kitchenOf } from '../options/input-units.ts'
 import { freezerOf } from '../reply/outcome-reply.ts'
 import { syrupReply } from '../reply/syrup-reply.ts'
+import { expectedReply } from './expected-syrup.ts'
 import { stylesReply } from './styles-reply.ts'
 
 type Input = InputOf<'syrup'>
@@ -60,6 +61,8 @@ export const syrupCommand = defineCommand({
   topic: 'sums',
   isOfLineAlone: true,
   async run(input, context) {
+    const expected = input.jar === undefined ? null : await expectedReply(input, input.jar, context)
+    if (expected !== null) return expected
     const held = input.jar === undefined ? null : await fromJar(input, input.jar, context)
     const { infusion, known } = held === null ? infusionOf(input) : { infusion: held.infusion, known: null }
     const atMostMl = input['at-most'] ? volumeMl(input['at-most'].is).value : null

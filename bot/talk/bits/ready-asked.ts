@@ -3,12 +3,15 @@ import { DEEDS } from '../lexicon/lexicon.ts'
 import type { Sentence } from './bit.ts'
 import { isOver, jarsNamed } from './jars-of.ts'
 
-const READY =
-  /\b(?:ready|done|drinkable|finished|(?:drink|open|serve) (?:it|them|this)|make it|will it make|pront[oaie]|berl[oaie]|bere)\b/
-
 /** Of a batch that is still to be begun: `will a cherry one be done for Easter`. */
 const TO_BEGIN =
   /\b(?:an?|una?) (?:\p{L}+ )?one\b|\b(?:start|begin|made|make (?:an?|some|one)|put (?:on|up)|inizi|cominci|prepar|facc)\p{L}*/u
+
+const READY =
+  /\b(?:ready|done|drinkable|finished|(?:drink|open|serve|have|give|pour) (?:it|them|this|that)|make it|will it make|(?:too|enough) (?:soon|late|early|time)|time enough|pront[oaie]|berl[oaie]|bere|bevibil[ei]|servirl[oaie]|regalarl[oaie]|(?:in|a) tempo)\b/
+
+/** Whether it is asked of what can be drunk. */
+export const isOfReady = (words: string): boolean => READY.test(words) && !TO_BEGIN.test(words)
 
 const PAST = /^(?:today|yesterday|ieri|oggi)$|\b(?:ago|fa)$/
 
@@ -26,7 +29,9 @@ export function isReadyAsked({
   if (running.length === 0 || !isDay || !isAsked || [...DEEDS].some((deed) => says(deed)) || says('remind', 'put_off'))
     return false
   const named = jarsNamed(bits, running)
-  const isOwn = bits.every((bit) => bit.kind === 'date' || named.some((each) => each.bit === bit))
+  const isOwn = bits.every(
+    (bit) => bit.kind === 'date' || bit.role === 'gone' || named.some((each) => each.bit === bit),
+  )
   const words = wordsFrom(typed)
-  return isOwn && READY.test(words) && !TO_BEGIN.test(words)
+  return isOwn && isOfReady(words)
 }

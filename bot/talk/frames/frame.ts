@@ -35,6 +35,7 @@ export type SlotKind =
   | 'gravity_before'
   | 'gravity_after'
   | 'ready_by'
+  | 'day_asked'
   | 'recipe_days'
   | 'month'
   | 'when'

@@ -294,7 +294,10 @@ export const jarFrames: readonly Frame[] = [
       again: -0.5,
     },
     wants: ['show_jar', 'asked_of_jar', 'when_take_out', 'deed_ahead'],
-    slots: [{ option: 'jar', takes: 'jar', needed: true }],
+    slots: [
+      { option: 'jar', takes: 'jar', needed: true },
+      { option: 'ready-by', takes: 'day_asked' },
+    ],
     ignores: ['date', 'span', 'spirit'],
   },
   {

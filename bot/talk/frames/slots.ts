@@ -1,5 +1,6 @@
 import type { Bit, Sentence } from '../bits/bit.ts'
 import { isOver } from '../bits/jars-of.ts'
+import { isReadyAsked } from '../bits/ready-asked.ts'
 import {
   amountOf,
   brix,
@@ -28,6 +29,8 @@ import { reminderFills } from './reminder-slots.ts'
 import { bottles, liquid, parts, spiritStrength, spirits } from './spirit-slots.ts'
 import { sweetener } from './sweetener-slot.ts'
 import { wishedSweetness } from './wished-sweetness.ts'
+
+const isDay = ({ kind, text }: Bit): boolean => kind === 'date' && text !== 'today'
 
 const strength = find(({ kind, role }) => kind === 'strength' && role === 'have')
 
@@ -138,6 +141,7 @@ export const fills: Readonly<Record<SlotKind, Fill>> = {
   gravity_after: nth(1),
   ready_by: ({ bits, has }) =>
     has('by_day') ? onlyBit(bits.findLast(({ kind, text }) => kind === 'date' && text !== 'today')) : null,
+  day_asked: (sentence) => (isReadyAsked(sentence) ? onlyBit(sentence.bits.findLast(isDay)) : null),
   recipe_days: recipeDays,
   month,
   when,

@@ -180,7 +180,7 @@ export const english: Lexicon = {
     smell: `smell, smells, smelling, smelt, smelled, whiff*, stink*, reek*, pong*, odour, odor, nose, aroma, hums`,
     taste_word: `taste, tastes, tasting, tasted, flavour, flavor, mouth, tongue, palate`,
   },
-  fillers: `buy fill counted counting wed above beyond under below possible possibly pm a an the i im ive id ill it its is am are was were be been being do does did done has have had of and to in on at for from with my our your their his her me we us you they them this that these those there here
+  fillers: `ready able drinkable buy fill counted counting wed above beyond under below possible possibly pm a an the i im ive id ill it its is am are was were be been being do does did done has have had of and to in on at for from with my our your their his her me we us you they them this that these those there here
     then than so as or but if just only about around roughly approx approximately nearly almost some any bit lot lots quite very really pretty rather too also still yet now please pls thanks thank hi hello hey ok okay well oh um hmm er eh right
     can could would should will shall may might must want wants wanted need needs like got get gets getting give gives gave make makes making put use using used take takes took go goes going went come comes came let lets say says said think thinking know
     how what when where which who why whats hows whens wheres whos thats theres heres not no yes dont doesnt didnt isnt wasnt wont cant couldnt wouldnt shouldnt havent hasnt

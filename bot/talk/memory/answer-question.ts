@@ -89,6 +89,10 @@ function lackedText(sentence: Sentence, option: string, { command, options: { of
     return until !== undefined && isRead(command, option, until) ? until : null
   }
   if (option === 'sugar' && isRead(command, option, typed.text.trim())) return typed.text.trim()
+  // `The 20th`, of this month or the next.
+  const [day, later] = bits
+  const isDay = /^(?:ready-by|start)$/.test(option) && day?.kind === 'date' && later === undefined
+  if (isDay && isRead(command, option, day.text)) return day.text
   const isAlone = bits.length <= 2 && typed.tokens.length <= 8
   if (!isAlone) return null
   // `five half litres`: how many, and how large.

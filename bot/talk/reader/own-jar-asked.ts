@@ -5,15 +5,21 @@ import type { Remembered } from '../memory/remembered.ts'
 
 /** What is said around both questions; any other word makes another one. */
 const SMALL =
-  /^(?:so|and|now|ok|then|please|i|we|you|one|it|this|that|the|jar|batch|thing|one|my|our|can|could|may|do|does|should|will|would|is|be|to|for|in|on|of|until|till|before|soon|at|last|finally|actually|need|have|has|add|put|use|goes|go|take|much|il|lo|la|l|le|si|puo|posso|possiamo|potro|sara|e|di|per|a|da|ora|devo|dobbiamo|serve|servono|ci|va|vuole|nel|nella|mettere|aggiungere|metto|aggiungo|quel|quello|questo|vaso)$/
+  /^(?:so|and|now|ok|then|please|i|we|its|ive|well|you|one|it|this|that|the|jar|batch|thing|one|my|our|can|could|may|do|does|should|will|would|is|be|to|for|in|on|of|until|till|before|soon|at|last|finally|actually|need|have|has|add|put|use|goes|go|take|much|il|lo|la|l|le|si|puo|posso|possiamo|potro|sara|e|di|per|a|da|ora|devo|dobbiamo|serve|servono|ci|va|vuole|nel|nella|mettere|aggiungere|metto|aggiungo|quel|quello|questo|vaso|later|after|afterwards|then|going|want|wants|take|takes|get|gets|many|cups|dopo|poi|servira|serviranno|vorra|tanto|tanta|strained|straining|once|when|after|filtrato|dopo|stir|stirred|mix)$/
 
 const DRUNK =
   /^(?:when|how|long|quando|tra|fra|quanto|drink|drinkable|drunk|ready|bere|bevo|beviamo|berlo|berla|bevibile|pronto|pronta)$/
 const IS_DRUNK =
   /^(?:when|how soon|how long (?:until|till|before)|quando|(?:tra|fra) quanto)\b.*\b(?:drink|drinkable|drunk|bere|bevo|beviamo|berlo|berla|bevibile)\b/
 
-const SYRUP = /^(?:how|quanto|quanta|sugar|water|syrup|zucchero|acqua|sciroppo)$/
-const IS_SYRUP = /^(?:(?:so|and|now|ok|e) )*(?:how much|quanto|quanta) (?:sugar|water|syrup|zucchero|acqua|sciroppo)\b/
+const SYRUP = /^(?:how|what|which|whats|quanto|quanta|che|quale|sugar|water|syrup|zucchero|acqua|sciroppo)$/
+const THING = '(?:sugar|water|syrup|zucchero|acqua|sciroppo)'
+const IS_SYRUP = new RegExp(
+  String.raw`^(?:(?:so|and|now|ok|e) )*(?:(?:how much|how many \p{L}+ of|quanto|quanta) (?:of the )?${THING}\b|(?:the )?${THING} (?:and|e) (?:the )?${THING}$|(?:what|which|che|quale) (?:syrup|sciroppo)\b|(?:what|cosa|che) .*\b(?:for|in|per) (?:the |its |lo )?(?:syrup|sciroppo)$)`,
+  'u',
+)
+
+const SUGAR = /^(?:white |caster )?(?:sugar|zucchero)$/i
 
 /** What comes out, what is in, how long to go: of a batch that was worked out its answer says so, of a jar the jar does. */
 const OUTCOME =
@@ -49,6 +55,14 @@ function ofJars(command: 'jar show' | 'syrup', meant: readonly TalkJar[]): TalkR
 /** Worked out and not in a jar: what is asked next is asked of it. */
 const WORKED_OUT = /^(?:plan|again|syrup|mix|dilute)$/
 
+/** A jar is named that the recipe worked out last is not of. */
+const isOtherJar = ({ bits, jars }: Sentence, { options: { of = '' } }: CallRead): boolean =>
+  bits.some(
+    (bit) =>
+      bit.kind === 'jar' ||
+      (bit.kind === 'plant' && !of.toLowerCase().includes(bit.text.toLowerCase()) && jarsOf(bit, jars).length > 0),
+  )
+
 const BARE = /^(?:(?:and|so|but) )?(?:how (?:much|long|many)|(?:per )?quanto|quanti)$/
 
 /** `How much`, `how long`, with nothing else: what was spoken of last says it. */
@@ -80,12 +94,22 @@ export function ownJarAsked(sentence: Sentence, said: Remembered): TalkReading |
     if (before !== null) return before
   }
   if (!isDrunk && !isSyrup && !isOutcome) return null
+  // `How much sugar does honey have`, `how much sugar goes in a limoncello`: of no jar.
+  if (bits.some(({ kind, text, spirit }) => spirit !== undefined || (kind === 'sugar' && !SUGAR.test(text))))
+    return null
   const isOfCall = call !== null && call.options.jar === undefined && WORKED_OUT.test(call.command)
-  if (isOfCall && !bits.some(({ kind }) => kind === 'jar')) return null
+  if (isOfCall && !isOtherJar(sentence, call))
+    return isSyrup ? { kind: 'call', call, leftOut: [], does: 'compute' } : null
   const meant = jarsAsked(sentence, said)
   if (!isSyrup) return ofJars('jar show', meant)
-  // The jar spoken of last is past its syrup, or not there yet: one that waits for it is meant.
-  const strained = [meant, jars].map((all) => all.filter(({ stage }) => stage === 'strained'))
-  const waiting = strained.find((all) => all.length > 0) ?? []
-  return ofJars('syrup', waiting)
+  const isNamed = bits.some(({ kind }) => kind === 'jar' || kind === 'plant')
+  // The jar spoken of last is past its syrup: one that waits for it is meant.
+  return ofJars('syrup', waitingAmong(meant) ?? (isNamed ? null : waitingAmong(jars)) ?? [])
+}
+
+/** Of those that wait for their syrup, else of those that it is still to come for; null where none is, or a jar is past it. */
+function waitingAmong(jars: readonly TalkJar[]): readonly TalkJar[] | null {
+  const strained = jars.filter(({ stage }) => stage === 'strained')
+  const waiting = strained.length > 0 ? strained : jars.filter(({ stage }) => stage === 'steeping')
+  return waiting.length > 0 ? waiting : null
 }

@@ -8,7 +8,7 @@ import type { Hunch } from '../hunch/hunch.ts'
 import { correctedStart } from '../memory/correct-start.ts'
 import { followUp } from '../memory/follow-up.ts'
 import { ofJarSpokenOf } from '../memory/half-words.ts'
-import type { Remembered } from '../memory/remembered.ts'
+import { NOTHING_SAID, type Remembered } from '../memory/remembered.ts'
 import { accidentTold } from './accident-told.ts'
 import {
   isBeforeFrame,
@@ -38,6 +38,7 @@ import { placeUnknown } from './place-unknown.ts'
 import { otherwiseOf, topic } from './read-otherwise.ts'
 import { secondThought } from './second-thought.ts'
 import { dangerTopic, isElsewhere, isOfGarden, smallTalk } from './small-talk.ts'
+import { ofSpokenJar } from './spoken-of.ts'
 import { isStillGoodAsked, oddSmell } from './still-good.ts'
 import { type FindSymptom, isGlassInside, symptomReading, symptomTold } from './symptom-reading.ts'
 import { LEAST, tried } from './tried-frames.ts'
@@ -76,7 +77,10 @@ function readPlainly(text: string, knows: Knows): TalkReading {
     return { kind: 'refused', problem: danger.problem }
   const told = knows.command === undefined ? dangerTopic(sentence) : null
   if (told === null && knows.command === undefined && isElsewhere(sentence)) return { kind: 'lost', nearest: [] }
-  const reading = partTaken(readOnce(sentence, text, knows), sentence)
+  const reading = partTaken(
+    ofSpokenJar(readOnce(sentence, text, knows), sentence, knows.said ?? NOTHING_SAID),
+    sentence,
+  )
   if (told !== null) {
     // A deed is not lost over it: it is done, or asked about, and the danger is said too.
     return isDeedRead(reading) ? hiddenDanger({ ...reading, beside: told }, sentence) : topic({ id: told, others: [] })

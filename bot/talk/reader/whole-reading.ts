@@ -6,6 +6,7 @@ import { forPeople } from './for-people.ts'
 import { hadAtHome } from './had-at-home.ts'
 import { ofReminders } from './one-reminder.ts'
 import { ownJarAsked } from './own-jar-asked.ts'
+import { readyByEvent } from './ready-by-event.ts'
 
 /** What is told by the sentence as a whole, before any frame is tried on a part of it. */
 export const wholeReading = (sentence: Sentence, said: Remembered = NOTHING_SAID): TalkReading | null =>
@@ -13,4 +14,5 @@ export const wholeReading = (sentence: Sentence, said: Remembered = NOTHING_SAID
   ofReminders(sentence) ??
   forPeople(sentence) ??
   hadAtHome(sentence) ??
+  readyByEvent(sentence, said) ??
   ownJarAsked(sentence, said)

@@ -76,6 +76,18 @@ const headlines = {
     return addition(values, into, format)
   },
 
+  syrup_expected: ({ name, filler, sweetener, sugarG, waterMl, syrupG }, format) => {
+    const sugar = `${format.round.mass(sugarG.value)} ${sweetenerName(sweetener)}`
+    const water = `${format.round.volume(waterMl.value)} ${fillerName(filler)}`
+    const once = `once ${name} is strained`
+    if (sugarG.value === 0 && waterMl.value === 0) return `Nothing, ${once}: it’ll be where you want it.`
+    if (sugarG.value === 0) return `About ${water}, ${once}.`
+    if (waterMl.value === 0) return `About ${sugar}, ${once}.`
+    return `About ${sugar} ${syrupG === null ? 'and' : 'in'} ${water}, ${once}.`
+  },
+  syrup_expected_of: ({ abvPercent, sugarGPerL }, format) =>
+    `That’s for ${format.wished.strength(abvPercent, 0)} and ${format.wished.sweetness(sugarGPerL, 0)}. Measure what you strain and I’ll give you the exact amounts.`,
+
   styles: ({ count, typed, infusionMl, abvPercent }, format) =>
     `${capital(countWord(count))} ${plural(count, 'way')} to finish your ${typed === null ? aboutVolume(infusionMl, format) : asTyped(typed)} at ${format.round.strength(abvPercent)}:`,
 

@@ -34,7 +34,10 @@ const jarListText = {
 
 const jarShowText = {
   summary: 'One jar: what’s in it, its story entry by entry, what comes next',
-  options: { jar: 'Its name, the first letters of it, or its # and id' },
+  options: {
+    jar: 'Its name, the first letters of it, or its # and id',
+    'ready-by': 'Will it be ready by then: 24 December',
+  },
   examples: ['/jar show lemon'],
 }
 

@@ -166,6 +166,21 @@ export const showSentences = {
       const days = isLate ? `day ${values.day}, due by day ${values.ofDays}` : dayOfText(values)
       return `${name} ${isAre(name)} ${stage}, ${days}${now}.`
     },
+    jar_ready_by: ({ name, by, told, today }, format) => {
+      const day = (iso: typeof by): string => dayWords(iso, today, format)
+      switch (told.kind) {
+        case 'ready':
+          return `Yes, ${name} is ready now.`
+        case 'on_time':
+          return `Yes, ${name} should be ready about ${day(told.ready)}, in time for ${day(by)}.`
+        case 'if_done':
+          return `Yes, ${name} can be ready by ${day(by)} if you ${told.step} it by ${day(told.doneBy)}.`
+        case 'late':
+          return `No, ${name} won’t be ready before about ${day(told.ready)}.`
+        case 'unknown':
+          return `I can’t say whether ${name} will be ready by ${day(by)}: I don’t know its days.`
+      }
+    },
     jar_ready_about: ({ day, today }, format) => `Ready about ${dayWords(day, today, format)}.`,
   },
 

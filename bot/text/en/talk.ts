@@ -16,6 +16,7 @@ const QUESTIONS: Readonly<Record<string, string>> = {
   parts: 'How much of each is there, and how strong?',
   'pause-until': 'Until which day shall I keep quiet, or for good?',
   pour: 'How big is the glass?',
+  'ready-by': 'Which day is that?',
   rating: 'How good is it, from 1 to 5?',
   spirit: 'How much spirit is there, and how strong?',
   strength: 'How strong is it?',

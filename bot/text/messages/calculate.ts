@@ -40,6 +40,11 @@ export interface CalculateMessages {
   headlines: {
     makes: MadeDrink
     syrup: SyrupSaid
+    /** Of a jar that still steeps: what it will take once it is strained. */
+    syrup_expected: Pick<SyrupSaid, 'filler' | 'sweetener' | 'sugarG' | 'waterMl' | 'syrupG'> & {
+      readonly name: string
+    }
+    syrup_expected_of: { readonly abvPercent: number; readonly sugarGPerL: number }
     styles: {
       readonly infusionMl: Measured
       readonly abvPercent: Measured

@@ -2,6 +2,7 @@ import type { DangerKind } from '../../../core/jar/limits/judge-jar.ts'
 import type { Source } from '../../../core/jar/state/contents.ts'
 import type { BottleFill } from '../../../core/jar/state/fill-weight.ts'
 import type { Stage } from '../../../core/jar/state/jar-state.ts'
+import type { ReadyBy } from '../../../core/jar/tasks/ready-by.ts'
 import type { MaterialId } from '../../../core/quantity/materials.ts'
 import type { Measured } from '../../../core/quantity/measured/measured.ts'
 import type { IsoDay } from '../../../core/quantity/time/calendar-day.ts'
@@ -129,6 +130,8 @@ export interface ShowMessages {
       /** What is in it, once it was strained; null before, and where nothing is. */
       readonly became: BecameSaid | null
     }
+    /** Whether it can be drunk by a day. */
+    jar_ready_by: { readonly name: string; readonly by: IsoDay; readonly told: ReadyBy; readonly today: IsoDay }
     /** `day`: of the first glass, as far as it is known. */
     jar_ready_about: { readonly day: IsoDay; readonly today: IsoDay }
   }

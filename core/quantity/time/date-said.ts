@@ -42,7 +42,7 @@ function ordinalAt({ tokens }: TypedText, at: number): { readonly day: number; r
 /** Words that a day can begin with; only there a longer look is worth its time. */
 const BEGINS = new RegExp(
   `^(?:${MONTH}|${WEEKDAY}|\\d.*|the|a|an|al|tomorow|tommorow|tommorrow|tomorrw|tmrw|tmw|un|una|il|l|in|tra|fra|on|by|last|next|this|scors[oa]|prossim[oa]|quest[oa]|today|tonight|tomorrow|` +
-    'yesterday|oggi|stamattina|stasera|stamani|domani|dopodomani|ieri|christmas|xmas|easter|halloween|valentines?|san|new|midsummer|midwinter|natale|pasqua|capodanno|ferragosto|' +
+    'yesterday|oggi|stamattina|stasera|stamani|domani|dopodomani|ieri|christmas|xmas|boxing|santo|epifania|befana|epiphany|easter|halloween|valentines?|san|new|midsummer|midwinter|natale|pasqua|capodanno|ferragosto|' +
     'first|second|third|fourth|fifth|sixth|seventh|eighth|ninth|tenth|eleventh|twelfth|\\p{L}+teenth|twentieth|twenty|thirtieth|thirty|primo|' +
     'early|mid|middle|late|end|beginning|start|meta|inizio|fine|just|two|three|four|five|six|seven|eight|nine|ten|due|tre|quattro|cinque|sei|sette|otto|nove|dieci|couple|few)$',
   'u',
@@ -62,6 +62,8 @@ const FEASTS: readonly (readonly [RegExp, string])[] = [
   [/^ferragosto$/, '15 August'],
   [/^midsummer$/, '24 June'],
   [/^midwinter$/, '21 December'],
+  [/^boxing day$|^santo stefano$/, '26 December'],
+  [/^(?:epifania|befana|epiphany)$/, '6 January'],
 ]
 
 const SAME_DAY =

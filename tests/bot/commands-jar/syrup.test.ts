@@ -59,10 +59,24 @@ describe('/syrup jar:', () => {
     }
   })
 
-  it('refuses a jar that steeps or is done, and a jar beside an infusion', async () => {
+  it('says of a jar that steeps what its plan expects, with other wishes too, and measures nothing', async () => {
+    const desk = jarDesk()
+    await desk.ask(LEMON)
+    const expectedOf = async (line: string) => (await desk.ask(line)).data.expected as Record<string, number>
+    const { sugarG, waterMl } = await expectedOf('/syrup jar:lemon')
+    const { data } = await desk.ask('/plan of:10 lemons spirit:1 l 95% to-strength:30% to-sweetness:250 g/L')
+    // As the plan of the same batch has it.
+    expect(sugarG).toBeCloseTo(data.sugarG as number, 6)
+    expect(waterMl).toBeCloseTo(data.waterMl as number, 6)
+    const drier = await expectedOf('/syrup jar:lemon to-sweetness:120 g/L')
+    expect(drier.sugarG).toBeLessThan(0.6 * sugarG!)
+    expect(await desk.textOf('/syrup jar:lemon')).toMatch(/^About .* sugar in .* water, once lemon is strained\./)
+  })
+
+  it('refuses a jar that steeps beside what is measured, one that is done, and a jar beside an infusion', async () => {
     const desk = await strained()
     await desk.ask(LEMON)
-    expect((await desk.refused('/syrup jar:lemon')).code).toBe('wrong_stage')
+    expect((await desk.refused('/syrup jar:lemon at-most:2 l')).code).toBe('wrong_stage')
     expect((await desk.refused('/syrup jar:herb infusion:1 l')).code).toBe('too_many_options')
     expect((await desk.refused('/syrup jar:herb strength:78%')).code).toBe('too_many_options')
     expect((await desk.refused('/syrup jar:plum')).code).toBe('not_found')

@@ -11,6 +11,12 @@ describe('asked of a jar that stands there', () => {
     ['how much water for this one', 'lemon_strained', '/syrup jar:lemon'],
     ['ok how much sugar goes in', 'fair', '/syrup jar:lemon'],
     ['quanto sciroppo serve', 'lemon_strained', '/syrup jar:lemon'],
+    ['how much sugar and water?', 'lemon', '/syrup jar:lemon'],
+    ['how much syrup will I need later', 'lemon', '/syrup jar:lemon'],
+    ['what will I need for the syrup', 'lemon', '/syrup jar:lemon'],
+    ['how many cups of sugar', 'lemon', '/syrup jar:lemon'],
+    ['how much sugar for the sloe', 'fair', '/syrup jar:sloe'],
+    ['quanto zucchero ci vorrà', 'lemon', '/syrup jar:lemon'],
   ] as const)('%s', async (text, shelf, read) => {
     const one = await talkerFor({ after: null, shelf })
     expect(await one.say(text)).toMatchObject({ read, code: null, recorded: 0 })
@@ -25,19 +31,34 @@ describe('asked of a jar that stands there', () => {
     })
   })
 
+  it('asks of which of two that steep the syrup is', async () => {
+    const one = await talkerFor({ after: null, shelf: 'lemon_ginger' })
+    one.wait(40)
+    expect((await one.say('how much sugar and water?')).choices).toEqual(['/syrup jar:lemon', '/syrup jar:ginger'])
+    expect((await one.say('the ginger')).read).toBe('/syrup jar:ginger')
+  })
+
+  it('means the jar that was spoken of', async () => {
+    const one = await talkerFor({ after: null, shelf: 'lemon_ginger' })
+    await one.say('shook the ginger')
+    expect((await one.say('how much sugar and water do I need')).read).toBe('/syrup jar:ginger')
+  })
+
   it('takes the plan that is open rather than a jar', async () => {
     const one = await talkerFor({ after: null, shelf: 'lemon_strained' })
     await one.say('/plan of:3 oranges spirit:1 l 40%')
-    expect((await one.say('how much sugar')).read).not.toBe('/syrup jar:lemon')
+    expect((await one.say('how much sugar')).read).toBe('/plan of:3 oranges spirit:1 l 40%')
+    expect((await one.say('how much sugar for the lemon')).read).toBe('/syrup jar:lemon')
   })
 
-  it.each(['when can I drink alcohol after antibiotics', 'how much sugar in 2 l of water at 30%'])(
-    'is nothing of the jar: %s',
-    async (text) => {
-      const one = await talkerFor({ after: null, shelf: 'lemon_strained' })
-      expect((await one.say(text)).read ?? '').not.toMatch(/jar:lemon|show lemon/)
-    },
-  )
+  it.each([
+    'when can I drink alcohol after antibiotics',
+    'how much sugar in 2 l of water at 30%',
+    'how much sugar does honey have',
+  ])('is nothing of the jar: %s', async (text) => {
+    const one = await talkerFor({ after: null, shelf: 'lemon_strained' })
+    expect((await one.say(text)).read ?? '').not.toMatch(/jar:lemon|show lemon/)
+  })
 })
 
 describe('an example of its own', () => {

@@ -9,7 +9,9 @@ it.each([
   'sarà pronto per Natale?',
 ])('shows the jar that stands there: %s', async (text) => {
   const one = await talkerFor({ after: null, shelf: 'lemon' })
-  expect(await one.say(text)).toMatchObject({ read: '/jar show lemon', code: null, recorded: 0 })
+  const told = await one.say(text)
+  expect(told).toMatchObject({ code: null, recorded: 0 })
+  expect(told.read).toMatch(/^\/jar show lemon ready-by:/)
 })
 
 it('asks which of two', async () => {

@@ -2,10 +2,13 @@ import { jarKeeping } from '../../../../core/jar/limits/jar-keeping.ts'
 import { ratingsOf } from '../../../../core/jar/state/batch-facts.ts'
 import { bestUntil } from '../../../../core/jar/state/best-until.ts'
 import type { JarState } from '../../../../core/jar/state/jar-state.ts'
-import type { JarView } from '../../../../core/jar/tasks/jar-view.ts'
+import { isFinished, type JarView } from '../../../../core/jar/tasks/jar-view.ts'
+import { readyBy } from '../../../../core/jar/tasks/ready-by.ts'
 import { KEEPS_ABV_PERCENT, type StrengthAndSugar } from '../../../../core/liquid/keeping.ts'
-import type { IsoDay } from '../../../../core/quantity/time/calendar-day.ts'
+import { type IsoDay, isoDay } from '../../../../core/quantity/time/calendar-day.ts'
+import { dayAt } from '../../../../core/quantity/time/zone.ts'
 import type { Jar } from '../../../../store/person.ts'
+import { asOptionProblem } from '../../../calls/option.ts'
 import { signature } from '../../../calls/signatures.ts'
 import { quoted } from '../../../calls/write-line.ts'
 import { type Context, defineCommand } from '../../../chat/command.ts'
@@ -72,8 +75,19 @@ function readySaid(view: JarView, today: IsoDay): readonly Message<'headlines'>[
   return day === null ? [] : [{ group: 'headlines', key: 'jar_ready_about', values: { day, today } }]
 }
 
+/** Whether it will be ready by a day, before anything else, and how it stands. */
+function answered(shown: Message<'headlines'>, view: JarView<Jar>, by: IsoDay | null, context: Context) {
+  const { story, dangers } = view
+  const today = todayOf(context)
+  const next = nextSaid(view, context)
+  const isHeld = dangers.length > 0 || isFinished(view)
+  if (by === null || isHeld) return { headline: shown, under: [...next, ...readySaid(view, today)] }
+  const values = { name: story.name, by, told: readyBy(story, by, today), today }
+  return { headline: { group: 'headlines', key: 'jar_ready_by', values } as const, under: [shown, ...next] }
+}
+
 /** What a jar was, is and asks for: its story; one question deeper its numbers. */
-function jarReply(view: JarView<Jar>, context: Context): Reply {
+function jarReply(view: JarView<Jar>, by: IsoDay | null, context: Context): Reply {
   const { jar, story, stage, agenda, contents } = view
   const { day, ofDays } = agenda
   const today = todayOf(context)
@@ -85,9 +99,11 @@ function jarReply(view: JarView<Jar>, context: Context): Reply {
   const [holds, ...numbers] = contentRows(view, context)
   const mending = dangerActions(view, context)
   const noted = notedCautions(story)
+  const values = { name: story.name, stage, day, ofDays, became }
+  const { headline, under } = answered({ group: 'headlines', key: 'jar_shown', values }, view, by, context)
   return {
-    headline: { group: 'headlines', key: 'jar_shown', values: { name: story.name, stage, day, ofDays, became } },
-    under: noted.length > 0 ? [] : [...nextSaid(view, context), ...readySaid(view, today)],
+    headline,
+    under: noted.length > 0 ? [] : under,
     table: [
       holds!,
       ...inMore([...numbers, ...ratingRow]),
@@ -113,7 +129,9 @@ function jarReply(view: JarView<Jar>, context: Context): Reply {
 export const jarShowCommand = defineCommand({
   ...signature('jar show'),
   topic: 'jars',
-  async run({ jar }, context) {
-    return jarReply(await jarNamed(jar.is, context), context)
+  async run({ jar, 'ready-by': by }, context) {
+    const setting = { today: dayAt(context.zone, context.nowMs), country: context.settings.country }
+    const day = by === undefined ? null : asOptionProblem('ready-by', () => isoDay(by.is.read(setting)))
+    return jarReply(await jarNamed(jar.is, context), day, context)
   },
 })
