@@ -8,7 +8,7 @@ import type { Hunch } from '../hunch/hunch.ts'
 import { correctedStart } from '../memory/correct-start.ts'
 import { followUp } from '../memory/follow-up.ts'
 import { ofJarSpokenOf } from '../memory/half-words.ts'
-import { NOTHING_SAID, type Remembered } from '../memory/remembered.ts'
+import type { Remembered } from '../memory/remembered.ts'
 import { accidentTold } from './accident-told.ts'
 import {
   isBeforeFrame,
@@ -28,6 +28,7 @@ import { isOfMethanol, isTakenBySomebody } from './danger-asked.ts'
 import { deedOrPlan } from './deed-or-plan.ts'
 import { deniedReading } from './denied-symptom.ts'
 import { eitherOf } from './either-of.ts'
+import { deedAlone } from './deed-alone.ts'
 import { entryOfClause, type FindEntry } from './entry-of-clause.ts'
 import { isDeedRead, isDeedTold } from './frame-reading.ts'
 import { hiddenDanger, hiddenPlant } from './hidden-danger.ts'
@@ -38,7 +39,7 @@ import { placeUnknown } from './place-unknown.ts'
 import { otherwiseOf, topic } from './read-otherwise.ts'
 import { secondThought } from './second-thought.ts'
 import { dangerTopic, isElsewhere, isOfGarden, smallTalk } from './small-talk.ts'
-import { ofSpokenJar } from './spoken-of.ts'
+import { ofMeantJar } from './spoken-of.ts'
 import { isStillGoodAsked, oddSmell } from './still-good.ts'
 import { type FindSymptom, isGlassInside, symptomReading, symptomTold } from './symptom-reading.ts'
 import { LEAST, tried } from './tried-frames.ts'
@@ -77,10 +78,7 @@ function readPlainly(text: string, knows: Knows): TalkReading {
     return { kind: 'refused', problem: danger.problem }
   const told = knows.command === undefined ? dangerTopic(sentence) : null
   if (told === null && knows.command === undefined && isElsewhere(sentence)) return { kind: 'lost', nearest: [] }
-  const reading = partTaken(
-    ofSpokenJar(readOnce(sentence, text, knows), sentence, knows.said ?? NOTHING_SAID),
-    sentence,
-  )
+  const reading = partTaken(ofMeantJar(readOnce(sentence, text, knows), sentence, knows.said), sentence)
   if (told !== null) {
     // A deed is not lost over it: it is done, or asked about, and the danger is said too.
     return isDeedRead(reading) ? hiddenDanger({ ...reading, beside: told }, sentence) : topic({ id: told, others: [] })
@@ -122,6 +120,8 @@ function readOnce(sentence: Sentence, text: string, knows: Knows): TalkReading {
   if (after !== null) return after
   const wished = knows.command === undefined ? jarWished(sentence, (said) => sentenceIn(said, knows)) : null
   if (wished !== null) return wished
+  const alone = knows.command === undefined ? deedAlone(sentence) : null
+  if (alone !== null) return alone
   const plainly = knows.command === undefined ? askedPlainly(sentence) : null
   if (plainly !== null) return topic({ id: plainly, others: [] })
   const symptom = knows.command === undefined ? symptomIn(sentence) : null

@@ -8,6 +8,10 @@ import { bound, listed } from './phrases.ts'
 /** What is asked for an option that is lacking. */
 const QUESTIONS: Readonly<Record<string, string>> = {
   bottles: 'How many bottles, and how big?',
+  given: 'How many bottles?',
+  opened: 'How many bottles?',
+  where: 'Where is it now?',
+  sugar: 'How much sugar?',
   fining: 'What was it fined with?',
   infusion: 'How much infusion have you got?',
   jar: 'Which jar is it?',

@@ -1,0 +1,133 @@
+import { wordsFrom } from '../../../core/quantity/read/tokens.ts'
+import type { Path } from '../../calls/signatures.ts'
+import type { Sentence, TalkJar } from '../bits/bit.ts'
+import { isOver } from '../bits/jars-of.ts'
+import type { CallRead, TalkReading } from '../frames/reading.ts'
+import type { ConceptSpan } from '../lexicon/concepts.ts'
+import type { Concept } from '../lexicon/lexicon.ts'
+import { isToldNow } from './is-told.ts'
+
+/** A deed, the jars that it can be of, what it needs beside the jar, and what stands for that where the jar is not there yet. */
+interface Deed {
+  readonly command: Path
+  readonly stages: readonly TalkJar['stage'][]
+  readonly needs?: { readonly option: string; readonly sample: string }
+}
+
+const IN_BOTTLES: readonly TalkJar['stage'][] = ['resting', 'ready']
+const LIQUID: readonly TalkJar['stage'][] = ['strained', 'sweetened', 'resting', 'ready']
+const ALL: readonly TalkJar['stage'][] = ['steeping', ...LIQUID]
+
+const GIVEN: Deed = { command: 'bottles', stages: IN_BOTTLES, needs: { option: 'given', sample: '1' } }
+const DRUNK: Deed = { command: 'bottles', stages: IN_BOTTLES, needs: { option: 'opened', sample: '1' } }
+
+const SUGARED: Deed = {
+  command: 'jar add',
+  stages: ['steeping', 'strained', 'sweetened'],
+  needs: { option: 'sugar', sample: '100 g' },
+}
+
+const DEEDS: Readonly<Partial<Record<Concept, Deed>>> = {
+  shook: { command: 'jar shake', stages: ['steeping'] },
+  strained: { command: 'jar strain', stages: ['steeping'] },
+  filtered: { command: 'jar filter', stages: LIQUID },
+  sweetened: { command: 'jar sweeten', stages: ['strained', 'sweetened'] },
+  bottled: { command: 'jar bottle', stages: LIQUID, needs: { option: 'bottles', sample: '3 x 500 ml' } },
+  tasted: { command: 'jar taste', stages: ALL, needs: { option: 'rating', sample: '4' } },
+  opened: { command: 'jar open', stages: IN_BOTTLES },
+  gave_away: GIVEN,
+  added: SUGARED,
+  stands: { command: 'jar note', stages: ALL, needs: { option: 'where', sample: 'cellar' } },
+}
+
+const DRANK =
+  /^(?:(?:i|we|ive|weve|have|just) )*(?:drank|drunk) (?:it|them|that|this)(?: all)?(?: now| already| today)?$/u
+
+/** Said around a deed that tells nothing of its own: what it is done to, and when. */
+const AROUND =
+  /^(?:i|we|ive|weve|have|has|had|is|was|been|just|now|already|also|then|so|ok|right|finally|today|it|its|them|that|this|these|those|one|ones|all|em|the|my|our|jar|jars|batch|lot|up|off|out|away|ho|abbiamo|l|lo|la|li|le|e|gia|ora|adesso|oggi|tutto|tutta|tutti|questo|quello|vaso|barattolo)$/u
+
+/** The longest of what holds there: `put it in bottles` is no place for it. */
+function deedIn({ spans }: Sentence): { readonly deed: Deed; readonly span: ConceptSpan } | null {
+  const all = spans.filter(({ concept }) => DEEDS[concept] !== undefined)
+  const longest = all.toSorted((one, other) => other.to - other.from - (one.to - one.from))[0]
+  if (longest === undefined) return null
+  const others = all.filter(({ from, to }) => from < longest.from || to > longest.to)
+  const deed = DEEDS[longest.concept]!
+  const isOne = others.every(({ concept }) => DEEDS[concept]!.command === deed.command)
+  return isOne ? { deed, span: longest } : null
+}
+
+/** Sugar, and how much of it nobody has said. */
+const isSugar = ({ kind, value, text }: Sentence['bits'][number]): boolean =>
+  kind === 'sugar' && value === 0 && /^(?:sugar|zucchero)$/i.test(text)
+
+const isAlone = ({ typed, bits, spans }: Sentence, span: ConceptSpan | null): boolean =>
+  bits.every((bit) => bit.kind === 'date' || isSugar(bit)) &&
+  typed.tokens.every(
+    ({ kind, text }, at) =>
+      kind === 'sign' ||
+      AROUND.test(text) ||
+      (span !== null && span.from <= at && at < span.to) ||
+      bits.some(({ from, to }) => from <= at && at < to) ||
+      spans.some(({ concept, from, to }) => concept === 'greeting' && from <= at && at < to),
+  )
+
+/** Of one jar, what it still needs is asked for; one that is not so far says so itself. */
+function ofJar(deed: Deed, jar: TalkJar, when: Readonly<Record<string, string>>): TalkReading {
+  const { command, needs, stages } = deed
+  const call: CallRead = { command, options: { jar: jar.name, ...when } }
+  if (needs === undefined || (!stages.includes(jar.stage) && command !== 'bottles'))
+    return { kind: 'call', call, does: 'record', leftOut: [] }
+  if (!stages.includes(jar.stage))
+    return {
+      kind: 'call',
+      call: { ...call, options: { ...call.options, [needs.option]: needs.sample } },
+      does: 'record',
+      leftOut: [],
+    }
+  return { kind: 'question', call, about: { kind: 'lacks', ...needs }, choices: [], leftOut: [] }
+}
+
+/** What a deed is by where the jars stand: straining again is filtering, and sugar for a jar that was strained is its syrup. */
+function deedOf(deed: Deed, { bits }: Sentence, running: readonly TalkJar[]): Deed | null {
+  const has = (stage: TalkJar['stage']): boolean => running.some((jar) => jar.stage === stage)
+  if (bits.some(isSugar)) {
+    if (deed.command !== 'jar add' && deed.command !== 'jar sweeten') return null
+    return has('strained') ? DEEDS.sweetened! : SUGARED
+  }
+  if (deed === SUGARED) return null
+  return deed.command === 'jar strain' && !has('steeping') ? DEEDS.filtered! : deed
+}
+
+/** `Bottled it`, `gave them away`: a deed and nothing else, of the one jar that it can be of, else of the one that there is. */
+export function deedAlone(sentence: Sentence): TalkReading | null {
+  const { bits, jars, typed, has } = sentence
+  const running = jars.filter((jar) => !isOver(jar))
+  const words = wordsFrom(typed)
+    .replace(/[.!]+$/u, '')
+    .trim()
+  const found = DRANK.test(words) ? { deed: DRUNK, span: null } : deedIn(sentence)
+  if (running.length === 0 || found === null || typed.tokens.some(({ text }) => text === '?')) return null
+  const { span } = found
+  const deed = deedOf(found.deed, sentence, running)
+  if (deed === null) return null
+  if (span !== null && !(isAlone(sentence, span) && (has('stands') || isToldNow(sentence, deed.command)))) return null
+  if (has('asking', 'denial', 'hypothesis', 'wish')) return null
+  const fitting = running.filter(({ stage }) => deed.stages.includes(stage))
+  const meant = fitting.length > 0 ? fitting : running
+  const day = bits.find(({ kind }) => kind === 'date')
+  const when: Readonly<Record<string, string>> = day === undefined || day.text === 'today' ? {} : { when: day.text }
+  const [jar, another] = meant
+  if (jar === undefined) return null
+  if (another === undefined) return ofJar(deed, jar, when)
+  if (deed.command === 'jar shake' && has('all_of_them', 'both_of_them')) return null
+  const choices = meant.map(({ name }): CallRead => ({ command: deed.command, options: { jar: name, ...when } }))
+  return {
+    kind: 'question',
+    call: { command: deed.command, options: when },
+    about: { kind: 'which_jar' },
+    choices,
+    leftOut: [],
+  }
+}

@@ -1,0 +1,59 @@
+import { describe, expect, it } from 'vitest'
+import type { Shelf } from '../shelves.ts'
+import { talkerFor } from './told.ts'
+
+const onShelf = (shelf: Shelf) => talkerFor({ after: null, shelf })
+
+describe('a deed and nothing else, with one jar', () => {
+  it.each([
+    ['bottled it', '/jar bottle lemon'],
+    ['bottled it, 5 x 500 ml', '/jar bottle lemon bottles:5 x 500 ml'],
+    ['bottled them all', '/jar bottle lemon'],
+    ['put it in bottles', '/jar bottle lemon'],
+    ['sweetened it', '/jar sweeten lemon'],
+    ['filtered it', '/jar filter lemon'],
+    ['opened it', '/jar open lemon'],
+    ['l’ho imbottigliato', '/jar bottle lemon'],
+    ['l’ho zuccherato', '/jar sweeten lemon'],
+  ])('%s: says that it is not strained yet', async (text, read) => {
+    const one = await onShelf('lemon')
+    expect(await one.say(text)).toMatchObject({ read, code: 'wrong_stage', recorded: 0 })
+  })
+
+  it.each([
+    ['gave it away', 'lemon_bottled', '3', '/bottles lemon given:3'],
+    ['drank it', 'lemon_bottled', '1', '/bottles lemon opened:1'],
+    ['tasted it', 'lemon', '4 stars', '/jar taste lemon rating:4'],
+    ['moved it', 'lemon', 'to the cellar', '/jar note lemon where:cellar'],
+    ['moved it', 'lemon', 'the shed', '/jar note lemon where:shed'],
+    ['added sugar to it', 'lemon', '50 g', '/jar add lemon sugar:50 g'],
+  ] as const)('%s: asks for what it lacks', async (text, shelf, answer, read) => {
+    const one = await onShelf(shelf)
+    expect(await one.say(text)).toMatchObject({ code: 'question', recorded: 0 })
+    expect(await one.say(answer)).toMatchObject({ read, code: null, recorded: 1 })
+  })
+
+  it.each([
+    ['shook it', 'lemon', '/jar shake lemon'],
+    ['strained it', 'lemon', '/jar strain lemon'],
+    ['strained it', 'lemon_sweetened', '/jar filter lemon'],
+    ['filtered it yesterday', 'lemon_sweetened', '/jar filter lemon when:yesterday'],
+  ] as const)('%s: writes it down', async (text, shelf, read) => {
+    expect(await (await onShelf(shelf)).say(text)).toMatchObject({ read, code: null, recorded: 1 })
+  })
+})
+
+it.each([
+  ['bottled it', 'lemon_ginger', ['/jar bottle lemon', '/jar bottle ginger']],
+  ['filtered it', 'fair', ['/jar filter lemon', '/jar filter orange', '/jar filter raspberry']],
+  ['tasted them', 'lemon_ginger', ['/jar taste lemon', '/jar taste ginger']],
+] as const)('asks which jar: %s', async (text, shelf, choices) => {
+  expect(await (await onShelf(shelf)).say(text)).toMatchObject({ code: 'question', choices, recorded: 0 })
+})
+
+it.each(['should I have bottled it', 'filtered it?', 'never moved it', 'if I bottled it', 'will be bottled'])(
+  'is told by no other words: %s',
+  async (text) => {
+    expect(await (await onShelf('lemon_sweetened')).say(text)).toMatchObject({ recorded: 0 })
+  },
+)
