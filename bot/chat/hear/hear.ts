@@ -14,7 +14,6 @@ import { emergencyIn } from '../run/emergency.ts'
 import { attempt, execute } from '../run/execute.ts'
 import { help } from '../run/help.ts'
 import { withJarNumbers } from '../run/jar-for-numbers.ts'
-import { answered } from './answered.ts'
 import { isAmong, isDone, isNameWrong, isRefusal, problemOf } from './as-typed.ts'
 import { exactCall, exactWithoutSlash, keepsNamed, looseAndNamed, ONLY_TYPED, typedCall } from './exactly.ts'
 import { type Heard, heard, type Understood } from './heard.ts'
@@ -22,7 +21,7 @@ import { inOwnKitchen } from './in-own-kitchen.ts'
 import { poisonNamed } from './poison-named.ts'
 import { deedsIn, placeOf, readingFor } from './reading-for.ts'
 import { remember } from './remember.ts'
-import { type ReadNow, several } from './several.ts'
+import { answeredThen, keepForLater, type ReadNow, several } from './several.ts'
 
 type CommandTexts = Readonly<Record<string, CommandText>>
 
@@ -118,7 +117,7 @@ export async function callsMeant(line: string, dispatch: Dispatch): Promise<read
   if (exact !== null) return [{ ...exact, ...(withJarNumbers(exact, person.jars) !== null && { isOfJar: true }) }]
   const whole = readingFor(typed, dispatch, person)
   const parts = deedsIn(typed, whole, dispatch, person)
-  const readings = parts?.map((part) => readingFor(part, dispatch, person)) ?? [whole]
+  const readings = parts?.texts.map((part) => readingFor(part, dispatch, person)) ?? [whole]
   return readings.flatMap((reading): Invocation[] => {
     if (reading.kind === 'symptom') return [{ path: 'trouble', options: reading.options }]
     if (reading.kind !== 'call' && reading.kind !== 'question') return []
@@ -162,9 +161,11 @@ async function understood(line: string, dispatch: Dispatch, texts: CommandTexts)
   if (exact !== null) return ofExact(exact, dispatch)
   const reading = readingFor(line, dispatch, person)
   const apart = deedsIn(line, reading, dispatch, person)
+  const readNow: ReadNow = async (text) => readingFor(text, dispatch, await personOf(dispatch))
   if (apart !== null) {
-    const readNow: ReadNow = async (text) => readingFor(text, dispatch, await personOf(dispatch))
-    return { heard: await several(apart, readNow, dispatch, placeOf(dispatch)), reading: null, isRemembered: true }
+    const said = await several(apart.texts, readNow, dispatch, placeOf(dispatch))
+    keepForLater(apart.later, dispatch, placeOf(dispatch))
+    return { heard: said, reading: null, isRemembered: true }
   }
   // An option that was named is never taken for another one.
   const typed = reading.kind === 'call' ? typedCall(line, dispatch.commands) : null
@@ -172,5 +173,5 @@ async function understood(line: string, dispatch: Dispatch, texts: CommandTexts)
     const { command: path, options } = reading.call
     if (!keepsNamed(line, { path, options }, dispatch.commands)) return ofExact(typed, dispatch)
   }
-  return { heard: await answered(line, reading, dispatch, placeOf(dispatch)), reading }
+  return answeredThen(line, reading, readNow, dispatch, placeOf(dispatch))
 }

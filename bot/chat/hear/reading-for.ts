@@ -74,13 +74,26 @@ const isLacking = ({ about, call }: Extract<TalkReading, { kind: 'question' }>):
 
 const DEEDS = /^jar (?:shake|strain|sweeten|filter|bottle|taste|add|open)$/
 
+/** The deeds of a sentence that tells of several. */
+export interface Apart {
+  readonly texts: readonly string[]
+  /** What is asked of a jar that has to be asked for first. */
+  readonly later: readonly string[]
+}
+
+const inOrder = (texts: readonly string[] | null): Apart | null => (texts === null ? null : { texts, later: [] })
+
+/** Of a jar that is asked for: what is no jar's is answered at once, the rest once it is known. */
+function behindJar(clauses: readonly string[], others: readonly TalkReading[]): Apart {
+  const isOfAny = (each: TalkReading | undefined): boolean =>
+    each?.kind === 'topic' || (each?.kind === 'call' && each.call.options.jar === undefined)
+  const rest = clauses.slice(1)
+  const texts = [...rest.filter((_, at) => isOfAny(others[at])), clauses[0]!]
+  return { texts, later: rest.filter((_, at) => !isOfAny(others[at]) && others[at]?.kind !== 'lost') }
+}
+
 /** The deeds of a sentence that tells of several, each understood by itself; null where it is read as a whole, which is `whole`. */
-export function deedsIn(
-  line: string,
-  whole: TalkReading,
-  dispatch: Dispatch,
-  person: Person,
-): readonly string[] | null {
+export function deedsIn(line: string, whole: TalkReading, dispatch: Dispatch, person: Person): Apart | null {
   if (whole.kind === 'refused') return null
   const text = mended(line, dispatch, person)
   const surroundings = surroundingsOf(dispatch, person)
@@ -88,17 +101,18 @@ export function deedsIn(
   const parts = deedsApart(text, surroundings)
   // `Bottled the orange. How long now?`: what the jar shows answers the second.
   const isShown = parts?.length === 2 && clauses?.at(-1)?.startsWith(SHOWN) === true
-  if (!isShown && parts?.every((part) => isOne(readingFor(part, dispatch, person))) === true) return parts
+  if (!isShown && parts?.every((part) => isOne(readingFor(part, dispatch, person))) === true) return inOrder(parts)
   const readings = clauses?.map((part) => readingFor(part, dispatch, person))
   // Two that are answered by one line are one.
   const [first, ...others] = readings ?? []
   // What the first lacks is not asked of the other.
-  if (first !== undefined && others.length === 0) return isOne(first) ? clauses : null
+  if (first !== undefined && others.length === 0) return isOne(first) ? inOrder(clauses) : null
   // `Bottled. How long now?`: what is asked is answered, and how many bottles is asked last, so that it stays open.
   if (first?.kind === 'question' && isLacking(first) && clauses !== null) {
+    if (first.about.kind === 'which_jar') return behindJar(clauses, others)
     const rest = others.map((each) => isAnswered(each) && each.kind !== 'question')
-    return [...clauses.slice(1).filter((_, at) => rest[at]), clauses[0]!]
+    return inOrder([...clauses.slice(1).filter((_, at) => rest[at]), clauses[0]!])
   }
   const isApart = first?.kind === 'call' && others.every((each) => isAnswered(each) && !isSame(first, each))
-  return isApart ? clauses : null
+  return isApart ? inOrder(clauses) : null
 }

@@ -147,6 +147,7 @@ export function remember({ heard, reading }: Understood, dispatch: Dispatch, pla
       offered,
       worked: workedBy(call, offered, before.worked),
       question: null,
+      later: [],
       doubt: doubtIn(outcome.reply),
       planned: plannedBy(outcome, before.planned, isStep(call)),
       trail: DRINKS.test(call.command) ? trailWith(before.trail, call) : before.trail,

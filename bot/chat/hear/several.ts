@@ -1,4 +1,5 @@
 import type { TalkReading } from '../../talk/frames/reading.ts'
+import { whoAt } from '../../talk/memory/remembered.ts'
 import type { Dispatch } from '../run/call-outcome.ts'
 import { answered } from './answered.ts'
 import type { Heard, Understood } from './heard.ts'
@@ -23,4 +24,33 @@ export async function several(
   }
   const [first, ...also] = all
   return also.length === 0 ? first! : { ...first!, also }
+}
+
+/** What is to be answered once a jar that is asked for is known. */
+export function keepForLater(texts: readonly string[], { talk, userId, nowMs }: Dispatch, place: string): void {
+  const who = whoAt(userId, place)
+  if (talk !== undefined && texts.length > 0) talk.keep(who, { ...talk.of(who, nowMs), later: texts }, nowMs)
+}
+
+/** What was kept for the answer to the question that is open, where this is it. */
+function laterOf(reading: TalkReading, { talk, userId, nowMs }: Dispatch, place: string): readonly string[] {
+  const said = talk?.of(whoAt(userId, place), nowMs)
+  if (said === undefined || said.question === null || reading.kind !== 'call') return []
+  return reading.call.command === said.question.call.command ? said.later : []
+}
+
+/** The answer to a line, and then to what was kept for it. */
+export async function answeredThen(
+  line: string,
+  reading: TalkReading,
+  read: ReadNow,
+  dispatch: Dispatch,
+  place: string,
+): Promise<Understood> {
+  const later = laterOf(reading, dispatch, place)
+  const heard = await answered(line, reading, dispatch, place)
+  if (later.length === 0 || !heard.outcome.ok) return { heard, reading }
+  remember({ heard, reading }, dispatch, place)
+  const { also = [], ...next } = await several(later, read, dispatch, place)
+  return { heard: { ...heard, also: [...(heard.also ?? []), next, ...also] }, reading, isRemembered: true }
 }

@@ -191,7 +191,7 @@ export function troubleReply(diagnosis: Diagnosis, asking: Asking, jars: readonl
         ? [{ group: 'cautions', key: 'trouble_unless', values: { unless } } as const]
         : []),
     ],
-    actions: [...troubleActions(diagnosis, asking, remedies.actions), ...(question === null ? jars : inMore(jars))],
+    actions: [...troubleActions(diagnosis, asking, remedies.actions), ...jars],
     data: { ...(held === null ? {} : { jar: jarBrief(held) }), ...troubleData(diagnosis, asking.also) },
     kitchen: kitchenOfJar(asking.input, held?.story ?? null),
   }

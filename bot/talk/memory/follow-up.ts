@@ -40,6 +40,7 @@ import { agreed, begun, doneAsOffered, shownAgain, troubleAnswered } from './ste
 import { sugarShare } from './sugar-share.ts'
 import { otherSweetener, sharedSweetener } from './sweetener-rule.ts'
 import { resized, styled, tasteChanged } from './taste-rules.ts'
+import { troubleJar } from './trouble-jar.ts'
 import { undone } from './undo-rule.ts'
 import { wishOfNothing } from './wish-of-nothing.ts'
 
@@ -64,6 +65,7 @@ const target: Rule = ({ bits, typed, has }, last) => {
 
 const RULES: readonly Rule[] = [
   troubleAnswered,
+  troubleJar,
   explained,
   glassesOf,
   otherGlass,

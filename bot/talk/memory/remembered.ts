@@ -24,6 +24,8 @@ export interface Remembered {
   readonly lists: readonly ListOffered[]
   /** How strong the drink is that was worked out last, % vol; null where none was. */
   readonly abvPercent: number | null
+  /** What else a sentence told or asked of a jar that is asked for: answered once it is known. */
+  readonly later: readonly string[]
 }
 
 /** A batch, and the list that its answer offered. */
@@ -53,6 +55,7 @@ export const NOTHING_SAID: Remembered = {
   trail: [],
   lists: [],
   abvPercent: null,
+  later: [],
 }
 
 /** For how long it is remembered. */

@@ -1,24 +1,32 @@
 import type { Sentence } from '../bits/bit.ts'
 import { isOver } from '../bits/jars-of.ts'
 import type { CallRead, TalkReading } from '../frames/reading.ts'
-import { wordSet } from '../lexicon/concepts.ts'
 import type { Concept } from '../lexicon/lexicon.ts'
 import { strengthened, sweetened } from './change-call.ts'
 import { callReading } from './rule.ts'
 
 const TASTES = ['drier', 'sweeter', 'stronger', 'weaker'] as const satisfies readonly Concept[]
 const SIZES = ['twice', 'thrice', 'halve'] as const satisfies readonly Concept[]
+const OF_WISH: ReadonlySet<Concept> = new Set([...TASTES, ...SIZES, 'slightly', 'greeting'])
+
+/** Said around a wish, and of nothing else. */
+const SAID_WITH =
+  /^(?:a|it|that|this|the|them|one|make|made|please|pls|just|bit|little|much|id|like|want|i|we|and|but|now|then|so|ok|lo|la|il|l|un|po|vorrei|fallo|falla|ma|e|ancora)$/u
+
 const MOST_WORDS = 6
 const MOST_JARS = 3
 
 /** Whether a sentence says nothing but that it is to be otherwise. */
-function isOnlyWish({ typed, spans, bits, lexicon, has }: Sentence): boolean {
-  const fillers = wordSet(lexicon.fillers)
+export function isOnlyWish({ typed, spans, bits, has }: Sentence): boolean {
   const words = typed.tokens.filter(({ kind }) => kind !== 'sign')
+  if (!has(...TASTES, ...SIZES)) return false
   if (bits.length > 0 || words.length > MOST_WORDS || has('again', 'why', 'how_much', 'asking', 'denial')) return false
   if (typed.tokens.some(({ text }) => text === '?')) return false
   return typed.tokens.every(
-    ({ kind, text }, at) => kind === 'sign' || fillers.has(text) || spans.some(({ from, to }) => from <= at && at < to),
+    ({ kind, text }, at) =>
+      kind === 'sign' ||
+      SAID_WITH.test(text) ||
+      spans.some(({ concept, from, to }) => OF_WISH.has(concept) && from <= at && at < to),
   )
 }
 
@@ -36,7 +44,7 @@ const EXAMPLE: CallRead = { command: 'plan', options: { of: '10 lemons', spirit:
 export function wishOfNothing(sentence: Sentence): TalkReading | null {
   const { has, jars } = sentence
   const isTaste = has(...TASTES)
-  if (!(isTaste || has(...SIZES)) || !isOnlyWish(sentence)) return null
+  if (!isOnlyWish(sentence)) return null
   const running = jars.filter((jar) => !isOver(jar))
   const strained = running.filter(({ stage }) => stage === 'strained')
   const waiting = strained.length > 0 ? strained : running.filter(({ stage }) => stage === 'steeping')

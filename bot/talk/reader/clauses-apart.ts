@@ -4,6 +4,7 @@ import { isOver, jarsNamed } from '../bits/jars-of.ts'
 import { sentenceIn } from '../bits/sentence.ts'
 import { symptomIn } from '../frames/symptoms.ts'
 import { type Concept, DEEDS } from '../lexicon/lexicon.ts'
+import { isOnlyWish } from '../memory/wish-of-nothing.ts'
 import { isToldNow } from './is-told.ts'
 
 /** What joins two things that are to be done. */
@@ -43,6 +44,10 @@ const ORDER =
 const QUESTION =
   /^(?:how (?:strong|sweet|much|many|long|old|do|does|is)|hows|whats|what|when|whens|which|is it|can i|should i|do i|quanto|quanta|quanti|quando|come|che|cosa)(?!\p{L})/u
 
+/** Of all jars: `shook it, what’s due`. */
+const OF_ALL =
+  /^(?:so |ok |and |e )?(?:what(?:s| is| else is) (?:due|on|to do|left to do)|anything (?:due|else (?:due|to do))|cosa c e da fare|che c e da fare)(?!\p{L})/u
+
 /** What is said whenever a jar is strained: what goes in next, and how much of it. */
 const AFTER_STRAINING =
   /^(?:and |so |now |then |e |ora |adesso )?(?:how much (?:sugar|syrup|water|sugar and water|sugar and how much water)|what(?: comes|s| is| do i do)? (?:next|now)|now what|quanto (?:zucchero|sciroppo)|quanta acqua|e (?:adesso|ora)|cosa faccio (?:adesso|ora)|che faccio (?:adesso|ora))(?: (?:do|should|must|would) i (?:need|add|use|put in|stir in))?(?: (?:goes|go|does it need|ci vuole|serve|metto|ci metto|devo mettere))?(?: in)?(?: now| adesso| ora)? ?\??$/
@@ -77,7 +82,8 @@ function lastCut(sentence: Sentence, surroundings: Surroundings): Cut | null {
     if (begin + MOST_WORDS < tokens.length) return null
     if (ORDER.test(rest) || (isStrong && QUESTION.test(rest))) return { end, begin }
     const isAfterDeed = firstDeed !== undefined && firstDeed.to <= end
-    if (isAfterDeed && (HOW_LONG_NOW.test(rest) || OF_ANOTHER.test(rest)) && !/\d/.test(rest)) return { end, begin }
+    if (isAfterDeed && (HOW_LONG_NOW.test(rest) || OF_ANOTHER.test(rest) || OF_ALL.test(rest)) && !/\d/.test(rest))
+      return { end, begin }
     if (!isAfterDeed || isTaste) continue
     const read = sentenceIn(textFrom(sentence.typed, begin, tokens.length), surroundings)
     if (symptomIn(read) !== null && !read.has(...TOLD, 'denial', 'asking') && !/\d/.test(rest)) return { end, begin }
@@ -130,6 +136,8 @@ export function clausesApart(text: string, surroundings: Surroundings): readonly
   const isCarried = named !== undefined && own === undefined && !first.has('renamed')
   // How it stands is what a jar shows.
   const second = sentenceIn(other, surroundings)
+  // `Make it again, double`: how the one is to be.
+  if (isOnlyWish(second)) return null
   const words = wordsFrom(second.typed)
   const isOfJar = isTold && own === undefined && second.bits.length === 0 && HOW_LONG_NOW.test(words)
   if (HOW_IT_STANDS.test(words) || isOfJar)

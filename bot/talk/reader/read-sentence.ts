@@ -99,7 +99,7 @@ function byRules(reading: TalkReading, sentence: Sentence, text: string, knows: 
   const place = placeUnknown(sentence)
   if (place !== null) return place
   const symptom = symptomTold(sentence, text, knows.findSymptom)
-  if (symptom !== null) return symptomReading(sentence, symptom.id)
+  if (symptom !== null) return ofMeantJar(symptomReading(sentence, symptom.id), sentence, knows.said)
   const respelt = knows.findRespelt(text)
   return respelt === null || isOfAmounts(sentence) || !isOfHandbook(respelt.share, sentence)
     ? forgiving

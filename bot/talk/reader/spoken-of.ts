@@ -1,8 +1,9 @@
+import { wordsFrom } from '../../../core/quantity/read/tokens.ts'
 import type { Sentence } from '../bits/bit.ts'
 import { isOver, jarsNamed } from '../bits/jars-of.ts'
 import type { TalkReading } from '../frames/reading.ts'
 import { NOTHING_SAID, type Remembered } from '../memory/remembered.ts'
-import { isToldNow } from './is-told.ts'
+import { isAsked, isToldNow } from './is-told.ts'
 
 /** Only looked at: another jar that is meant is asked for again. */
 const LOOKS = /^(?:jar show|jar label|jar tag|syrup|cost|keeping|adjust|trouble|calendar)$/
@@ -29,6 +30,35 @@ function ofSpokenJar(reading: TalkReading, { bits, jars }: Sentence, { call }: R
   return choice === undefined ? reading : { kind: 'call', call: choice, leftOut: reading.leftOut, does: 'compute' }
 }
 
+const REFERS =
+  /\b(?:it|its|this|that|these|them|they|mine|my|the (?:jar|batch|liqueur|bottle|lot)|lo|la|li|mio|mia|questo|questa)\b/u
+
+/** Somebody else's, or of another time. */
+const OF_ANOTHER =
+  /\b(?:last (?:year|time|one|batch)|years?|friend\p{L}*|neighbou?r\p{L}*|sisters?|brothers?|mums?|moms?|dads?|grans?|grannys?|aunt\p{L}*|uncles?|shop|bought|other|previous|old|usually|always|sometimes|people|amic[oa]|vicin[oa]|nonn[oa]|zi[oa]|comprat[oa]|altr[oa]|vecchi[oa])\b/u
+
+/** `It’s cloudy`, with one jar, or one that was spoken of: that one, by its own numbers. */
+function ofSickJar(reading: TalkReading, sentence: Sentence, { call }: Remembered): TalkReading {
+  if (reading.kind !== 'symptom') return reading
+  const { options } = reading
+  const { bits, jars, typed } = sentence
+  const words = wordsFrom(typed)
+  const isTold = options.jar !== undefined || options.strength !== undefined || options.sweetness !== undefined
+  const isOther = bits.some(({ kind, value }) => kind === 'plant' || kind === 'spirit' || kind === 'jar' || value > 0)
+  if (isTold || isOther || OF_ANOTHER.test(words) || (isAsked(sentence) && !REFERS.test(words))) return reading
+  const running = jars.filter((jar) => !isOver(jar))
+  const last = call?.options.jar?.toLowerCase()
+  const spoken = running.find(({ id, name }) => name.toLowerCase() === last || `#${id}` === last)
+  const [jar, another] = spoken === undefined ? running : [spoken]
+  // What was only worked out is in no jar.
+  const isPlan = call !== null && WORKED_OUT.test(call.command) && call.options.jar === undefined
+  return jar === undefined || another !== undefined || isPlan
+    ? reading
+    : { ...reading, options: { ...options, jar: jar.name } }
+}
+
+const WORKED_OUT = /^(?:plan|again|syrup|mix|dilute)$/
+
 /** With the jar that can only be meant, where none is named. */
 export const ofMeantJar = (reading: TalkReading, sentence: Sentence, said: Remembered = NOTHING_SAID): TalkReading =>
-  ofOnlyJar(ofSpokenJar(reading, sentence, said), sentence)
+  ofOnlyJar(ofSpokenJar(ofSickJar(reading, sentence, said), sentence, said), sentence)
