@@ -10,10 +10,10 @@ const BOTH: readonly (readonly [shelf: Shelf, text: string, reads: readonly stri
   ['lemon', 'rename it blood orange and show it', ['/jar rename lemon to:blood orange', '/jar show blood orange']],
   ['lemon', 'rinominalo tramonto e mostralo', ['/jar rename lemon to:tramonto', '/jar show tramonto']],
   ['lemon', 'what’s due and how strong is it', ['/jar list', '/jar show lemon']],
-  ['lemon', 'shook it, and it’s cloudy', ['/jar shake lemon', '/trouble cloudy']],
+  ['lemon', 'shook it, and it’s cloudy', ['/jar shake lemon', '/trouble cloudy jar:lemon']],
   ['lemon', 'show the lemon and remind me on sunday', ['/jar show lemon', '/jar later lemon until:sunday']],
   ['lemon_ginger', 'shook the ginger and how strong is it', ['/jar shake ginger', '/jar show ginger']],
-  ['lemon_bottled', 'opened a bottle and it’s far too sweet', ['/bottles lemon opened:1', '/trouble too sweet']],
+  ['lemon_bottled', 'opened a bottle and it’s far too sweet', ['/bottles lemon opened:1', '/trouble too sweet jar:lemon']],
   ['lemon_bottled', 'gave away one bottle and print the label', ['/bottles lemon given:1', '/jar label lemon']],
   [
     'lemon_sweetened',
