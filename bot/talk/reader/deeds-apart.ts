@@ -1,6 +1,6 @@
 import { textFrom } from '../../../core/quantity/read/tokens.ts'
 import type { Sentence, Surroundings } from '../bits/bit.ts'
-import { isOver, jarsNamed } from '../bits/jars-of.ts'
+import { isOver, jarsNamed, jarsOf } from '../bits/jars-of.ts'
 import { sentenceIn } from '../bits/sentence.ts'
 import { symptomIn } from '../frames/symptoms.ts'
 import type { ConceptSpan } from '../lexicon/concepts.ts'
@@ -174,7 +174,10 @@ export function deedsApart(text: string, surroundings: Surroundings): readonly s
     const trouble = isNot ? troubleBehind(read, 0, surroundings) : null
     if (trouble === null) return [{ own, name, isDenied, isAlone }]
     const text = textFrom(read.typed, trouble.from, trouble.to)
-    return [{ own: name === null ? text : `${name}, ${text}`, name, isDenied, isAlone: true }]
+    // `Not the ginger, it has mould`: of the one that was left alone.
+    const left = [...new Set(read.bits.flatMap((bit) => jarsOf(bit, jars)))]
+    const of = name ?? (left.length === 1 ? left[0]!.name : null)
+    return [{ own: of === null ? text : `${of}, ${text}`, name, isDenied, isAlone: true }]
   })
   const names = told.flatMap(({ name, isDenied }) => (name === null || isDenied ? [] : [name]))
   const kept = told.filter(({ isDenied }) => !isDenied)

@@ -13,7 +13,11 @@ const BOTH: readonly (readonly [shelf: Shelf, text: string, reads: readonly stri
   ['lemon', 'shook it, and it’s cloudy', ['/jar shake lemon', '/trouble cloudy jar:lemon']],
   ['lemon', 'show the lemon and remind me on sunday', ['/jar show lemon', '/jar later lemon until:sunday']],
   ['lemon_ginger', 'shook the ginger and how strong is it', ['/jar shake ginger', '/jar show ginger']],
-  ['lemon_bottled', 'opened a bottle and it’s far too sweet', ['/bottles lemon opened:1', '/trouble too sweet jar:lemon']],
+  [
+    'lemon_bottled',
+    'opened a bottle and it’s far too sweet',
+    ['/bottles lemon opened:1', '/trouble too sweet jar:lemon'],
+  ],
   ['lemon_bottled', 'gave away one bottle and print the label', ['/bottles lemon given:1', '/jar label lemon']],
   [
     'lemon_sweetened',

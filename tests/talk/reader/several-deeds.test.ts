@@ -68,7 +68,7 @@ const BOTH: readonly (readonly [shelf: Shelf, text: string, reads: readonly stri
     "shook the lemon but the ginger isn't right, it has gone mouldy",
     ['/jar shake lemon', '/trouble mould jar:ginger'],
   ],
-  ['lemon_ginger', 'shook the lemon, not the ginger, it has mould', ['/jar shake lemon', '/trouble mould']],
+  ['lemon_ginger', 'shook the lemon, not the ginger, it has mould', ['/jar shake lemon', '/trouble mould jar:ginger']],
 ]
 
 it.each(BOTH)('%s: %s', async (shelf, text, reads) => {
