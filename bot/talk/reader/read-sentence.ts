@@ -118,10 +118,9 @@ function readOnce(sentence: Sentence, text: string, knows: Knows): TalkReading {
   const isOpen = said !== undefined && knows.command === undefined
   const after = isOpen ? (correctedStart(sentence, said) ?? followUp(sentence, said)) : null
   if (after !== null) return after
-  const wished = knows.command === undefined ? jarWished(sentence, (said) => sentenceIn(said, knows)) : null
-  if (wished !== null) return wished
-  const alone = knows.command === undefined ? deedAlone(sentence) : null
-  if (alone !== null) return alone
+  const told =
+    knows.command === undefined ? (jarWished(sentence, (said) => sentenceIn(said, knows)) ?? deedAlone(sentence)) : null
+  if (told !== null) return told
   const plainly = knows.command === undefined ? askedPlainly(sentence) : null
   if (plainly !== null) return topic({ id: plainly, others: [] })
   const symptom = knows.command === undefined ? symptomIn(sentence) : null
