@@ -7,7 +7,6 @@ import type { Reply } from '../../chat/reply.ts'
 import { dangerActions, dangerCautions, expectDrinkableJar } from '../jar/known/jar-dangers.ts'
 import { kitchenOfJar } from '../jar/known/jar-kitchen.ts'
 import { jarNamed } from '../jar/known/jar-named.ts'
-import { nextActions, nextSaid } from '../jar/step/next-said.ts'
 import { measuredData } from '../reply/outcome-reply.ts'
 
 type Input = InputOf<'syrup'>
@@ -32,12 +31,12 @@ export async function expectedReply(input: Input, jar: Given<string>, context: C
   const values = { name, sweetener, filler, sugarG, waterMl, syrupG: isSyrup(expected) ? syrupG : null }
   return {
     headline: { group: 'headlines', key: 'syrup_expected', values },
-    under: [{ group: 'headlines', key: 'syrup_expected_of', values: targets }, ...nextSaid(view, context)],
+    under: [{ group: 'headlines', key: 'syrup_expected_of', values: targets }],
     table: [],
     sure: [],
     notes: [],
     cautions: dangerCautions([story]),
-    actions: [...dangerActions(view, context), ...nextActions(view, context)],
+    actions: dangerActions(view, context),
     data: {
       jar: name,
       expected: { sweetener, filler: filler ?? 'water', ...measuredData({ sugarG, waterG, waterMl }), ...targets },

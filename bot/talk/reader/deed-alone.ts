@@ -6,6 +6,7 @@ import type { CallRead, TalkReading } from '../frames/reading.ts'
 import type { ConceptSpan } from '../lexicon/concepts.ts'
 import type { Concept } from '../lexicon/lexicon.ts'
 import { isToldNow } from './is-told.ts'
+import { jarWished } from './jar-wished.ts'
 
 /** A deed, the jars that it can be of, what it needs beside the jar, and what stands for that where the jar is not there yet. */
 interface Deed {
@@ -101,7 +102,7 @@ function deedOf(deed: Deed, { bits }: Sentence, running: readonly TalkJar[]): De
 }
 
 /** `Bottled it`, `gave them away`: a deed and nothing else, of the one jar that it can be of, else of the one that there is. */
-export function deedAlone(sentence: Sentence): TalkReading | null {
+function deedAlone(sentence: Sentence): TalkReading | null {
   const { bits, jars, typed, has } = sentence
   const running = jars.filter((jar) => !isOver(jar))
   const words = wordsFrom(typed)
@@ -131,3 +132,7 @@ export function deedAlone(sentence: Sentence): TalkReading | null {
     leftOut: [],
   }
 }
+
+/** What is wished, or told as done, of a jar that no word names. */
+export const jarTold = (sentence: Sentence, read: (said: string) => Sentence): TalkReading | null =>
+  jarWished(sentence, read) ?? deedAlone(sentence)

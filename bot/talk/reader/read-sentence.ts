@@ -25,6 +25,7 @@ import {
 } from './asked-of-handbook.ts'
 import { askedPlainly, isFreezingAsked } from './asked-plainly.ts'
 import { isOfMethanol, isTakenBySomebody } from './danger-asked.ts'
+import { jarTold } from './deed-alone.ts'
 import { deedOrPlan } from './deed-or-plan.ts'
 import { deniedReading } from './denied-symptom.ts'
 import { eitherOf } from './either-of.ts'
@@ -33,7 +34,6 @@ import { entryOfClause, type FindEntry } from './entry-of-clause.ts'
 import { isDeedRead, isDeedTold } from './frame-reading.ts'
 import { hiddenDanger, hiddenPlant } from './hidden-danger.ts'
 import { isAsked } from './is-told.ts'
-import { jarWished } from './jar-wished.ts'
 import { partTaken } from './part-taken.ts'
 import { placeUnknown } from './place-unknown.ts'
 import { otherwiseOf, topic } from './read-otherwise.ts'
@@ -118,8 +118,7 @@ function readOnce(sentence: Sentence, text: string, knows: Knows): TalkReading {
   const isOpen = said !== undefined && knows.command === undefined
   const after = isOpen ? (correctedStart(sentence, said) ?? followUp(sentence, said)) : null
   if (after !== null) return after
-  const told =
-    knows.command === undefined ? (jarWished(sentence, (said) => sentenceIn(said, knows)) ?? deedAlone(sentence)) : null
+  const told = knows.command === undefined ? jarTold(sentence, (said) => sentenceIn(said, knows)) : null
   if (told !== null) return told
   const plainly = knows.command === undefined ? askedPlainly(sentence) : null
   if (plainly !== null) return topic({ id: plainly, others: [] })
