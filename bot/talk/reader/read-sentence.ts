@@ -29,7 +29,6 @@ import { jarTold } from './deed-alone.ts'
 import { deedOrPlan } from './deed-or-plan.ts'
 import { deniedReading } from './denied-symptom.ts'
 import { eitherOf } from './either-of.ts'
-import { deedAlone } from './deed-alone.ts'
 import { entryOfClause, type FindEntry } from './entry-of-clause.ts'
 import { isDeedRead, isDeedTold } from './frame-reading.ts'
 import { hiddenDanger, hiddenPlant } from './hidden-danger.ts'
@@ -114,9 +113,8 @@ function readOnce(sentence: Sentence, text: string, knows: Knows): TalkReading {
     return 'entry' in accident ? topic({ id: accident.entry, others: [] }) : symptomReading(sentence, accident.symptom)
   if (knows.command === undefined && isGlassInside(text)) return symptomReading(sentence, 'broken_glass')
   if (knows.command === undefined && isFreezingAsked(sentence)) return topic({ id: 'freezes', others: [] })
-  const { said } = knows
-  const isOpen = said !== undefined && knows.command === undefined
-  const after = isOpen ? (correctedStart(sentence, said) ?? followUp(sentence, said)) : null
+  const said = knows.command === undefined ? knows.said : undefined
+  const after = said === undefined ? null : (correctedStart(sentence, said) ?? followUp(sentence, said))
   if (after !== null) return after
   const told = knows.command === undefined ? jarTold(sentence, (said) => sentenceIn(said, knows)) : null
   if (told !== null) return told

@@ -11,7 +11,7 @@ const QUESTIONS: Readonly<Record<string, string>> = {
   given: 'How many bottles?',
   opened: 'How many bottles?',
   where: 'Where is it now?',
-  sugar: 'How much sugar?',
+  'jar add sugar': 'How much sugar?',
   fining: 'What was it fined with?',
   infusion: 'How much infusion have you got?',
   jar: 'Which jar is it?',
@@ -119,8 +119,8 @@ export const talkSentences = {
 const typeThis = (line: string | null): string => (line === null ? '' : ` You can type: ${line}`)
 
 export const talkProblems: Written<TalkProblems> = {
-  talk_lacks: ({ option, line, other }) =>
-    `${QUESTIONS[option] ?? `What’s the ${option.replaceAll('-', ' ')}?`}${typeThis(line)}${other === null ? '' : ` or ${other}`}`,
+  talk_lacks: ({ command, option, line, other }) =>
+    `${QUESTIONS[`${command} ${option}`] ?? QUESTIONS[option] ?? `What’s the ${option.replaceAll('-', ' ')}?`}${typeThis(line)}${other === null ? '' : ` or ${other}`}`,
   talk_which_jar: ({ names, line }) =>
     names.length === 0
       ? `Which jar is it?${typeThis(line)}`
