@@ -101,6 +101,7 @@ async function questionHeard(reading: Extract<TalkReading, { kind: 'question' }>
         line: ofJar === undefined ? null : written(ofJar),
         reminders: all === undefined ? null : written(all),
         moves: all?.options.time !== undefined,
+        isMeant: about.isMeant === true,
       }
       return asked('reminders', { ...question, problem: 'talk_one_reminder', values }, null, run.map(written))
     }

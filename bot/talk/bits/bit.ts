@@ -1,4 +1,4 @@
-import type { JarEntry } from '../../../core/jar/entry/entry.ts'
+import type { HappeningKind, JarEntry } from '../../../core/jar/entry/entry.ts'
 import type { CalendarDay } from '../../../core/quantity/quantities.ts'
 import type { TypedText } from '../../../core/quantity/read/tokens.ts'
 import type { ConceptSpan } from '../lexicon/concepts.ts'
@@ -69,6 +69,15 @@ export const bit = (
   ...more,
 })
 
+/** An entry of a jar, as it was typed. */
+export interface ToldEntry {
+  readonly seq: number
+  readonly kind: HappeningKind
+  /** A day in ISO form. */
+  readonly day: string
+  readonly typed: readonly (readonly [option: string, text: string])[]
+}
+
 /** A jar as a sentence may speak of it. */
 export interface TalkJar {
   readonly id: string
@@ -85,6 +94,8 @@ export interface TalkJar {
   readonly strengthPercent: () => number | null
   /** The spirit that it was started with, as it was typed; null where none was. */
   readonly spiritTyped: string | null
+  /** What stands of its entries, the oldest first. */
+  readonly told: () => readonly ToldEntry[]
 }
 
 /** What is known beside the sentence. */

@@ -37,7 +37,7 @@ function dateAt({ typed, today, spans }: Around, at: number): Bit | null {
   }
   if (
     wordAt(typed, at) === 'the' &&
-    /^(?:sun|rest|end|start|beginning|middle|last|next|few)$/.test(wordAt(typed, at + 1)) &&
+    /^(?:sun|rest|end|start|beginning|middle|last|next|few|one)$/.test(wordAt(typed, at + 1)) &&
     !/^(?:end|start|beginning|middle)$/.test(wordAt(typed, at + 1))
   )
     return null

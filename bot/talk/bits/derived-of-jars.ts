@@ -1,9 +1,10 @@
 import { wordsFrom } from '../../../core/quantity/read/tokens.ts'
 import { type Concept, DEEDS, type Derived } from '../lexicon/lexicon.ts'
 import type { Sentence, TalkJar } from './bit.ts'
-import { isOver, jarsNamed } from './jars-of.ts'
+import { isOver, jarsNamed, jarsOf } from './jars-of.ts'
 import { isPieceOut } from './lifted-out.ts'
 import { isNextAsked } from './next-asked.ts'
+import { placedNames } from './placed-name.ts'
 import { isReadyAsked } from './ready-asked.ts'
 
 /** Deeds that are still to come. */
@@ -14,6 +15,19 @@ const ORDERED = /^(?:pour|tip|mix|blend|combine|merge|join|unisci|mescola|versa)
 
 const MORE_TIME =
   /^(?:(?:i ll|ill|i|lets|let|we|please|just|ok) )*(?:give|leave|let|keep|lascia\p{L}*|do|dai|diamo)\b.* (?:another|one more|un altr[oa]|ancora un[oa]?) (?:day|week|fortnight|month|giorno|settimana|mese)\b|\b(?:needs?|wants?|could do with) (?:another|one more) (?:day|week|fortnight|month)\b/u
+/** `The vanilla out of the ginger`: a plant of a jar that is named, which is not all that is in it. */
+function isOutOfNamed(sentence: Pick<Sentence, 'bits' | 'typed'>, running: readonly TalkJar[]): boolean {
+  const names = placedNames(sentence, 'out_of')
+  const [jar] = names.flatMap((bit) => jarsOf(bit, running))
+  const isAll = (ids: readonly string[]): boolean =>
+    jar !== undefined && jar.plants.length === 1 && ids.some((id) => jar.plants.includes(id))
+  return (
+    names.length > 0 &&
+    sentence.bits.some(
+      (bit) => bit.kind === 'plant' && bit.role !== 'gone' && !names.includes(bit) && !isAll(bit.ids ?? []),
+    )
+  )
+}
 
 /** From here on no strength of a liquid is one that is wished, % vol, and how near one has to be that is read of a jar. */
 const READ = { least: 45, near: 6 } as const
@@ -50,6 +64,7 @@ export function derivedOfJars({
           plants.some((id) => ids?.includes(id)),
       ),
   )
+  const isOutOf = says('took_out') && isOutOfNamed({ bits, typed }, running)
   const isMixed = running.some(({ stage, plants }) => stage === 'steeping' && plants.length > 1)
   const isPiece = isMixed && isPieceOut(typed.tokens)
   const isRated = bits.some(({ kind }) => kind === 'rating') && running.length > 0
@@ -64,16 +79,19 @@ export function derivedOfJars({
   const isNo = says('denial') || says('no') || says('be_quiet')
   // `Give the sloe another week`: no reminder till then.
   const isGiven = named.length === 1 && MORE_TIME.test(wordsFrom(typed)) && !says('asking') && !AHEAD.some(says)
+  // `Put 50 ml of vodka in the ginger`: of a jar, whether there is one or not.
+  const isIntoJar = running.length > 0 && (says('added') || says('topped_up')) && !says('started')
   return [
     ...(isGiven ? (['given_time'] as const) : []),
     ...(says('syrup') && !isDeed && isMeasuredAnew(bits, named[0]?.jar) ? (['measured_anew'] as const) : []),
+    ...(isIntoJar && placedNames({ typed, bits }, 'into').length > 0 ? (['into_jar'] as const) : []),
     ...(isAhead ? (['deed_ahead'] as const) : []),
     ...(says('away') && running.length > 0 ? (['away_now'] as const) : []),
     ...(says('this_week') && isNo && !says('shook') ? (['not_this_week'] as const) : []),
     ...(says('strained') && isPast ? (['refiltered'] as const) : []),
     ...(isSugared && says('put_in') && told?.stage === 'strained' ? (['syrup_in'] as const) : []),
     ...((says('united') || isOrdered) && isPair ? (['two_jars'] as const) : []),
-    ...((says('took_out') && isPart) || isPiece ? (['part_of_jar'] as const) : []),
+    ...((says('took_out') && isPart) || isPiece || isOutOf ? (['part_of_jar'] as const) : []),
     ...(says('stands') && says('place_word') ? (['housed'] as const) : []),
     ...(says('bottles_left') && !says('what_is_on') && (told?.stage === 'resting' || told?.stage === 'ready')
       ? (['bottles_of_jar'] as const)

@@ -12,6 +12,8 @@ const COLOURS = /^(?:orange|lime|peach|plum|cherry|rose|violet|arancione|rosa|vi
 
 function isColour({ typed, spans }: Around, at: number): boolean {
   if (!COLOURS.test(wordAt(typed, at)) || !COLOUR_AFTER.test(wordAt(typed, at - 1))) return false
+  // `3 cloves to orange peel`.
+  if (wordAt(typed, at - 1) === 'to' && spans.some(({ concept }) => concept === 'added')) return false
   const before = [at - 1, at - 2, at - 3].map((place) => wordAt(typed, place))
   return (
     before.some((word) => /^(?:turned|gone|went|goes|going|diventato|colou?r|colore|from|to|red|green)$/.test(word)) ||

@@ -15,6 +15,7 @@ import { withoutPlaceItself } from './place-itself.ts'
 import { misspeltAt } from './plant-bits.ts'
 import { withRoles } from './roles.ts'
 import { spansMeant } from './spans-meant.ts'
+import { startedThen } from './started-then.ts'
 import { toldOfJar } from './told-of-jar.ts'
 import { weighTogether } from './weigh-together.ts'
 import { withoutLikeness, withoutShorter } from './without-likeness.ts'
@@ -46,7 +47,11 @@ export function sentenceIn(text: string, { lexicons, jars, today }: Surroundings
             (span.concept === 'tasted' || to - from > 1 || isWithTheOther(typed.tokens, from)),
         )),
   )
-  const spans = [...meant, ...toldOfJar({ typed, bits: read, jars, spans: meant })]
+  const spans = [
+    ...meant,
+    ...toldOfJar({ typed, bits: read, jars, spans: meant }),
+    ...startedThen({ typed, bits: read, spans: meant }),
+  ]
   const around = { typed, lexicon, spans, jars, today }
   const bits = withRoles(around, isForgiving ? withMisspelt(around, read) : read)
   const concepts = [...spans.map(({ concept }) => concept), ...derivedFrom(bits, jars)]

@@ -1,4 +1,4 @@
-import type { Token } from '../../../core/quantity/read/tokens.ts'
+import { type Token, wordsFrom } from '../../../core/quantity/read/tokens.ts'
 import { onlyBit } from './amount-slots.ts'
 import type { Fill } from './plant-slots.ts'
 
@@ -54,11 +54,13 @@ export const bottleCount: Fill = ({ bits, typed }) => {
     ({ kind, value }) => kind === 'bare' && Number.isInteger(value) && value >= 1 && value <= MOST_GIVEN,
   )
   if (bare !== undefined) return onlyBit(bare)
-  const isOne = typed.tokens.some(({ text }) => /^(?:one|una|uno)$/.test(text))
+  const isOne = typed.tokens.some(({ text }) => /^(?:one|another|una|uno)$/.test(text))
   // `Handed a raspberry to the vicar`.
   const isArticle = bits.some(
     ({ kind, from }) =>
       (kind === 'plant' || kind === 'jar') && /^(?:a|an|another|un)$/.test(typed.tokens[from - 1]?.text ?? ''),
   )
-  return isOne || isArticle ? { text: '1', bits: [] } : null
+  // `Drank one and another one`.
+  const more = /\bone and (?:then )?another\b|\buna e (?:poi )?un[’' ]?altra\b/.test(wordsFrom(typed)) ? 1 : 0
+  return isOne || isArticle ? { text: String(1 + more), bits: [] } : null
 }

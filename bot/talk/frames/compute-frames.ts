@@ -49,7 +49,7 @@ export const computeFrames: readonly Frame[] = [
       freezes: -2,
       recipe_told: 2,
       amounts_planned: 1,
-      several_planned: 3,
+      ...{ several_planned: 3, log_start: -3, started: -3 },
       costs: -2,
       things_alone: 3,
       as_needed: 2,

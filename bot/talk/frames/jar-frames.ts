@@ -234,7 +234,7 @@ export const jarFrames: readonly Frame[] = [
       own_jar: -2,
     },
     wants: ['started', 'added', 'log_start'],
-    bars: ['wish', 'second_go', 'on_fruit'],
+    bars: ['wish', 'second_go', 'on_fruit', 'into_jar'],
     slots: [
       { option: 'name', takes: 'name_told' },
       { option: 'of', takes: 'plants', needed: true },

@@ -1,5 +1,7 @@
 import type { Bit, Sentence, TalkJar } from '../bits/bit.ts'
 import { isOver, jarsOf } from '../bits/jars-of.ts'
+import { placedNames, type Way } from '../bits/placed-name.ts'
+import { unknownName } from '../bits/unknown-name.ts'
 import { withoutNewName } from './new-name.ts'
 
 /** The jar that a sentence means: its name, or those that it may be. */
@@ -25,6 +27,39 @@ const FITTING: Readonly<Record<string, readonly Stage[]>> = {
   'jar split': ['steeping', 'strained', 'sweetened'],
   'jar add': ['steeping', 'strained', 'sweetened'],
   again: ['emptied', 'ready', 'resting', 'sweetened', 'discarded'],
+}
+
+/** Deeds that tell of their jar by what something goes into, or comes out of. */
+const WAYS: Readonly<Record<string, Way>> = {
+  'jar add': 'into',
+  'jar sweeten': 'into',
+  'jar strain': 'out_of',
+  'jar take-out': 'out_of',
+  'jar split': 'out_of',
+}
+
+/** Deeds that are told of the jar they name, and never of another. */
+const NAMED_ONLY: ReadonlySet<string> = new Set([
+  ...['jar shake', 'jar strain', 'jar sweeten', 'jar filter', 'jar bottle', 'jar taste', 'jar add', 'jar open'],
+  ...['bottles', 'jar take-out', 'jar split', 'jar note'],
+])
+
+/** The jar that something goes into or comes out of, by its name: where no jar goes by it, the name as it was said. */
+function placedJar(sentence: Sentence, command: string, fitting: readonly TalkJar[]): JarsMeant | null {
+  const way = WAYS[command]
+  const names = way === undefined ? [] : placedNames(sentence, way)
+  const [first] = names
+  if (first === undefined) return null
+  const running = sentence.jars.filter((jar) => !isOver(jar))
+  const each = names.map((bit) => jarsOf(bit, running)).filter((all) => all.length > 0)
+  const all = [...new Set(each.flat())]
+  const inAll = all.filter((jar) => each.every((those) => those.includes(jar)))
+  const meant = inAll.length > 0 ? inAll : all
+  const able = meant.filter((jar) => fitting.includes(jar))
+  const [only, another] = able.length > 0 ? able : meant
+  if (only === undefined) return { text: first.text.toLowerCase(), bits: names, choices: [] }
+  if (another === undefined) return { text: only.name, bits: names, choices: [] }
+  return { text: null, bits: names, choices: (able.length > 0 ? able : meant).map(({ name }) => name) }
 }
 
 const MONTHS = 'january february march april may june july august september october november december'.split(' ')
@@ -58,11 +93,13 @@ function moreOfSame(bits: readonly Bit[], typed: Sentence['typed'], jars: readon
 export function jarsMeant(sentence: Sentence, command: string): JarsMeant {
   const { bits, typed, jars } = command === 'jar rename' ? withoutNewName(sentence) : sentence
 
-  const byName = bits.find(({ kind }) => kind === 'jar')
-  if (byName !== undefined) return { text: byName.text, bits: [byName], choices: [] }
   const stages = FITTING[command]
   const running = jars.filter((jar) => (command === 'again' ? true : !isOver(jar)))
   const fitting = stages === undefined ? running : running.filter(({ stage }) => stages.includes(stage))
+  const placed = placedJar(sentence, command, fitting)
+  if (placed !== null) return placed
+  const byName = bits.find(({ kind }) => kind === 'jar')
+  if (byName !== undefined) return { text: byName.text, bits: [byName], choices: [] }
   const plants = bits.filter(
     ({ kind, role, with: place }) =>
       kind === 'plant' && role !== 'left_out' && (place === undefined || command !== 'jar add'),
@@ -82,6 +119,8 @@ export function jarsMeant(sentence: Sentence, command: string): JarsMeant {
   const [plant] = plants
   if (plant !== undefined && command !== 'jar add')
     return { text: plant.text.toLowerCase(), bits: [plant], choices: [] }
+  const unknown = NAMED_ONLY.has(command) && running.length > 0 ? unknownName(sentence, command) : null
+  if (unknown !== null) return { text: unknown, bits: [], choices: [] }
   if (fitting.length === 1) return { text: fitting[0]!.name, bits: [], choices: [] }
   return { text: null, bits: [], choices: (fitting.length > 0 ? fitting : running).map(({ name }) => name) }
 }

@@ -2,7 +2,10 @@ import { wordAt } from '../../../core/quantity/read/tokens.ts'
 import type { Bit, Sentence } from '../bits/bit.ts'
 import { isOver, jarsOf } from '../bits/jars-of.ts'
 import { isPieceOut, staysIn } from '../bits/lifted-out.ts'
+import { placedNames } from '../bits/placed-name.ts'
+import { unknownName } from '../bits/unknown-name.ts'
 import { onlyBit } from './amount-slots.ts'
+import { jarsMeant } from './jars-meant.ts'
 import { type Fill, plantText } from './plant-slots.ts'
 
 /** How much was poured off: the volume that is said, whatever it stands beside. */
@@ -68,9 +71,24 @@ function partIn({
   return isPiece ? { plants: [], jar: only.name } : null
 }
 
+/** `The chilli out of the ginger`: what comes out, and of which jar, whatever is in it; null where no jar is named so. */
+function outOfNamed(sentence: Sentence): readonly Bit[] | null {
+  const names = placedNames(sentence, 'out_of')
+  const { typed, spans, bits } = sentence
+  const others = bits.filter(
+    (bit) =>
+      bit.kind === 'plant' &&
+      bit.role !== 'gone' &&
+      !names.includes(bit) &&
+      !staysIn(typed.tokens, bit) &&
+      !isOfOtherClause({ typed, spans }, bit),
+  )
+  return names.length > 0 && others.length > 0 ? others : null
+}
+
 export const plantsInside: Fill = (sentence) => {
-  const part = partIn(sentence)
-  if (part === null || part.plants.length === 0) return null
+  const part = { plants: outOfNamed(sentence) ?? partIn(sentence)?.plants ?? [] }
+  if (part.plants.length === 0) return null
   const amounts = part.plants.flatMap(({ with: place }) => (place === undefined ? [] : [sentence.bits[place]!]))
   const { bits, typed } = sentence
   const texts = part.plants.map((plant) => {
@@ -83,9 +101,15 @@ export const plantsInside: Fill = (sentence) => {
 /** `A chilli` of several. */
 const ONE = /^(?:an?|un[oa]?)$/
 
-export const jarOfPart: Fill = (sentence) => {
+export const jarOfPart: Fill = (sentence, command) => {
+  if (outOfNamed(sentence) !== null) {
+    const { text, bits, choices } = jarsMeant(sentence, command)
+    return text === null ? { text: '', bits, choices } : { text, bits }
+  }
   const part = partIn(sentence)
   if (part === null) return null
+  const unknown = unknownName(sentence, command)
+  if (unknown !== null) return { text: unknown, bits: [] }
   const names = sentence.bits.filter(
     (bit) =>
       !part.plants.includes(bit) &&

@@ -71,5 +71,5 @@ export type QuestionAbout =
   | { readonly kind: 'wish_of_what' }
   /** What is said not to be wrong with it. */
   | { readonly kind: 'not_so'; readonly symptom: SymptomId }
-  /** A reminder that there is none of; the choices are what there is instead. */
-  | { readonly kind: 'one_reminder' }
+  /** A reminder that there is none of, or what is only meant to be done; the choices are what there is instead. */
+  | { readonly kind: 'one_reminder'; readonly isMeant?: true }

@@ -76,9 +76,9 @@ const wishedStrength: Fill = (sentence) => {
   return onlyBit(bits.find((bit) => bit.kind === 'strength' && !liquids.some((each) => each.strength === bit)))
 }
 
-/** `another lemon`. */
-const isMore = ({ typed }: Sentence, { from }: Bit): boolean =>
-  /^(?:another|altro|altra|extra)$/.test(typed.tokens[from - 1]?.text ?? '')
+/** `A vanilla pod`, `another lemon`: one of it. */
+const isOneOf = ({ typed }: Sentence, { from }: Bit): boolean =>
+  /^(?:an?|un|uno|una|another|altro|altra|extra)$/.test(typed.tokens[from - 1]?.text ?? '')
 
 /** How each option's words are found. */
 export const fills: Readonly<Record<SlotKind, Fill>> = {
@@ -105,13 +105,13 @@ export const fills: Readonly<Record<SlotKind, Fill>> = {
     const more =
       others.length > 0
         ? others
-        : sentence.bits.filter((bit) => isPlant(bit) && (bit.with !== undefined || isMore(sentence, bit)))
+        : sentence.bits.filter((bit) => isPlant(bit) && (bit.with !== undefined || isOneOf(sentence, bit)))
     if (more.length === 0) return null
     const amounts = more.flatMap(({ with: place }) => (place === undefined ? [] : [sentence.bits[place]!]))
     return {
       text: more
         .map((each) =>
-          each.with === undefined && isMore(sentence, each)
+          each.with === undefined && isOneOf(sentence, each)
             ? `1 ${each.text.toLowerCase()}`
             : plantText(sentence.bits, each, sentence.typed),
         )

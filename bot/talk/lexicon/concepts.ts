@@ -6,6 +6,8 @@ export interface ConceptSpan {
   readonly concept: Concept
   readonly from: number
   readonly to: number
+  /** Pieces within it that any word may stand at. */
+  readonly gaps?: readonly number[]
 }
 
 type Pattern = readonly string[]
@@ -70,19 +72,34 @@ function endOf(tokens: readonly Token[], at: number, pattern: Pattern, part = 0)
   return null
 }
 
+/** The pieces that stand in the gaps of a pattern that holds. */
+function gapsOf(tokens: readonly Token[], from: number, pattern: Pattern): readonly number[] {
+  let at = from
+  return pattern.flatMap((wanted, part) => {
+    if (wanted !== GAP) {
+      at++
+      return []
+    }
+    const begin = at
+    while (endOf(tokens, at, pattern, part + 1) === null) at++
+    return Array.from({ length: at - begin }, (_, more) => begin + more)
+  })
+}
+
 /** Every concept of a language in a sentence; of several phrases of one concept at one place the longest. */
 export function conceptsIn(tokens: readonly Token[], lexicon: Lexicon): readonly ConceptSpan[] {
   const { byWord, byStem } = indexOf(lexicon)
   const found: ConceptSpan[] = []
   tokens.forEach(({ text }, at) => {
-    const longest = new Map<Concept, number>()
+    const longest = new Map<Concept, { readonly to: number; readonly pattern: Pattern }>()
     const look = (concept: Concept, pattern: Pattern): void => {
       const to = endOf(tokens, at, pattern)
-      if (to !== null && to > (longest.get(concept) ?? at)) longest.set(concept, to)
+      if (to !== null && to > (longest.get(concept)?.to ?? at)) longest.set(concept, { to, pattern })
     }
     for (const [concept, pattern] of byWord.get(text) ?? []) look(concept, pattern)
     for (const [stem, concept, pattern] of byStem) if (text.startsWith(stem)) look(concept, pattern)
-    for (const [concept, to] of longest) found.push({ concept, from: at, to })
+    for (const [concept, { to, pattern }] of longest)
+      found.push({ concept, from: at, to, ...(pattern.includes(GAP) && { gaps: gapsOf(tokens, at, pattern) }) })
   })
   return found
 }

@@ -20,7 +20,7 @@ export const deedsInItalian = {
   bottle: `imbottigliare, imbottiglio`,
   tasted: `assaggiato, assaggiata, provato, provata, ho assaggiato, assaggio, voto, do, gli do, le do, punteggio, stelle, su 5, su cinque`,
   added: `aggiunto, aggiunta, messo, messa, ho messo, ho aggiunto, buttato dentro, aggiunti, aggiunte, messi, messe`,
-  opened: `fatto|fatta|fatti|fatte fuori ~ bottiglia|bottiglie, scolato|scolata|scolati|scolate, bevuto|bevuta|bevuti|bevute|finito ~ bottiglia|bottiglie, iniziato|iniziata|cominciato|cominciata ~ bottiglia, aperta una, aperte, stappata la prima, aperta la prima, stappate, aperte, ho stappato, aperto, aperta, ho aperto, stappato, stappata`,
+  opened: `bevuto|bevuta|bevute|bevuti una|uno|due|tre|quattro, fatto|fatta|fatti|fatte fuori ~ bottiglia|bottiglie, scolato|scolata|scolati|scolate, bevuto|bevuta|bevuti|bevute|finito ~ bottiglia|bottiglie, iniziato|iniziata|cominciato|cominciata ~ bottiglia, aperta una, aperte, stappata la prima, aperta la prima, stappate, aperte, ho stappato, aperto, aperta, ho aperto, stappato, stappata`,
   emptied: `ultima goccia, ultimo goccio, ultimo bicchiere, finito, finita, bevuto tutto, vuoto, vuota, svuotato, non ce n e piu, regalato tutto, e finito`,
   threw_out: `buttato, buttata, buttare, butto via, butta via, ho buttato, gettato, gettare, buttiamo, buttalo, lo butto, versato nel lavandino, nel lavandino`,
   started: `pelato|sbucciato|affettato|tagliato|grattugiato|schiacciato ~ in|nel|nello|nell, coperto, coperta, coperti, coperte, ricoperto, ricoperti, cominciato, iniziato, messo a macerare, messo in infusione, ho iniziato, ho cominciato, avviato, preparato, messi in infusione, messe in infusione, ho preparato, ho fatto partire`,

@@ -305,6 +305,7 @@ export type Derived =
   | 'bottles_of_jar'
   | 'for_bottles'
   | 'asked_of_jar'
+  | 'into_jar'
 
 /**
  * The words of a language, as data. Phrases are joined with commas, in lower case and without accents and apostrophes; `*` stands

@@ -6,7 +6,7 @@ import type { Bit, Sentence, TalkJar } from '../bits/bit.ts'
 import { isOver, jarsNamed, jarsOf } from '../bits/jars-of.ts'
 import type { CallRead, TalkReading } from '../frames/reading.ts'
 import type { Remembered } from './remembered.ts'
-import { callReading, numbersOf } from './rule.ts'
+import { callReading, digitsOf, numbersOf } from './rule.ts'
 
 /** That something was told or written wrongly. */
 const WRONG =
@@ -58,19 +58,26 @@ function ofText({ bits }: Sentence, number: Bit, jar: TalkJar): string | null {
   return `${number.text} ${plant.text.toLowerCase()}`
 }
 
+/** Whether a number that does not hold stands in what was typed of the plants that went in. */
+function isOfStart(sentence: Sentence, holding: readonly Bit[], jar: TalkJar): boolean {
+  const of = jar.told()[0]?.typed.find(([option]) => option === 'of')?.[1] ?? ''
+  const wrong = numbersOf(sentence).filter((bit) => !holding.includes(bit))
+  return wrong.length === 0 || wrong.some((bit) => of.split(/[^\d.,]+/).includes(digitsOf(bit)))
+}
+
 function spiritText({ bits }: Sentence, number: Bit, { step }: Remembered): string {
   const said = bits.find(({ kind }) => kind === 'strength')
   const was = step?.command === 'jar start' ? /\d+(?:[.,]\d+)?\s*%/.exec(step.options.spirit ?? '')?.[0] : undefined
   return [number.text, said?.text ?? was].filter((part) => part !== undefined).join(' ')
 }
 
-/** Whether a day that is told is the one the jar was started on. */
-function isItsDay({ bits, today }: Sentence, { startedOn }: TalkJar): boolean {
-  const day = bits.find(({ kind }) => kind === 'date')
-  if (day === undefined) return true
+/** Whether a day that is told, where one is, is this one, in ISO form. */
+export function isDayOf({ bits, today }: Sentence, day: string): boolean {
+  const told = bits.find(({ kind }) => kind === 'date')
+  if (told === undefined) return true
   const setting = { today, country: null }
-  if (isRefused(() => parseDate(day.text, setting, 'past'))) return false
-  return daysBetween(parseDate(day.text, setting, 'past'), dayFromIso(startedOn)) === 0
+  if (isRefused(() => parseDate(told.text, setting, 'past'))) return false
+  return daysBetween(parseDate(told.text, setting, 'past'), dayFromIso(day)) === 0
 }
 
 /**
@@ -93,13 +100,17 @@ export function correctedStart(sentence: Sentence, said: Remembered): TalkReadin
   if (number === undefined || another !== undefined || jar === null) return null
   const isSaid = bits.some(({ kind }) => kind === 'spirit')
   const isStarted = said.step?.command === 'jar start' && bits.some(({ kind }) => kind === 'strength')
+  // `500 g sugar not 510`: of no plant.
+  if (number.role === 'of_sugar' || number.role === 'of_water') return null
   // What was measured later is no spirit that was poured.
   const isSpirit = number.kind === 'volume' && (isSaid || isStarted)
   const isCount = number.kind === 'bare' || number.kind === 'mass'
   const of = isCount ? ofText(sentence, number, jar) : null
   if (of === null && !isSpirit) return null
+  // `The orange was at 82 not 84`: of what was read later.
+  if (isContrast && isCount && number.role !== 'of_plant' && !isOfStart(sentence, numbers, jar)) return null
   const amount = of === null ? { spirit: spiritText(sentence, number, said) } : { of }
   const call: CallRead = { command: 'jar correct', options: { jar: jar.name, entry: '1', ...amount } }
-  if (isItsDay(sentence, jar)) return callReading(call, 'record')
+  if (isDayOf(sentence, jar.startedOn)) return callReading(call, 'record')
   return { kind: 'question', call, about: { kind: 'told_or_asked' }, choices: [call], leftOut: [] }
 }

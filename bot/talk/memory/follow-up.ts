@@ -3,6 +3,7 @@ import { frames } from '../frames/frames.ts'
 import { prices } from '../frames/price-slots.ts'
 import type { CallRead, TalkReading } from '../frames/reading.ts'
 import { answered } from './answer-question.ts'
+import { toldRight } from './correct-entry.ts'
 import { correctedStep } from './correct-step.ts'
 import { costed } from './cost-rule.ts'
 import { earlier } from './earlier.ts'
@@ -104,6 +105,10 @@ const RULES: readonly Rule[] = [
 /** What was recorded is not changed by a word, but undone, or answered with what comes next. */
 const RECORDED = /^jar (?!list|tag|label)/
 
+/** `Opened one`, then `gave two to the choir`: each is told by itself. */
+const isOfBottles = ({ command, options }: CallRead): boolean =>
+  command === 'bottles' && (options.given ?? options.opened) !== undefined
+
 /** Settings, by the frames that hear of them. */
 const SET: ReadonlySet<string> = new Set(frames.flatMap(({ command, does }) => (does === 'set' ? [command] : [])))
 
@@ -117,6 +122,8 @@ const NEW = 4
 
 /** What a sentence means after what was said before; null where it stands by itself. Nothing is edited: a call is changed, and run again. */
 export function followUp(sentence: Sentence, said: Remembered): TalkReading | null {
+  const right = toldRight(sentence, said)
+  if (right !== null) return right
   const answer =
     earlier(sentence, said) ??
     shoppingFor(sentence, said) ??
@@ -137,7 +144,7 @@ export function followUp(sentence: Sentence, said: Remembered): TalkReading | nu
   // `Does 30 % freeze` is of no recipe of its own.
   const before = isOfStrengthAlone(call) ? lookedBack(sentence, said) : null
   if (before !== null) return before
-  const isRecorded = RECORDED.test(call.command) || SET.has(call.command)
+  const isRecorded = RECORDED.test(call.command) || SET.has(call.command) || isOfBottles(call)
   const isChangeable = !isRecorded || OF_JAR.test(call.command)
   for (const rule of isChangeable ? RULES : AFTER_STEP) {
     const reading = rule(sentence, call, said)

@@ -24,8 +24,9 @@ function formsOf(item: string, said: string): readonly string[] {
   const form = said.replace(AMOUNT, '').replace(LEAD, '').replace(BEHIND, '').trim()
   const isDescribed = form !== '' && form.split(/\s+/).every((word) => isDescriptor(word.toLowerCase()))
   const piece = name.split(/\s+/).at(-1) ?? ''
-  const inPieces = own === undefined && PIECES.test(piece) ? [`${form} ${piece}`] : []
   const whole = `${form} ${name}`
+  // A piece is only counted: `a cassia stick` without its number is no name.
+  const inPieces = own === undefined && amount !== '' && PIECES.test(piece) ? [`${form} ${piece}`] : []
   const named = isOneOf(form, name) ? [...inPieces, form] : isDescribed || isOneOf(whole, name) ? [whole] : []
   return named.map((plant) => `${amount} ${plant}`.trim().toLowerCase())
 }

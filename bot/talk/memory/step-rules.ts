@@ -1,25 +1,21 @@
 import { wordsFrom } from '../../../core/quantity/read/tokens.ts'
 import type { Bit, Sentence } from '../bits/bit.ts'
+import { isPastDay } from '../bits/past-day.ts'
 import type { CallRead, TalkReading } from '../frames/reading.ts'
 import { symptomIn } from '../frames/symptoms.ts'
 import type { Concept } from '../lexicon/lexicon.ts'
 import { withOption } from './change-call.ts'
+import { nameSaid } from './name-said.ts'
 import { isOf } from './plan-rules.ts'
 import type { Remembered } from './remembered.ts'
 import { callReading, type Rule } from './rule.ts'
 import { undoAsked, undoOf } from './undo-rule.ts'
 
-/** `start it and call it midwinter`: its name as it was typed. */
-export const NAMED = /\b(?:call(?:ed)? (?:it|that|this)?|named?|name it|chiamalo|chiamala)\s+(.+?)[.!]*$/i
-
 /** `I started it three weeks ago`: what was planned, on its day. */
 const STARTED = /^(?:i|we|ive|weve) (?:have )?(?:already )?(?:started|begun|began|made) (?:it|that|this)\b/
 
-/** A day that can only be over: `start it three days ago`, `l'ho iniziato ieri`. */
-const PAST = /^(?:yesterday|ieri|last|l altro ieri)\b|\b(?:ago|fa|scors[oa])$/
-
 const pastDay = (bits: readonly Bit[]): Bit | null => {
-  const days = bits.filter(({ kind, text }) => kind === 'date' && PAST.test(text))
+  const days = bits.filter(isPastDay)
   return days.length === 1 ? days[0]! : null
 }
 
@@ -39,7 +35,7 @@ export const begun: Rule = ({ has, bits, typed }, last, { offered }) => {
   const past = pastDay(bits)
   if (planned !== undefined && past !== null && isOfPlanned(bits, planned) && has('started') && !isUnsure(typed, has))
     return callReading(withOption(planned, 'when', past.text), 'record')
-  const name = NAMED.exec(typed.text)?.[1]?.trim()
+  const name = nameSaid(typed, past)
   const isAsked = has('denial') || typed.tokens.some(({ text }) => text === '?')
   const isOther = bits.some((bit) => bit !== past && (bit.kind !== 'date' || bit.text !== 'today'))
   if (!has('start_word') || isAsked || (isOther && name === undefined)) return null

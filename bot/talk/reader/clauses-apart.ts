@@ -6,6 +6,7 @@ import { symptomIn } from '../frames/symptoms.ts'
 import { type Concept, DEEDS } from '../lexicon/lexicon.ts'
 import { isOnlyWish } from '../memory/wish-of-nothing.ts'
 import { isToldNow } from './is-told.ts'
+import { newBatchBehind } from './new-batch.ts'
 
 /** What joins two things that are to be done. */
 const JOIN = /^(?:and|e|ed|then|poi|but|ma|also|anche|plus|[,;.!?])$/
@@ -122,6 +123,8 @@ export function clausesApart(text: string, surroundings: Surroundings): readonly
   const sentence = sentenceIn(text, surroundings)
   const answered = strainedAndAsked(sentence)
   if (answered !== null) return [answered]
+  const batch = newBatchBehind(sentence, surroundings)
+  if (batch !== null) return batch
   const cut = lastCut(sentence, surroundings)
   if (cut === null) return null
   const { typed } = sentence

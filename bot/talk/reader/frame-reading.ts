@@ -7,7 +7,7 @@ import { leftOutOf } from '../frames/left-out.ts'
 import type { CallRead, TalkReading } from '../frames/reading.ts'
 import type { FrameTried } from '../frames/score.ts'
 import { type Concept, DEEDS } from '../lexicon/lexicon.ts'
-import { isAsked, isToldNow } from './is-told.ts'
+import { isAhead, isAsked, isToldNow } from './is-told.ts'
 import { takenSpirit } from './taken-spirit.ts'
 import { twoDrinks } from './two-drinks.ts'
 import { unsizedBottles } from './unsized-bottle.ts'
@@ -83,6 +83,15 @@ export function readingOf(best: FrameTried, sentence: Sentence, isTyped = false)
       !isKeptAsked(frame.command)
     )
       return { kind: 'call', call: { command: 'jar show', options: { jar } }, leftOut, does: 'compute' }
+    const later = laterOf(call, sentence)
+    if (later !== null)
+      return {
+        kind: 'question',
+        call: later,
+        about: { kind: 'one_reminder', ...(!sentence.has('remind') && { isMeant: true as const }) },
+        choices: [later],
+        leftOut: [],
+      }
     return { kind: 'question', call, about: { kind: 'told_or_asked' }, choices: [call], leftOut }
   }
   const [number] = unused
@@ -108,6 +117,14 @@ function laterTime(call: CallRead, sentence: Sentence): CallRead | null {
   const { time } = call.options
   const other = time === undefined ? null : otherHalf(time, sentence)
   return other === null ? null : { ...call, options: { ...call.options, time: other } }
+}
+
+/** A jar is spoken of again on the day on which something is to be done to it; null where no such day is said. */
+function laterOf({ command, options: { jar } }: CallRead, sentence: Sentence): CallRead | null {
+  const day = sentence.bits.find(({ kind }) => kind === 'date')
+  if (!isAhead(sentence) || command === 'jar later' || jar === undefined || jar === 'all' || day === undefined)
+    return null
+  return { command: 'jar later', options: { jar, until: day.text } }
 }
 
 const ASKED_WITH: ReadonlySet<BitKind> = new Set(['spirit', 'sugar', 'water'])

@@ -18,6 +18,7 @@ export function isToldNow(sentence: Sentence, command: Path): boolean {
     return true
   if (sentence.typed.tokens[clause.to]?.text === '?' || within('asking')) return false
   if (ORDERED.has(command)) return true
+  if (isAhead(sentence)) return false
   if (within('log_start')) return !sentence.has('wish', 'hypothesis')
   return (
     sentence.has(...DEEDS, 'renamed', 'rated', 'syrup_in') &&
@@ -29,6 +30,24 @@ export function isToldNow(sentence: Sentence, command: Path): boolean {
 
 /** Asked of what was set: `did I ask you to remind me of the lemon on Friday?` */
 const ASKS_OF = /^(?:did|do|does|when|what|which|why|how|is|are|have|has|quando|che|cosa|perche|hai|ho|quali)$/
+/** A verb as it is said of what is still to be done: `add a vanilla pod on Friday`; `put` may be over. */
+const ORDER =
+  /^(?:add|pop|drop|stir|pour|move|shift|carry|take|strain|filter|sweeten|bottle|open|give|tip|moving|shifting|taking|adding|putting|straining|filtering|bottling|aggiungi|aggiungo|metti|metto|sposta|sposto|filtra|filtro|togli|tolgo|imbottiglia|imbottiglio)$/
+
+const DAY_OVER = /^(?:yesterday|today|ieri|oggi|last|l altro ieri)\b|\b(?:ago|fa|scors[oa])$|\d/
+
+/** Told of a day that is to come, or only asked to be reminded of: `remind me to add a clove on Sunday`, `move it to the shed on Friday`. */
+export function isAhead({ typed: { tokens }, spans, bits }: Sentence): boolean {
+  const deed = spans.find(({ concept }) => DEEDS.has(concept))
+  if (deed === undefined) return false
+  if (spans.some(({ concept, from }) => concept === 'remind' && from < deed.from)) return true
+  const first = tokens.findIndex(({ text }) => !/^(?:please|then|and|ok|so|im|i|am|we|are|were|poi|e)$/.test(text))
+  return (
+    ORDER.test(tokens[first]?.text ?? '') &&
+    tokens.slice(first, deed.from).every(({ text }) => !/^(?:[,;.:-]|and|e|then|poi)$/.test(text)) &&
+    bits.some(({ kind, text }) => kind === 'date' && !DAY_OVER.test(text.toLowerCase()))
+  )
+}
 
 /** `Before I went to work`, `prima di uscire`: when it was, behind what was done. */
 const AROUND = /^(?:before (?:i|we|it)|prima di|when (?:i|we)|quando|after i|dopo)$/

@@ -1,5 +1,6 @@
 import type { Sentence } from '../bits/bit.ts'
 import { isOver } from '../bits/jars-of.ts'
+import { placedNames } from '../bits/placed-name.ts'
 import { jarsMeant } from '../frames/jars-meant.ts'
 import type { CallRead, TalkReading } from '../frames/reading.ts'
 import { reminderFills } from '../frames/reminder-slots.ts'
@@ -57,6 +58,12 @@ function isOfNoJar({ typed: { tokens }, bits, spans }: Sentence, from: number): 
   })
 }
 
+/** `To add a clove to the ginger`: what no jar asks for by itself. */
+function isOfPuttingIn(sentence: Sentence): boolean {
+  const names = placedNames(sentence, 'into')
+  return names.length > 0 && sentence.bits.some((bit) => bit.kind === 'plant' && !names.includes(bit))
+}
+
 /**
  * A reminder of one thing, or for one hour of one day, which there is none of: what there is, as lines, and nothing is changed. Null
  * for what is a reminder of a jar for a day, and for those of every day.
@@ -72,12 +79,14 @@ function oneReminder(sentence: Sentence): TalkReading | null {
   const isOwn = has('own_jar')
   const isDuty = isOwn || spans.some(({ concept }) => DUTIES.includes(concept))
   const isNamed = deedAt(sentence, from) !== null || isOfNoJar(sentence, from)
+  const isPutIn = isOwn && isOfPuttingIn(sentence)
   const isOfOther = isNamed && !isDuty
   // Where no jar runs, a day says nothing of one, and all reminders are not held back over it.
   const isOfNothing = until !== null && !sentence.jars.some((each) => !isOver(each))
   const isOfHour = time !== null && (isOwn || until !== null)
-  if (!isOfOther && !isOfHour && !isOfNothing) return null
-  const jar = isOfOther || isOfNothing || until === null ? null : jarsMeant(sentence, 'jar later').text
+  if (!isOfOther && !isOfHour && !isOfNothing && !isPutIn) return null
+  const jar =
+    isOfOther || isOfNothing || until === null ? null : jarsMeant(sentence, isPutIn ? 'jar add' : 'jar later').text
   const isDay = until?.bits.some(({ kind }) => kind === 'date' || kind === 'span') === true
   const choices: readonly CallRead[] = [
     ...(jar !== null && isDay ? [{ command: 'jar later' as const, options: { jar, until: until.text } }] : []),

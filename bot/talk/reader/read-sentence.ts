@@ -5,7 +5,6 @@ import { sentenceIn } from '../bits/sentence.ts'
 import type { TalkReading } from '../frames/reading.ts'
 import { symptomDenied, symptomIn } from '../frames/symptoms.ts'
 import type { Hunch } from '../hunch/hunch.ts'
-import { correctedStart } from '../memory/correct-start.ts'
 import { followUp } from '../memory/follow-up.ts'
 import { ofJarSpokenOf } from '../memory/half-words.ts'
 import type { Remembered } from '../memory/remembered.ts'
@@ -33,6 +32,7 @@ import { entryOfClause, type FindEntry } from './entry-of-clause.ts'
 import { isDeedRead, isDeedTold } from './frame-reading.ts'
 import { hiddenDanger, hiddenPlant } from './hidden-danger.ts'
 import { isAsked } from './is-told.ts'
+import { jarNotThere } from './jar-not-there.ts'
 import { partTaken } from './part-taken.ts'
 import { placeUnknown } from './place-unknown.ts'
 import { otherwiseOf, topic } from './read-otherwise.ts'
@@ -84,9 +84,9 @@ function readPlainly(text: string, knows: Knows): TalkReading {
   }
   if (knows.command !== undefined) return byRules(reading, sentence, text, knows)
   const read = byRules(reading, sentence, text, knows)
-  const other = otherwiseOf(sentence, text, knows)
   const isOwn = read.kind === 'symptom' && isOwnTrouble(sentence, text)
-  return secondThought(read, knows.hunch(sentence, knows.said), isOwn ? { ...other, handbook: () => null } : other)
+  const other = { ...otherwiseOf(sentence, text, knows), ...(isOwn && { handbook: () => null }) }
+  return jarNotThere(secondThought(read, knows.hunch(sentence, knows.said), other), sentence)
 }
 
 function byRules(reading: TalkReading, sentence: Sentence, text: string, knows: Knows): TalkReading {
@@ -114,7 +114,7 @@ function readOnce(sentence: Sentence, text: string, knows: Knows): TalkReading {
   if (knows.command === undefined && isGlassInside(text)) return symptomReading(sentence, 'broken_glass')
   if (knows.command === undefined && isFreezingAsked(sentence)) return topic({ id: 'freezes', others: [] })
   const said = knows.command === undefined ? knows.said : undefined
-  const after = said === undefined ? null : (correctedStart(sentence, said) ?? followUp(sentence, said))
+  const after = said === undefined ? null : followUp(sentence, said)
   if (after !== null) return after
   const told = knows.command === undefined ? jarTold(sentence, (said) => sentenceIn(said, knows)) : null
   if (told !== null) return told

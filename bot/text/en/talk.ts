@@ -132,8 +132,10 @@ export const talkProblems: Written<TalkProblems> = {
   talk_which_reading: ({ lines }) => `I can read that in more than one way. Which do you mean: ${lines.join(' or ')}`,
   talk_number: ({ typed, line }) => `I don’t know what “${typed}” is for. Without it I’d read: ${line}`,
   talk_told: ({ line }) => `Shall I write that down? Say “yes”, or type: ${line}`,
-  talk_one_reminder: ({ jar, line, reminders, moves }) => {
-    const none = 'I can’t set a single reminder, so nothing’s changed.'
+  talk_one_reminder: ({ jar, line, reminders, moves, isMeant }) => {
+    const none = isMeant
+      ? 'I only write down what’s been done, so nothing’s changed.'
+      : 'I can’t set a single reminder, so nothing’s changed.'
     if (line !== null && jar !== null) return `${none} To hear about ${jar} that day, and not before: ${line}`
     if (reminders === null) return none
     return `${none} ${moves ? 'To move all of them' : 'Jars remind you by themselves'}: ${reminders}`

@@ -147,7 +147,7 @@ export interface StepMessages {
       jar_zone_assumed: { readonly zone: string }
       jar_not_measured: NotMeasured
       /** `at20`: what was read, brought to 20 °C; null where it was read there. */
-      jar_reading: { readonly abvPercent: Measured; readonly at20: Measured | null }
+      jar_reading: { readonly abvPercent: Measured; readonly read: Measured; readonly at20: Measured | null }
       /** A reading that is not taken, because what is dissolved hides more than is known of it. */
       jar_reading_hidden: HiddenStrength
       /** Of something animal, which a label names where the law lists it. */

@@ -54,6 +54,8 @@ export interface TalkProblems {
     readonly line: string | null
     readonly reminders: string | null
     readonly moves: boolean
+    /** Not asked to be reminded of, but told as still to be done. */
+    readonly isMeant: boolean
   }
   /** `step`: the command that recorded it. */
   talk_undo_step: { readonly jar: string; readonly step: string; readonly line: string }

@@ -11,6 +11,8 @@ export const SAME_READING_PERCENT = 0.2
 
 export interface CorrectedReading {
   readonly abvPercent: Measured
+  /** As it was read. */
+  readonly read: Measured
   /** What was read, brought to 20 °C; null where it was read at 20 °C. */
   readonly at20: Measured | null
 }
@@ -22,7 +24,7 @@ export function correctedIn(
 ): CorrectedReading | null {
   const at20 = readAt20(read)
   if (Math.abs(abvPercent.value - at20.value) < SAME_READING_PERCENT || solidsGPerL(liquid) === 0) return null
-  return { abvPercent, at20: read.abvAtC === null ? null : at20 }
+  return { abvPercent, read: read.abvPercent, at20: read.abvAtC === null ? null : at20 }
 }
 
 /** The same of a jar, as it was strained; null also where its strength is taken from what went in. */

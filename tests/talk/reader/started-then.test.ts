@@ -40,3 +40,56 @@ it.each(['did I start it yesterday?', 'I didn’t start it yesterday', 'start it
     expect((await said(LEMONS, text)).recorded).toBe(0)
   },
 )
+
+it.each([
+  [
+    'start 450 g damsons in 75 cl gin 40%, three weeks ago',
+    '/jar start of:450 g damsons spirit:75 cl gin 40% when:3 weeks ago',
+  ],
+  [
+    'start 200 g ginger and 6 lemons in a litre of vodka 40% 2 weeks ago',
+    '/jar start of:200 g ginger + 6 lemons spirit:1 litre vodka 40% when:2 weeks ago',
+  ],
+  [
+    '8 oranges in a litre of 95% and start it last Friday',
+    '/jar start of:8 oranges spirit:1 litre 95% when:last friday',
+  ],
+  [
+    'inizia 400 g lamponi in un litro di vodka 40% dieci giorni fa',
+    '/jar start of:400 g lamponi spirit:1 litro vodka 40% when:10 giorni fa',
+  ],
+])('starts at once what is told with its amounts and a day that is over: %s', async (text, read) => {
+  const told = await said(null, text)
+  expect(told.read).toBe(read)
+  expect(told.recorded).toBe(1)
+})
+
+it.each([
+  'start 450 g damsons in 75 cl gin 40%',
+  'start 450 g damsons in 75 cl gin 40% tomorrow',
+  'could I start 450 g damsons in 75 cl gin 40% three weeks ago?',
+])('only plans what is not told as over: %s', async (text) => {
+  expect(await said(null, text)).toMatchObject({ command: 'plan', recorded: 0 })
+})
+
+it.each([
+  ['start it, named citrus, 3 days ago', 'citrus', '3 days ago'],
+  ['start it, called citrus row yesterday', 'citrus row', 'yesterday'],
+  ['start it 3 days ago and call it citrus', 'citrus', '3 days ago'],
+])('takes no day for a part of its name: %s', async (text, name, when) => {
+  const { call } = await said(LEMONS, text)
+  expect(call?.options).toMatchObject({ name, when })
+})
+
+it.each([
+  ['started 120 g ginger and 3 chillies in 60 cl vodka 40% yesterday', 'dried', '3 dried chillies', 'yesterday'],
+  ['started 7 lemons and a cinnamon stick in a litre of vodka 40% 2 days ago', 'cassia', 'cassia', '2 days ago'],
+  ['ho iniziato 120 g di zenzero e 3 peperoncini in 60 cl di vodka 40% ieri', 'secchi', '3 secchi peperoncini', 'ieri'],
+])('goes on with a start once a plant was asked back: %s, %s', async (text, answer, plant, when) => {
+  const one = await talkerFor({ after: null, shelf: undefined })
+  expect(await one.say(text)).toMatchObject({ recorded: 0, command: 'jar start' })
+  const told = await one.say(answer)
+  expect(told).toMatchObject({ command: 'jar start', recorded: 1 })
+  expect(told.call?.options.of).toContain(plant)
+  expect(told.call?.options.when).toBe(when === 'ieri' ? 'yesterday' : when)
+})

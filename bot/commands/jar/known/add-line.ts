@@ -12,6 +12,7 @@ import { readPlants } from '../../../../core/recipe/plan/find-plants.ts'
 import { nameWords, plainWords } from '../../../../core/spelling/normalise-name.ts'
 import type { Call } from '../../../calls/call.ts'
 import { call } from '../../../calls/call.ts'
+import { pastIn } from '../../../calls/jar-options.ts'
 import type { Context } from '../../../chat/command.ts'
 import { type Deep, inMore } from '../../../chat/depth.ts'
 import type { Action } from '../../../chat/reply.ts'
@@ -53,9 +54,13 @@ interface AskedOf {
   readonly kitchen: Kitchen
 }
 
-function callFor(plants: readonly PlantIn[], { jar, after, kitchen }: AskedOf): Call | null {
+function callFor(
+  plants: readonly PlantIn[],
+  { jar, after, kitchen }: AskedOf,
+  dated: { readonly when?: ReturnType<typeof pastIn> } = {},
+): Call | null {
   const typed = plants.map((plant) => `${weighed(plant, unitsIn(kitchen))} ${withState(plant, typedAs(plant))}`)
-  return typed.length === 0 ? null : call('jar add', { jar, of: readPlants(typed.join(' + ')), ...after })
+  return typed.length === 0 ? null : call('jar add', { jar, of: readPlants(typed.join(' + ')), ...dated, ...after })
 }
 
 /** The call that says they are in; null where none is due. */
@@ -68,12 +73,17 @@ const askedOf = (held: Pick<JarView, 'jar' | 'story'>, context: JarAsker): Asked
   kitchen: kitchenAmong(held.story, context.settings),
 })
 
-/** What says that the plants of later days went in with the others. */
+/**
+ * What says that the plants of later days went in with the others: of a jar that was started on a day that is over it may well be so,
+ * and is asked at once.
+ */
 export function allInActions(held: Pick<JarView, 'jar' | 'story'>, context: Context): readonly (Action & Deep)[] {
-  const added = callFor(plantsToAdd(held.story), askedOf(held, context))
-  return added === null
-    ? []
-    : inMore([{ label: { group: 'actions', key: 'jar_all_in', values: undefined }, call: added }])
+  const { day } = held.story.started
+  const isOver = day < todayOf(context)
+  const added = callFor(plantsToAdd(held.story), askedOf(held, context), isOver ? { when: pastIn(day) } : {})
+  if (added === null) return []
+  const action: Action = { label: { group: 'actions', key: 'jar_all_in', values: undefined }, call: added }
+  return isOver ? [action] : inMore([action])
 }
 
 /** What says that the plants of a later day are in, where that has come. */

@@ -63,6 +63,15 @@ function hiddenNotes(story: JarState): readonly (Message<'notes'> & Deep)[] {
   return isNear ? inMore(notes) : notes
 }
 
+/** That a reading was put right for what is dissolved: on the first screen where it is by so much that another strength is told. */
+function correctedNotes(story: JarState): readonly (Message<'notes'> & Deep)[] {
+  const corrected = correctedReading(story)
+  if (corrected === null) return []
+  const { abvPercent, at20, read } = corrected
+  const notes = readingNotes({ corrected, hidden: null })
+  return Math.abs(abvPercent.value - (at20 ?? read).value) < NEAR_PERCENT ? inMore(notes) : notes
+}
+
 /** What puts a reading in its place later. */
 function unmeasuredNotes(story: JarState): readonly Message<'notes'>[] {
   const { name, strained } = story
@@ -153,10 +162,10 @@ export function strainedReply(context: Context, input: Input, recorded: Recorded
       ...asked,
       ...leftOutNotes(story),
       ...hiddenNotes(story),
+      ...correctedNotes(story),
       ...inMore([
         ...unmeasuredNotes(story),
         ...countedNotes(story),
-        ...readingNotes({ corrected: correctedReading(story), hidden: null }),
         ...boilNotes(found?.syrup ?? null),
         ...clearingNotes(story),
         ...(found === null

@@ -1,0 +1,24 @@
+import type { Bit, Sentence } from '../bits/bit.ts'
+
+/** `start it and call it midwinter`: its name as it was typed. */
+const NAMED = /\b(?:call(?:ed)?(?: (?:it|that|this))?|named?|name it|chiamalo|chiamala)\s+(.+?)[.!]*$/i
+
+/** `Named lemon, 12 days ago`: the day is no part of the name. */
+export function nameSaid({ text, tokens }: Sentence['typed'], day: Bit | null): string | undefined {
+  const found = NAMED.exec(text)
+  const name = found?.[1]?.trim()
+  if (found === null || name === undefined || day === null) return name
+  const begin = text.indexOf(name, found.index)
+  const [from, to] = [tokens[day.from]!.from - begin, tokens[day.to - 1]!.to - begin]
+  if (from <= 0) return name
+  const behind = name.slice(Math.max(0, to)).trim()
+  // `Yesterday’s lemon` is called so; a day that ends the name is none of it.
+  const bare =
+    behind === ''
+      ? name
+          .slice(0, from)
+          .replace(/[\s,;]+(?:and|from|on|e|da|dal)?[\s,;]*$/i, '')
+          .trim()
+      : name
+  return bare === '' ? name : bare
+}
