@@ -36,6 +36,7 @@ import {
   sameWith,
   targetAtLength,
 } from './said-at-length.ts'
+import { sameOfOther } from './same-of-other.ts'
 import { shoppingFor } from './shopping-rules.ts'
 import { agreed, begun, doneAsOffered, shownAgain, troubleAnswered } from './step-rules.ts'
 import { sugarShare } from './sugar-share.ts'
@@ -71,6 +72,7 @@ const RULES: readonly Rule[] = [
   glassesOf,
   otherGlass,
   ofOtherJar,
+  sameOfOther,
   correctedStep,
   doneAsOffered,
   sharedSweetener,
@@ -112,7 +114,16 @@ const isOfBottles = ({ command, options }: CallRead): boolean =>
 /** Settings, by the frames that hear of them. */
 const SET: ReadonlySet<string> = new Set(frames.flatMap(({ command, does }) => (does === 'set' ? [command] : [])))
 
-const AFTER_STEP: readonly Rule[] = [ofOtherJar, correctedStep, doneAsOffered, begun, agreed, inMeasures, shownAgain]
+const AFTER_STEP: readonly Rule[] = [
+  ofOtherJar,
+  sameOfOther,
+  correctedStep,
+  doneAsOffered,
+  begun,
+  agreed,
+  inMeasures,
+  shownAgain,
+]
 
 const isOfStrengthAlone = ({ command, options }: CallRead): boolean =>
   command === 'mix' && Object.keys(options).length === 1 && options.spirit?.includes('+') === false
