@@ -42,7 +42,7 @@ const TALKS: readonly Talk[] = [
   [null, PLAN, 'how many bottles is that', '/plan of:10 lemons spirit:1 l 95%'],
   [null, PLAN, 'right, I’m starting it', '/jar start of:10 lemons spirit:1 l 95%'],
   ['lemon', STRAINED, 'sorry, 900', '/jar correct lemon measured:900 ml'],
-  ['lemon', STRAINED, 'oops it was 390 not 930', '/jar correct lemon measured:390 ml'],
+  ['lemon', STRAINED, 'oops it was 390 not 930', '/jar correct lemon entry:2 measured:390 ml'],
   ['lemon', STRAINED, 'scusa volevo dire 910', '/jar correct lemon measured:910 ml'],
   ['lemon', STRAINED, 'correction: 950 ml at 86', '/jar correct lemon measured:950 ml strength:86%'],
   ['lemon_strained', '/jar sweeten lemon sugar:500 g water:1.5 l', 'sorry 550 g', '/jar correct lemon sugar:550 g'],
