@@ -1,29 +1,39 @@
-/** A number of an amount, not of a strength, a sweetness or the size of a bottle. */
-const AMOUNT = /(?<![\d.,xX×]\s?)(?<![\d.,])(\d+(?:[.,]\d+)?)(?!\s*(?:%|°|proof|g\/[lL]|vol|[\d.,]))/g
+import { NUMBER, numberOf, WHOLE_BEFORE, writtenLike } from './typed-number.ts'
 
-/** No more digits than a kitchen has; three behind a point would be thousands. */
-const rounded = (value: number): string => String(Number(value >= 100 ? value.toPrecision(4) : value.toPrecision(3)))
+/** A number of an amount, not of a strength, a sweetness or the size of a bottle. */
+const AMOUNT = new RegExp(
+  String.raw`(?<![xX×]\s?)${WHOLE_BEFORE}(?<number>${NUMBER})(?!\s*(?:%|°|proof|g\/[lL]|vol|[\d.,/⁄]))`,
+  'g',
+)
 
 /** Pieces are whole, or halves of a few. */
 const pieces = (value: number): string =>
   String(value >= 3 ? Math.round(value) : Math.max(0.5, Math.round(value * 2) / 2))
 
-const UNIT =
-  /^[\d.,\s]+(?:g|kg|mg|ml|cl|dl|l|lb|lbs|oz|st|cups?|pints?|litres?|liters?|litr[oi]|kilos?|chil[oi]|grams?|gramm[oi]|ounces?|pounds?|tbsp|tsp)\b/i
+const UNITS = String.raw`(?:g|kg|mg|ml|cl|dl|l|lbs?|oz|fl\.? ?oz|st|cups?|pints?|pts?|quarts?|qts?|gallons?|gals?|fifths?|handles?|litres?|liters?|litr[oi]|kilos?|chil[oi]|grams?|gramm[oi]|ounces?|pounds?|tbsp|tsp|tablespoons?|teaspoons?)(?!\p{L})`
+
+const UNIT = new RegExp(String.raw`^${NUMBER}\s*${UNITS}`, 'iu')
+
+/** Between a measure and the smaller one that goes on from it: `1 lb 4 oz`, `2 cups and 1 tbsp`. */
+const GOES_ON = new RegExp(String.raw`^\s*${UNITS}\.?(?:\s*,|\s+and|\s+e)?\s*$`, 'iu')
+const SMALLER =
+  /^\s*(?:oz|ounces?|g|grams?|gramm[oi]|ml|tbsp|tsp|tablespoons?|teaspoons?|cups?|pints?|fl\.? ?oz)(?!\p{L})/iu
 
 /** The amounts of an option's text, so many times as large; how strong and of which size stays. */
 export function scaledText(option: string, text: string, factor: number): string {
   return text
     .split('+')
     .map((item) => {
-      let isFirst = true
-      return item.replace(AMOUNT, (number) => {
+      let end: number | null = null
+      return item.replace(AMOUNT, (typed: string, ...rest: readonly unknown[]) => {
+        const at = rest.find((each) => typeof each === 'number') ?? 0
         // Of `3 x 500 ml` the first is how many.
-        if (!isFirst) return number
-        isFirst = false
-        const value = Number(number.replace(',', '.')) * factor
-        if (option === 'of' && !UNIT.test(item.trim())) return pieces(value)
-        return option === 'bottles' ? String(Math.max(1, Math.round(value))) : rounded(value)
+        const goesOn = end !== null && GOES_ON.test(item.slice(end, at)) && SMALLER.test(item.slice(at + typed.length))
+        if (end !== null && !goesOn) return typed
+        end = at + typed.length
+        const value = (numberOf(typed) ?? 0) * factor
+        if (option === 'of' && !UNIT.test(item.slice(at))) return pieces(value)
+        return option === 'bottles' ? String(Math.max(1, Math.round(value))) : writtenLike(value, typed)
       })
     })
     .join('+')

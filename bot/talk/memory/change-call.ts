@@ -1,4 +1,5 @@
-import { unlessRefused } from '../../../core/domain-error.ts'
+import { isRefused, unlessRefused } from '../../../core/domain-error.ts'
+import { parseAmount } from '../../../core/quantity/read/parse-amount.ts'
 import { parseStrength } from '../../../core/quantity/read/parse-strength.ts'
 import { parseSweetness } from '../../../core/quantity/read/parse-sweetness.ts'
 import { USUAL } from '../../../core/recipe/plan/reach-targets.ts'
@@ -6,6 +7,7 @@ import { type Path, signatures } from '../../calls/signatures.ts'
 import { nextStrength, nextSweetness } from '../frames/better.ts'
 import type { CallRead } from '../frames/reading.ts'
 import { scaledText } from '../frames/scaled-text.ts'
+import { NUMBER, numberOf, WHOLE_BEFORE, WHOLE_BEHIND } from '../frames/typed-number.ts'
 
 export const takes = (command: Path, option: string): boolean => option in signatures[command].shape
 
@@ -54,22 +56,35 @@ export function scaled(call: CallRead, factor: number): CallRead | null {
   return { command: call.command, options: { ...call.options, ...options } }
 }
 
-/** A number in place of another, wherever it stands; null where it stands nowhere. */
-export function replaced(call: CallRead, from: string, to: string): CallRead | null {
-  const pattern = new RegExp(`(?<![\\d.,])${from.replace(/[.*+?^${}()|[\]\\]/g, '\\$&')}(?![\\d]|[.,]\\d)`)
+/** A number in place of another, wherever it stands; with the unit that was said of it, where that is another. Null where it stands nowhere. */
+export function replaced(call: CallRead, from: string, to: string, measure?: string): CallRead | null {
+  const escaped = from.replace(/[.*+?^${}()|[\]\\]/g, '\\$&')
+  const pattern = new RegExp(`${WHOLE_BEFORE}${escaped}${WHOLE_BEHIND}(?<unit>\\s*(?:fl\\.? ?oz|\\p{L}+))?`, 'u')
   const option = Object.keys(call.options).find((name) => pattern.test(call.options[name]!))
-  return option === undefined ? null : withOption(call, option, call.options[option]!.replace(pattern, to))
+  if (option === undefined) return null
+  const text = call.options[option]!
+  const { 0: found, groups } = pattern.exec(text)!
+  const { unit = '' } = groups ?? {}
+  const isMeasured = measure !== undefined && !isRefused(() => parseAmount(found))
+  return withOption(
+    call,
+    option,
+    text.replace(pattern, () => (isMeasured ? measure : `${to}${unit}`)),
+  )
 }
+
+const FIRST_NUMBER = new RegExp(NUMBER, 'u')
 
 /** Options by how near a number of theirs is to one that was said alone. */
 export function nearestOption(call: CallRead, value: number): string | null {
   const found = Object.entries(call.options).flatMap(([option, text]) => {
-    const number = Number(/\d+(?:[.,]\d+)?/.exec(text)?.[0]?.replace(',', '.'))
-    return Number.isFinite(number) && number > 0 ? [{ option, apart: Math.abs(Math.log(value / number)) }] : []
+    const typed = FIRST_NUMBER.exec(text)?.[0]
+    const number = typed === undefined ? null : numberOf(typed)
+    return number !== null && number > 0 ? [{ option, apart: Math.abs(Math.log(value / number)) }] : []
   })
   return found.toSorted((one, other) => one.apart - other.apart)[0]?.option ?? null
 }
 
 /** The first number of an option's text, replaced. */
 export const withNumber = (call: CallRead, option: string, value: string): CallRead =>
-  withOption(call, option, call.options[option]!.replace(/\d+(?:[.,]\d+)?/, value))
+  withOption(call, option, call.options[option]!.replace(FIRST_NUMBER, value))

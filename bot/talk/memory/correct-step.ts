@@ -1,5 +1,6 @@
 import type { Bit, Sentence } from '../bits/bit.ts'
 import type { CallRead } from '../frames/reading.ts'
+import { NUMBER } from '../frames/typed-number.ts'
 import { type Concept, DEEDS } from '../lexicon/lexicon.ts'
 import { callReading, digitsOf, NO_LIQUEUR, numbersOf, type Rule } from './rule.ts'
 
@@ -39,8 +40,10 @@ function righted(sentence: Sentence, step: CallRead): readonly Bit[] {
   return numbers.length === 2 && others.length === 1 ? others : numbers
 }
 
+const EACH_NUMBER = new RegExp(NUMBER, 'gu')
+
 const hasNumber = (text: string, bit: Bit): boolean =>
-  [...text.matchAll(/\d+(?:[.,]\d+)?/g)].some(([number]) => number === digitsOf(bit))
+  [...text.matchAll(EACH_NUMBER)].some(([number]) => number === digitsOf(bit))
 
 /** The option of a step that a number is of. */
 function optionFor({ kind, value, role }: Bit, step: CallRead): string | null {

@@ -18,7 +18,9 @@ export const corrected: Rule = (sentence, last) => {
     if (right?.kind === 'strength' && wrong !== undefined && takes(changedOf(last).command, 'to-strength'))
       return setTo(right, changedOf(last), true)
     if (right?.kind === 'volume' && wrong !== undefined) return setTo(right, changedOf(last), true)
-    const changed = right === undefined || wrong === undefined ? null : replaced(last, digitsOf(wrong), digitsOf(right))
+    if (right === undefined || wrong === undefined) return null
+    const measure = right.kind === 'mass' ? right.text : undefined
+    const changed = replaced(last, digitsOf(wrong), digitsOf(right), measure)
     return changed === null ? null : callReading(changed)
   }
   const [only, another] = numbers

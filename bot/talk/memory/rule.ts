@@ -1,5 +1,6 @@
 import type { Bit, Sentence } from '../bits/bit.ts'
 import type { CallRead, TalkReading } from '../frames/reading.ts'
+import { NUMBER, numberOf } from '../frames/typed-number.ts'
 import { nearestOption, takes, withNumber, withOption } from './change-call.ts'
 import type { Remembered } from './remembered.ts'
 
@@ -29,8 +30,13 @@ export type Rule = (sentence: Sentence, last: CallRead, said: Remembered) => Tal
 export const numbersOf = ({ bits }: Sentence): readonly Bit[] =>
   bits.filter(({ kind, text }) => /\d/.test(text) && kind !== 'date')
 
-/** The first number of a text; empty where there is none. */
-export const digitsOf = ({ text }: Bit): string => /\d+(?:[.,]\d+)?/.exec(text)?.[0] ?? ''
+const FIRST_MEASURE = new RegExp(String.raw`^${NUMBER}\s*\p{L}+`, 'u')
+const FIRST_NUMBER = new RegExp(NUMBER, 'u')
+
+/** The first number of a text, with its fraction; empty where there is none. */
+export const digitsOf = ({ kind, text }: Bit): string =>
+  // `4/5` is a rating out of five.
+  (kind === 'rating' ? /\d+(?:[.,]\d+)?/ : FIRST_NUMBER).exec(text)?.[0] ?? ''
 
 export const isAmountBit = ({ kind, role }: Bit): boolean =>
   (kind === 'volume' && role !== 'of_water') || kind === 'mass'
@@ -66,9 +72,9 @@ function countSet(call: CallRead, value: number, text: string): TalkReading | nu
   const isSweetness = sweetness > 0 && value <= MOST_SWEET && Math.abs(Math.log(value / sweetness)) < Math.log(2)
   if (isSweetness) return callReading(withOption(call, 'to-sweetness', `${text} g/L`))
   if (value >= LEAST_ML && liquid !== undefined && !call.options.of?.includes(text))
-    return callReading(withOption(call, liquid, call.options[liquid]!.replace(/^[\d.,]+\s*\p{L}+/u, `${text} ml`)))
+    return callReading(withOption(call, liquid, call.options[liquid]!.replace(FIRST_MEASURE, `${text} ml`)))
   const option = nearestOption(call, value)
-  const now = Number(/\d+(?:[.,]\d+)?/.exec(option === null ? '' : (call.options[option] ?? ''))?.[0])
+  const now = numberOf(FIRST_NUMBER.exec(option === null ? '' : (call.options[option] ?? ''))?.[0] ?? '') ?? Number.NaN
   const isFar = now > 0 && Math.abs(Math.log(value / now)) > Math.log(1.6)
   const isStrength = value >= USUAL.least && value <= USUAL.most && takes(call.command, 'to-strength')
   if (isStrength && (isFar || option === 'to-strength' || call.options.of === undefined))
@@ -92,7 +98,7 @@ export function setTo(bit: Bit, call: CallRead, isInstead: boolean): TalkReading
   if (kind !== 'volume') return null
   const liquid = ['infusion', 'spirit', 'liqueur', 'measured'].find((name) => call.options[name] !== undefined)
   if (liquid === undefined) return null
-  return callReading(withOption(call, liquid, call.options[liquid]!.replace(/^[\d.,]+\s*\p{L}+/u, text)))
+  return callReading(withOption(call, liquid, call.options[liquid]!.replace(FIRST_MEASURE, text)))
 }
 
 export const isLiquidBit = ({ kind }: Bit): boolean =>
