@@ -141,6 +141,8 @@ export const askedInItalian: Readonly<Record<HandbookId, string>> = {
   reuse_bottles: 'bottiglie usate; riciclare le bottiglie; togliere le etichette',
   wood: 'botte o barrique; trucioli di rovere; legno',
   flame: 'pericolo di incendio; è infiammabile; può esplodere; alcol vicino ai fornelli; prende fuoco',
+  heat_spirit:
+    'vodka nel microonde; liquore in pentola; alcol nel forno; liquore di nuovo sul fuoco; alcol nella pentola a pressione',
   methanol: 'rischio di metanolo; metanolo; alcol metilico; si diventa ciechi',
   denatured: 'alcol delle pulizie; alcol denaturato; alcol rosa; alcol per pulire; alcol della farmacia',
   strong_neat: 'bere alcol puro; bere a 95 gradi; liscio è pericoloso',

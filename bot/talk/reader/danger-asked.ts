@@ -38,6 +38,19 @@ const HOT =
   'microwav(?:e|ed|ing)|microonde|instant ?pot|pressure ?(?:pot|cook|cann)(?:er|ing|ed)?|deep ?fr(?:y|ied|ying|yer)|(?:hot|boiling|hotter) oil|olio (?:bollente|caldo)|friggere|pentola a pressione|sous ?vide|flamb\\w*|blow ?torch|' +
   '(?:set|setting|light|lighting) (?:\\w+ ){0,3}(?:on fire|alight)|(?:on|over) (?:the |a )?(?:hob|stove|gas|cooker|burner)|(?:sul|al|sopra il) (?:fornello|gas|fuoco)|dare fuoco'
 
+const HEATED =
+  '(?:re ?)?(?:boil(?:ing)?(?! water| bath)|heat(?:ing)?(?! (?:matters?|affects?|hurts?|damages?|does|is))|simmer(?:ing)?|cook(?:ing)?(?! (?:with|apples?|pears?|chocolate|oil))|microwav(?:e|ing)|stew(?:ing)?)|warm(?:ing)? (?:it|them|this|the|my|up)|(?:bring|brought|bringing)(?: \\w+){0,4} to (?:a|the) (?:boil|simmer)|' +
+  '(?:ri)?(?:boll|scald)(?:o|ire|irlo|irla|are|arlo|arla)|(?:cuocere|cuocerlo|sobbollire|riscaldare|riscaldarlo)'
+const HEATED_ONCE = '(?:re ?)?(?:boiled|heated|simmered|cooked|microwaved|warmed)|bollito|scaldato|cotto'
+
+const BOOZE =
+  '(?:booze|spirits?|alcohol|liqueurs?|liquor|vodka|gin|rum|brandy|bourbon|tequila|mezcal|whisk(?:y|ey)|grappa|everclear|moonshine|alcol|alcool|liquore|9[0-7])'
+
+/** Heated, and with what; what is done apart, before or after is none. */
+const TOGETHER =
+  '(?: (?!then|before|after|until|once|when|let|cool|cooled|cold|off|mix|top|dilute|cover|fill|steep|infuse|add|prima|poi|dopo|finche|senza|without)[\\w%]+){0,6}? ' +
+  `(?:with|and|con|nella?|in) (?:(?:the|my|some|its|any|all|that|la|il|lo|l|un|po|di) ){0,2}${BOOZE}`
+
 /** What somebody has had for long, or has got over. */
 const ILLNESS =
   'asthma(?:tic)?|inhalers?|epilep\\w+|heart (?:condition|disease|failure|trouble|problems?|murmur|attacks?)|(?:weak|bad|dodgy) (?:heart|liver)|pacemaker|(?:high|low) blood pressure|blood pressure(?! (?:tablets?|pills?|meds))|hypertension|liver (?:disease|trouble|problems?|failure|transplant)|cirrhosis|hepatitis|kidney (?:disease|trouble|problems?|failure|stones?)|gout|chemo(?:therapy)?|cancer|(?:a|her|his) stroke(?! of)|strokes|seizures|fits|(?:stomach|peptic) ulcers?|ulcers|gastritis|acid reflux|pancreatitis|vertigo|' +
@@ -306,6 +319,14 @@ const ASKED: readonly Asked[] = [
       `(?:mystery|unknown|unidentified|strange) (?:\\w+ )?(?:${WILD})|(?:${WILD}) (?:[\\w,]+ ){0,6}(?:no idea what|dont know what|not sure what|che non conosco|non so cosa)|` +
         `(?<=^|(?:those|some|the|these|red|black|shiny|white|blue|small|found|picked|few|ross[aeo]|ner[aeo]|delle|una|le) )(?:${WILD}) (?:\\w+ ){0,5}(?:by|from|near|along|in|nel|dal|lungo|del) (?:the |a |il |la )?(?:canal|river|hedge|hedgerow|churchyard|cemetery|ditch|roadside|railway|bosco|cimitero|fiume|siepe|fosso)`,
     ),
+  },
+  {
+    entry: 'heat_spirit',
+    says: words(
+      `(?:${HEATED})${TOGETHER}|(?:${HEATED_ONCE})${TOGETHER} (?:still |already |all |in )*(?:in|inside|dentro)(?! (?:the|my) (?:jar|bottle))`,
+    ),
+    unless:
+      /\b(?:cakes?|puddings?|pies?|sauces?|stews?|gravy|chili con|meat|chicken|beef|jam|marmalade|custard|torte?|salsa|carne|marmellata|heat resistant|no heat|without heat\w*|boil\w* water bath)\b/,
   },
   {
     entry: 'flame',

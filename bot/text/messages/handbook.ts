@@ -164,6 +164,7 @@ export type VesselsId =
 
 export type SafetyId =
   | 'flame'
+  | 'heat_spirit'
   | 'methanol'
   | 'denatured'
   | 'strong_neat'

@@ -45,7 +45,7 @@ it('answers hardly anything that is of something else', async () => {
 })
 
 /** What is no ingredient is answered by the handbook. */
-const TOPICS = ['flame', 'children', 'pregnancy']
+const TOPICS = ['flame', 'heat_spirit', 'children', 'pregnancy']
 
 it('plans nothing that is dangerous, wherever it stands in the sentence', async () => {
   for (const { text } of readDangers()) {

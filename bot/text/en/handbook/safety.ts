@@ -21,6 +21,20 @@ export const safety: HandbookPart<SafetyId> = {
     trust: 'published',
     next: null,
   },
+  heat_spirit: {
+    title: 'Spirit in the pan',
+    asked: [
+      'vodka in the microwave',
+      'liqueur in a saucepan',
+      'jar of alcohol in the oven',
+      'rum in a pressure cooker',
+      'liqueur back on the hob',
+    ],
+    text: 'No, never heat it with the spirit in: its vapour can catch fire, and the strength goes off with it. Boil only the water and sugar, let them cool to room temperature, and add the spirit then. If it’s on the heat now, turn that off, put a lid on, and open a window.',
+    source: 'flash points of spirit and water, two tables',
+    trust: 'published',
+    next: null,
+  },
   methanol: {
     title: 'Methanol',
     asked: [
