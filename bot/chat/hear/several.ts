@@ -8,6 +8,16 @@ import { remember } from './remember.ts'
 /** What one of several is read as, by what is known once the ones before are done. */
 export type ReadNow = (text: string) => Promise<TalkReading>
 
+/** Whether it warns: of a drink that has to go, must not be drunk yet, or depends on an answer that is still out. */
+function isWarning({ outcome }: Heard): boolean {
+  if (!outcome.ok || !('reply' in outcome)) return false
+  const { headline, data } = outcome.reply
+  if (headline.key === 'trouble_ask') return headline.values.stake !== null
+  return WARNED.has(headline.key) || (outcome.path === 'handbook' && data.entry === 'heat_spirit')
+}
+
+const WARNED: ReadonlySet<string> = new Set(['trouble_throw_away', 'trouble_hold', 'trouble_hold_for'])
+
 /** The deeds of one sentence, one at least, done in order, each read once the one before is written down. */
 export async function several(
   parts: readonly string[],
@@ -22,7 +32,8 @@ export async function several(
     remember(understood, dispatch, place)
     all.push(understood.heard)
   }
-  const [first, ...also] = all
+  // A danger is read before what was written down, in whatever order they were told.
+  const [first, ...also] = all.toSorted((one, other) => Number(isWarning(other)) - Number(isWarning(one)))
   return also.length === 0 ? first! : { ...first!, also }
 }
 
