@@ -19,7 +19,7 @@ import { exactCall, exactWithoutSlash, keepsNamed, looseAndNamed, ONLY_TYPED, ty
 import { type Heard, heard, type Understood } from './heard.ts'
 import { inOwnKitchen } from './in-own-kitchen.ts'
 import { poisonNamed } from './poison-named.ts'
-import { deedsIn, placeOf, readingFor } from './reading-for.ts'
+import { deedsIn, namesJar, placeOf, readingFor } from './reading-for.ts'
 import { remember } from './remember.ts'
 import { answeredThen, keepForLater, type ReadNow, several } from './several.ts'
 
@@ -161,7 +161,10 @@ async function understood(line: string, dispatch: Dispatch, texts: CommandTexts)
   if (exact !== null) return ofExact(exact, dispatch)
   const reading = readingFor(line, dispatch, person)
   const apart = deedsIn(line, reading, dispatch, person)
-  const readNow: ReadNow = async (text) => readingFor(text, dispatch, await personOf(dispatch))
+  const readNow: ReadNow = async (text) => {
+    const now = await personOf(dispatch)
+    return { reading: readingFor(text, dispatch, now), isJarNamed: namesJar(text, dispatch, now) }
+  }
   if (apart !== null) {
     const said = await several(apart.texts, readNow, dispatch, placeOf(dispatch))
     keepForLater(apart.later, dispatch, placeOf(dispatch))

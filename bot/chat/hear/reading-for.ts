@@ -12,6 +12,7 @@ import { LEXICONS } from '../../talk/lexicon/lexicons.ts'
 import { whoAt } from '../../talk/memory/remembered.ts'
 import { clausesApart, SHOWN } from '../../talk/reader/clauses-apart.ts'
 import { deedsApart } from '../../talk/reader/deeds-apart.ts'
+import { isJarNamed, jarNamed, ownDeeds } from '../../talk/reader/own-deeds.ts'
 import { readSentence } from '../../talk/reader/read-sentence.ts'
 import { linesUnread } from '../../talk/reader/recipe-lines.ts'
 import type { Dispatch } from '../run/call-outcome.ts'
@@ -92,8 +93,35 @@ function behindJar(clauses: readonly string[], others: readonly TalkReading[]): 
   return { texts, later: rest.filter((_, at) => !isOfAny(others[at]) && others[at]?.kind !== 'lost') }
 }
 
+/** Whether a part of what was said says which jar it is of. */
+export const namesJar = (text: string, dispatch: Dispatch, person: Person): boolean =>
+  isJarNamed(mended(text, dispatch, person), surroundingsOf(dispatch, person))
+
+const BEGINS = /^(?:plan|again|jar start)$/
+
+/** Behind another deed, a clause with one of its own: of the jar that it names, or else of that of the first. */
+function ownDeedsIn(line: string, whole: TalkReading, dispatch: Dispatch, person: Person): Apart | null {
+  if (whole.kind !== 'call' && whole.kind !== 'question' && whole.kind !== 'lost') return null
+  const surroundings = surroundingsOf(dispatch, person)
+  const pieces = ownDeeds(mended(line, dispatch, person), surroundings)
+  const [begin, ...rest] = pieces ?? []
+  if (begin === undefined) return null
+  const first = readingFor(begin, dispatch, person)
+  if (first.kind !== 'call' && first.kind !== 'question') return null
+  // A taste is noted as it was told.
+  if (first.call.command === 'jar taste' && whole.kind === 'call' && whole.leftOut.length === 0) return null
+  const of = BEGINS.test(first.call.command) ? null : jarNamed(begin, surroundings)
+  const others = rest.map((own) => (of === null || isJarNamed(own, surroundings) ? own : `${of}, ${own}`))
+  if (first.kind === 'call' || first.about.kind !== 'lacks') return inOrder([begin, ...others])
+  const isNamed = (own: string): boolean => isJarNamed(own, surroundings)
+  return { texts: [...others.filter(isNamed), begin], later: others.filter((own) => !isNamed(own)) }
+}
+
 /** The deeds of a sentence that tells of several, each understood by itself; null where it is read as a whole, which is `whole`. */
-export function deedsIn(line: string, whole: TalkReading, dispatch: Dispatch, person: Person): Apart | null {
+export const deedsIn = (line: string, whole: TalkReading, dispatch: Dispatch, person: Person): Apart | null =>
+  deedsTold(line, whole, dispatch, person) ?? ownDeedsIn(line, whole, dispatch, person)
+
+function deedsTold(line: string, whole: TalkReading, dispatch: Dispatch, person: Person): Apart | null {
   if (whole.kind === 'refused') return null
   const text = mended(line, dispatch, person)
   const surroundings = surroundingsOf(dispatch, person)

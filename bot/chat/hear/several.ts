@@ -2,11 +2,41 @@ import type { TalkReading } from '../../talk/frames/reading.ts'
 import { whoAt } from '../../talk/memory/remembered.ts'
 import type { Dispatch } from '../run/call-outcome.ts'
 import { answered } from './answered.ts'
-import type { Heard, Understood } from './heard.ts'
+import { problemOf } from './as-typed.ts'
+import { asked, type Heard, type Understood } from './heard.ts'
 import { remember } from './remember.ts'
 
-/** What one of several is read as, by what is known once the ones before are done. */
-export type ReadNow = (text: string) => Promise<TalkReading>
+/** What one of several is read as, by what is known once the ones before are done, and whether it says which jar it is of. */
+export type ReadNow = (text: string) => Promise<{ readonly reading: TalkReading; readonly isJarNamed: boolean }>
+
+/** What is done, or would be once a question is answered. */
+const isDeed = (reading: TalkReading): boolean =>
+  reading.kind === 'call'
+    ? reading.does === 'record'
+    : reading.kind === 'question' && reading.about.kind !== 'told_or_asked'
+
+/** Named as left out, where it was not understood, or would be of a jar that is not there. */
+const setAside = (words: string, isOfNone: boolean): Heard =>
+  asked(null, { code: 'not_understood', problem: 'talk_set_aside', values: { words, isOfNone } }, null)
+
+/** No jar came of it that `it` could be: there is none of that name, or it was only worked out. */
+function isWithoutJar({ heard: said, reading }: Understood): boolean {
+  if (problemOf(said) === 'no_such_jar') return true
+  return reading?.kind === 'call' && /^(?:plan|again)$/.test(reading.call.command)
+}
+
+const IT = /(?<!\p{L})(?:it|them)(?!\p{L})/iu
+
+/** `Put it in the cellar`, with the name of the jar that it is. */
+const saidOf = (name: string, text: string): string =>
+  IT.test(text) ? text.replace(IT, () => `the ${name}`) : `${name}, ${text}`
+
+/** The name of the jar that was begun. */
+function begunIn({ outcome }: Heard): string | null {
+  if (!('reply' in outcome) || outcome.path !== 'jar start') return null
+  const { name } = outcome.reply.data
+  return typeof name === 'string' ? name : null
+}
 
 /** Whether it warns: of a drink that has to go, must not be drunk yet, or depends on an answer that is still out. */
 function isWarning({ outcome }: Heard): boolean {
@@ -26,11 +56,22 @@ export async function several(
   place: string,
 ): Promise<Heard> {
   const all: Heard[] = []
-  for (const part of parts) {
-    const reading = await read(part)
+  let before: Understood | null = null
+  for (const text of parts) {
+    const begun: string | null = before === null ? null : begunIn(before.heard)
+    const alone = await read(text)
+    const isOfBegun = begun !== null && !alone.isJarNamed && isDeed(alone.reading)
+    const part = isOfBegun ? saidOf(begun, text) : text
+    const { reading } = isOfBegun ? await read(part) : alone
+    const isOfNone = before !== null && isWithoutJar(before) && !alone.isJarNamed && isDeed(reading)
+    if (isOfNone || (before !== null && reading.kind === 'lost')) {
+      all.push(setAside(text, isOfNone))
+      continue
+    }
     const understood: Understood = { heard: await answered(part, reading, dispatch, place), reading }
     remember(understood, dispatch, place)
     all.push(understood.heard)
+    before = understood
   }
   // A danger is read before what was written down, in whatever order they were told.
   const [first, ...also] = all.toSorted((one, other) => Number(isWarning(other)) - Number(isWarning(one)))

@@ -156,6 +156,8 @@ export const talkProblems: Written<TalkProblems> = {
     const lost = `I didn’t understand that. You could say, for example: ${lines.join(', or ')}`
     return isSentence ? `${lost} If somebody’s hurt, type: emergency` : lost
   },
+  talk_set_aside: ({ words, isOfNone }) =>
+    `I left out ${quotedWords([words])}. ${isOfNone ? 'Which jar is that for?' : 'Nothing’s written down for that.'}`,
   talk_no_last: () =>
     'I haven’t told you anything in the last half hour, so there’s nothing to explain. What would you like to know?',
 }

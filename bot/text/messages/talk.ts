@@ -73,6 +73,8 @@ export interface TalkProblems {
   talk_only_typed: { readonly command: string; readonly line: string }
   /** `isSentence`: it may tell of somebody hurt. */
   talk_lost: { readonly lines: readonly string[]; readonly isSentence: boolean }
+  /** Said behind something else, and not done; `isOfNone`: no jar is there that it could be of. */
+  talk_set_aside: { readonly words: string; readonly isOfNone: boolean }
   talk_no_last: Record<string, never>
 }
 

@@ -1,0 +1,59 @@
+import { textFrom, wordsFrom } from '../../../core/quantity/read/tokens.ts'
+import type { Sentence, Surroundings } from '../bits/bit.ts'
+import { jarsNamed } from '../bits/jars-of.ts'
+import { sentenceIn } from '../bits/sentence.ts'
+
+const JOIN = /^(?:and|e|ed|then|poi|but|ma|also|anche|plus|[,;.!])$/
+
+const LED_BY = '(?:(?:i|we|ive|weve|have|then|also|just|please|now|ho|abbiamo|poi|anche) )*'
+
+const PLACE =
+  '(?:freezer|fridge|refrigerator|icebox|cellar|basement|cupboard|pantry|closet|larder|garage|window|windowsill|shelf|frigo|frigorifero|congelatore|cantina|dispensa|credenza|armadio|garage)'
+
+/** `Put the vanilla in the freezer`, `take it out of the fridge`, `ho messo il limone in frigo`: where a jar goes. */
+const MOVED = `(?:moved?|shifted|put|stuck|stick|popped|stashed|set|took|take|got|get|carried|brought|pulled|pull|messo|metti|mettilo|mettila|spostato|sposta|portato|tolto|togli|tirato)(?: \\p{L}+){0,5} (?:in|into|to|on|of|from|inside|nel|nella|sul|dal|dalla|al)(?: (?:the|my|our|a|il|la|mio|mia))?(?: (?:chest|deep|beer|spare|back|dark|top|bottom))? ${PLACE}`
+
+/** `It's in the freezer now`. */
+const STANDS = `(?:its|it is|theyre|thats|e) (?:now )?(?:in|on|nel|nella) (?:the |my )?${PLACE}`
+
+const REMINDED = '(?:remind|nudge|ping|ricorda\\p{L}*)'
+
+const HANDLED =
+  '(?:shook|shaken|swirled|(?:gave|given)(?: \\p{L}+){1,4} (?:a shake|a swirl|away)|strained|filtered|bottled|tasted|drank|opened|labell?ed|scosso|agitato|filtrato|imbottigliato|assaggiato|bevuto|aperto|regalato)'
+
+/** The beginning of a clause that tells of a deed of its own, or orders one. */
+const OWN = new RegExp(`^${LED_BY}(?:${MOVED}|${STANDS}|${REMINDED}|${HANDLED})(?!\\p{L})`, 'u')
+
+const MOST = 4
+
+/** Where clauses begin that have a deed of their own, behind what joins them to the one before. */
+function begins({ typed }: Sentence): readonly number[] {
+  const { tokens } = typed
+  return tokens.flatMap((_, at) => {
+    const isJoined = at > 1 && JOIN.test(tokens[at - 1]!.text) && !JOIN.test(tokens[at]!.text)
+    return isJoined && OWN.test(wordsFrom(typed, at)) ? [at] : []
+  })
+}
+
+/** What is told behind another deed with a deed of its own: `I started 1 lb of plums in a quart of vodka and moved the sloe to the cellar`, clause by clause; null where there is one. */
+export function ownDeeds(text: string, surroundings: Surroundings): readonly string[] | null {
+  const sentence = sentenceIn(text, surroundings)
+  const { typed } = sentence
+  const cuts = begins(sentence)
+  if (cuts.length === 0 || cuts.length >= MOST) return null
+  return [0, ...cuts].map((from, at) => {
+    let to = cuts[at] ?? typed.tokens.length
+    while (to > from && at < cuts.length && JOIN.test(typed.tokens[to - 1]!.text)) to--
+    return textFrom(typed, from, to)
+  })
+}
+
+/** Whether a sentence says which jar it is of. */
+export const isJarNamed = (text: string, surroundings: Surroundings): boolean =>
+  jarsNamed(sentenceIn(text, surroundings).bits, surroundings.jars).length > 0
+
+/** The one jar that a sentence names. */
+export function jarNamed(text: string, surroundings: Surroundings): string | null {
+  const [named, another] = jarsNamed(sentenceIn(text, surroundings).bits, surroundings.jars)
+  return named === undefined || another !== undefined ? null : named.jar.name
+}
