@@ -110,9 +110,9 @@ const SET: readonly (readonly [text: string, read: string])[] = [
   ['no more nagging about shaking', '/reminders shake:off'],
   ['basta promemoria per scuotere', '/reminders shake:off'],
   ['remind me at half past eight in the evening', '/reminders time:20:30'],
-  ['remind me at ten to eight', '/reminders time:07:50'],
+  ['remind me at ten to eight in the morning', '/reminders time:07:50'],
   ['remind me at twenty five past seven in the evening', '/reminders time:19:25'],
-  ['remind me at 5 to 9', '/reminders time:08:55'],
+  ['remind me at 5 to 9 in the morning', '/reminders time:08:55'],
   ['remind me at twelve at night', '/reminders time:00:00'],
   ['remind me at 12 at night', '/reminders time:12 am'],
   ['remind me at 9 at night', '/reminders time:9 pm'],
@@ -134,6 +134,17 @@ const SET: readonly (readonly [text: string, read: string])[] = [
 it.each(SET)('%s', async (text, read) => {
   const one = await talkerFor({ after: null, shelf: 'lemon_ginger' })
   expect(await one.say(text)).toMatchObject({ read, code: null, erased: false })
+})
+
+it.each([
+  ['remind me at ten to eight', '07:50', '19:50'],
+  ['remind me at 5 to 9', '08:55', '20:55'],
+])('asks which half of the day: %s', async (text, morning, evening) => {
+  const one = await talkerFor({ after: null, shelf: 'lemon_ginger' })
+  expect(await one.say(text)).toMatchObject({
+    code: 'question',
+    choices: [`/reminders time:${morning}`, `/reminders time:${evening}`],
+  })
 })
 
 it.each([
