@@ -13,7 +13,7 @@ export const VERB =
 export const ARTICLE = /^(?:the|my|il|lo|la|i|gli|le|l['’])\s*(?<=\s|['’])/iu
 /** `1 kg sugar`, `700 ml gin 40%`, `10 lemons`: how much of it, and what. */
 export const AMOUNT_BEFORE =
-  /^(?<per>\d[\d.,]*\s*(?:kg|g|ml|cl|l|lb|oz)|\d+(?=\s+\p{L}))\s+(?:of\s+|di\s+)?(?<of>\S.*)$/u
+  /^(?<per>\d[\d.,]*\s*(?:kg|g|ml|cl|l|lb|oz)|\d+(?=\s+(?!proof\b|gradi\b)\p{L}))\s+(?:of\s+|di\s+)?(?<of>\S.*)$/u
 
 /** Another thing begins: a `+`, a semicolon, or a comma or `and` before a word. */
 const JOINT = /\s*[+;]\s*|,\s+(?=\p{L})|\s+(?:and|e|ed)\s+(?=\p{L})/gu

@@ -10,6 +10,7 @@ import { drinksIn } from '../recipe/drinks-in.ts'
 import { readPlants } from '../recipe/plan/find-plants.ts'
 import { parseBottles } from '../recipe/plan/parse-bottles.ts'
 import { orRefused, STRONG, spiritOf } from '../shopping/parse-have.ts'
+import { BARE_SIZE, sizeNamed } from './bare-size.ts'
 import { readMoney } from './money.ts'
 import { MOST_PRICE_CHARACTERS, type Per, type Price, type Priced, type PriceRead, type PriceTyped } from './price.ts'
 import { AMOUNT_BEFORE, ARTICLE, ITEM, itemsIn, NONE, VERB } from './price-items.ts'
@@ -81,10 +82,13 @@ interface Said {
   readonly amount: string
 }
 
+const SIZE_ALONE = new RegExp(`^${BARE_SIZE.source}$`, 'u')
+
 /** A volume of what is weighed and pours is so many grams. */
 function perOf(priced: Priced, text: string, { typed, of, amount }: Said): Per {
   const { units, usual } = SOLD_BY[priced.kind]
-  const example = writePrice({ of, amount, per: usual })
+  const isSize = priced.kind === 'spirit' && SIZE_ALONE.test(text)
+  const example = writePrice({ of, amount, per: isSize ? sizeNamed(text) : usual })
   const per = perIn(text)
   if (per === null || !units.includes(per.unit)) {
     throw new DomainError('bad_value', 'price_per_what', { typed: shown(typed), example })

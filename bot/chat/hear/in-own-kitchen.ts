@@ -15,7 +15,11 @@ export async function wishedIn(call: CallRead, line: string, dispatch: Dispatch)
   const texts = Object.values(call.options).join(' ')
   const units = unitsIn(await kitchenOfWhoever(texts, dispatch))
   if (units.volume !== 'us') return call
-  const options = Object.entries(call.options).map(([option, text]) => [option, textIn(option, text, units, line)])
+  const options = Object.entries(call.options).map(([option, text]) => [
+    option,
+    // A price is of what is sold, as its label says.
+    option === 'prices' ? text : textIn(option, text, units, line),
+  ])
   return { ...call, options: Object.fromEntries(options) }
 }
 

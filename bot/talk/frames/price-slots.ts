@@ -1,8 +1,10 @@
+import { BARE_SIZE, sizeNamed } from '../../../core/cost/bare-size.ts'
 import { MONEY } from '../../../core/cost/money.ts'
 import { parsePrices, writePriceTyped } from '../../../core/cost/read-price.ts'
 import { DomainError } from '../../../core/domain-error.ts'
 import type { TypedText } from '../../../core/quantity/read/tokens.ts'
 import { numberSaid } from '../../../core/quantity/said/number-said.ts'
+import { STRONG } from '../../../core/shopping/parse-have.ts'
 import type { Bit } from '../bits/bit.ts'
 import type { Fill } from './plant-slots.ts'
 
@@ -64,7 +66,7 @@ const COUNTED_AT = new RegExp(String.raw`^\d{1,3}\s+(?<of>\p{L}[^,]*?)\s+(?:at|a
 
 /** `151 proof $30 a handle`, `the 95% is 20 a litre`: spirit, by how strong it is. */
 const BY_STRENGTH =
-  /^(?:the\s+|il\s+|lo\s+|l['’])?(?<strong>\d+(?:[.,]\d+)?)\s*(?:(?<unit>%|proof\b|gradi\b|°)(?=\s*(?:is\s|at\s|for\s|costs?\s|costa\s)?\s*\p{Sc}?\s*\d)|(?=(?:is|at|for|costs?|costa)\s+\p{Sc}?\d))/iu
+  /^(?:the\s+|il\s+|lo\s+|l['’])?(?<strong>\d+(?:[.,]\d+)?)\s*(?:(?<unit>%|proof\b|gradi\b|°)(?=\s*(?:is\s|was\s|at\s|for\s|costs?\s|costa\s|costava\s)?\s*\p{Sc}?\s*\d)|(?=(?:is|was|at|for|costs?|costa|costava)\s+\p{Sc}?\d))/iu
 
 const AND = /^(?:and|plus|with|also|e|ed|con|anche)\s+(?:with\s+|con\s+)?(?:the\s+)?/iu
 
@@ -110,6 +112,15 @@ function byBottle(item: string): string {
   return `${text.trim()}/${size?.trim() ?? USUAL_BOTTLE}`
 }
 
+/** `$32 a 750`, `$20 a 1.75`: a bottle of spirit by its size alone, of ml or of litres. */
+const BY_SIZE = new RegExp(
+  String.raw`(?<price>${MONEY})\s*(?:\/|\b(?:per|for\s+an?|an?|each)\b)\s*(?<size>${BARE_SIZE.source})$`,
+  'iu',
+)
+
+const bySize = (item: string): string =>
+  STRONG.test(item) ? item.replace(BY_SIZE, (_, price: string, size: string) => `${price}/${sizeNamed(size)}`) : item
+
 /** A price as `prices:` takes it; null where it is none. What lacks only for how much it is stays as it was said, to be asked. */
 function priceIn(item: string): string | null {
   try {
@@ -128,7 +139,7 @@ export const prices: Fill = ({ typed, bits, has }) => {
     .replace(/[.?!\s]+$/u, '')
     .split(JOINT)
     .filter((item) => /\d/.test(item))
-    .map((item) => byBottle(oneOf(turned(item.trim().replace(AND, '')))))
+    .map((item) => bySize(byBottle(oneOf(turned(item.trim().replace(AND, ''))))))
   const texts = items.map(priceIn)
   if (texts.length === 0 || texts.some((text) => text === null)) return null
   const text = texts.join(' + ')

@@ -35,6 +35,13 @@ it.each([
     'how much would it cost, 8 oranges at 50p, a litre of 95 at 20 euros',
     '/cost prices:oranges 50p each + spirit 95% 20 euros/litre',
   ],
+  // A bottle by its size alone, as shops in the United States call it.
+  ['151 was $28 a 750', '/cost prices:spirit 151 proof $28/750 ml'],
+  ['rum is $19 a 1.75', '/cost prices:rum $19/1.75 l'],
+  ['gin’s $17 a liter', '/cost prices:gin $17/liter'],
+  ['brandy is $12 per 375 and the figs are $6 a pound', '/cost prices:brandy $12/375 ml + figs $6/pound'],
+  ['the 100 proof vodka is $21 a 750', '/cost prices:100 proof vodka $21/750 ml'],
+  ['190 proof costs $36 a handle', '/cost prices:spirit 190 proof $36/handle'],
 ])('%s', async (text, read) => {
   expect(await said(text)).toMatchObject({ read, code: null })
 })
@@ -50,3 +57,9 @@ it.each(['10 lemons and a bottle of vodka', 'how many lemons for a bottle of vod
     expect((await said(text)).command).not.toBe('cost')
   },
 )
+
+it('asks for how much of it, with the size that was said', async () => {
+  const one = await talkerFor({ after: null })
+  const { outcome } = await one.hear('/cost prices:rum $19/1.75')
+  expect(outcome).toMatchObject({ error: { problem: 'price_per_what', values: { example: 'rum $19/1.75 l' } } })
+})
