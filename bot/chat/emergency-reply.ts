@@ -1,5 +1,6 @@
+import type { UnitSystem } from '../../core/quantity/read/parse-units.ts'
 import { ANYWHERE, type Contact, contactOf } from '../talk/emergency/contacts.ts'
-import { countryOfZone } from '../talk/emergency/country-of-zone.ts'
+import { countryAssumedInZone, countryInZone, countryOfZone } from '../talk/emergency/country-of-zone.ts'
 import { isPoisoning, stepsFor } from '../talk/emergency/first-aid.ts'
 import type { HarmId } from '../talk/emergency/harm.ts'
 import type { WhomToCall } from '../text/messages/emergency.ts'
@@ -12,6 +13,8 @@ export interface Whereabouts {
   readonly country: string | null
   /** IANA name; of it comes the country in the line to type. */
   readonly zone: string
+  /** As chosen; who measures in cups cooks in the United States. */
+  readonly units?: UnitSystem | null
 }
 
 const FIRES: readonly HarmId[] = ['clothes_on_fire', 'spirit_fire']
@@ -64,7 +67,8 @@ function secondRow(harm: HarmId, contact: Contact | null, { country, zone }: Whe
   }
   if (!isPoisoning(harm)) return asked
   const label = labelled(harm === 'self_harm' ? 'emergency_if_swallowed' : 'emergency_poison_centre')
-  if (centre !== null) return [cellOf({ group: 'cells', key: 'emergency_poison_centre', values: centre }, label)]
+  if (centre !== null)
+    return [cellOf({ group: 'cells', key: 'emergency_poison_centre', values: centre }, label), ...asked]
   if (country === null) return asked
   const instead = contact?.instead ?? null
   const isOther = instead !== null && MILD_TOO.includes(harm)
@@ -83,10 +87,15 @@ function centreFor(harm: HarmId, contact: Contact | null) {
   return { ...centre, harm, otherwise: ambulance ?? emergency }
 }
 
-/** Who is called in a country, of two letters or null, where a poison was swallowed. */
-export function whomToCall(country: string | null): WhomToCall {
-  const contact = contactOf(country)
+/** The numbers of a country, or of the one that a zone tells where nobody has named any. */
+const contactIn = ({ country, zone, units }: Whereabouts): Contact | null =>
+  contactOf(country ?? (units === 'us' && countryInZone(zone) === null ? 'US' : countryAssumedInZone(zone)))
+
+/** Who is called where somebody is, if a poison was swallowed. */
+export function whomToCall(whereabouts: Whereabouts): WhomToCall {
+  const contact = contactIn(whereabouts)
   return {
+    isAssumed: whereabouts.country === null && contact !== null,
     numbers: numbersFor('methanol', contact),
     poisonCentre: centreFor('methanol', contact)?.number ?? null,
   }
@@ -98,7 +107,7 @@ export function whomToCall(country: string | null): WhomToCall {
  */
 export function emergencyReply(harm: HarmId, whereabouts: Whereabouts): Reply {
   const { country } = whereabouts
-  const contact = contactOf(country)
+  const contact = contactIn(whereabouts)
   const steps = stepsFor[harm]
   const second = secondRow(harm, contact, whereabouts)
   const doing = steps.map((step, index) =>

@@ -27,7 +27,7 @@ const textOf = (typed: string | Invocation): string => {
 /** The country that a person has chosen and their zone; whatever keeps it from being read, they count as unknown. */
 const whereaboutsOf = async ({ store, userId, assumedZone }: Asker) => {
   const { settings } = await store.read(userId).catch(() => NOBODY)
-  return { country: settings.country, zone: settings.zone ?? assumedZone }
+  return { country: settings.country, zone: settings.zone ?? assumedZone, units: settings.units }
 }
 
 /**

@@ -20,8 +20,8 @@ const POISONS: ReadonlySet<StopId> = new Set<StopId>([
 /** What to do where somebody drank of what is thrown away. */
 export const ifDrunkCautions = (
   verdict: TroubleVerdict,
-  { settings: { country } }: Pick<Context, 'settings'>,
+  { settings: { country, units }, zone }: Pick<Context, 'settings' | 'zone'>,
 ): readonly Message<'cautions'>[] =>
   verdict.kind === 'throw_away' && POISONS.has(verdict.because)
-    ? [{ group: 'cautions', key: 'trouble_if_drunk', values: whomToCall(country) }]
+    ? [{ group: 'cautions', key: 'trouble_if_drunk', values: whomToCall({ country, zone, units }) }]
     : []

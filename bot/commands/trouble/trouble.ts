@@ -19,7 +19,7 @@ export const troubleCommand = defineCommand({
     const also = others.map(({ symptom }) => symptom)
     if (diagnosis.verdict.kind === 'emergency') {
       const { settings, zone } = context
-      const reply = emergencyReply('methanol', { country: settings.country, zone })
+      const reply = emergencyReply('methanol', { country: settings.country, zone, units: settings.units })
       return { ...reply, data: { ...reply.data, ...troubleData(diagnosis, also) } }
     }
     const asking = { input, held, facts: diagnosis.facts, also, context }

@@ -49,8 +49,11 @@ const COUNTRIES: Readonly<Record<string, string>> = {
   'America/Argentina/Buenos_Aires': 'AR',
 }
 
-/** The country of a zone, two letters; null where it is not known. Never a reason to show a number to call. */
+/** The country of a zone, two letters; null where it is not known. No reason to show a number to call as if it were sure. */
 export const countryInZone = (zone: string): string | null => COUNTRIES[zone] ?? null
+
+/** Whose numbers are shown, and said to be assumed, where nobody has named a country: the one whose 911 is nobody else's 112. */
+export const countryAssumedInZone = (zone: string): 'US' | null => (COUNTRIES[zone] === 'US' ? 'US' : null)
 
 /** A country to show in a line to type: the zone's, else Ireland. Never a reason to show a number. */
 export const countryOfZone = (zone: string): string => COUNTRIES[zone] ?? 'IE'

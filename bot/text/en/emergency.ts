@@ -84,7 +84,7 @@ const SWALLOWED: readonly HarmId[] = ['swallowed_spirit_child', 'swallowed_spiri
 
 /** `112 or 144`; in a country that is not known, `your emergency number`. */
 const numberWords = (numbers: readonly string[], isCountryKnown: boolean): string => {
-  if (numbers.length > 0) return numbers.join(' or ')
+  if (numbers.length > 0) return `${numbers.join(' or ')}${isCountryKnown ? '' : ' (US assumed, 112 in the EU)'}`
   return isCountryKnown ? 'your emergency number (112 from many mobiles)' : 'your emergency number (112 in the EU)'
 }
 
@@ -111,7 +111,7 @@ export const emergencySentences = {
       if (harm === 'pet') return vetWords(animals)
       const number = numberWords(numbers, isCountryKnown)
       if (!SWALLOWED.includes(harm)) return callWords[harm](number)
-      if (!isCountryKnown) return `Call ${number} now and ask for the poison centre.`
+      if (!isCountryKnown && !hasCentre) return `Call ${number} now and ask for the poison centre.`
       return `${callWords[harm](number)}${hasCentre ? ' If not, call the poison centre now.' : ''}`
     },
   },

@@ -204,10 +204,11 @@ export const troubleSentences = {
     },
   },
   cautions: {
-    trouble_if_drunk: ({ numbers, poisonCentre }) => {
+    trouble_if_drunk: ({ numbers, poisonCentre, isAssumed }) => {
       const emergency = numbers.join(' or ')
+      const assumed = isAssumed ? ' (US assumed)' : ''
       if (poisonCentre !== null)
-        return `If anyone’s had some, call the poison centre now, ${poisonCentre}, well or not. If they’re ill, ${emergency}.`
+        return `If anyone’s had some, call the poison centre now, ${poisonCentre}${assumed}, well or not. If they’re ill, ${emergency}.`
       return emergency === '' ? ifDrunk() : `If anyone’s had some, call ${emergency} now, even if they feel well.`
     },
     trouble_unless: ({ unless }) => {

@@ -10,6 +10,8 @@ export type InsteadOfCentre = 'gp_nl' | 'doctor' | 'nhs_111'
 export interface WhomToCall {
   readonly numbers: readonly string[]
   readonly poisonCentre: string | null
+  /** Of the time zone, nobody having named a country. */
+  readonly isAssumed: boolean
 }
 
 export interface EmergencyMessages {
