@@ -17,6 +17,7 @@ const PAST = /^(?:past|to|e)$/
 /** No infusion is so weak, % vol. */
 const MOST_HOUR = 12
 
+/** What is begun is told with strengths, so that its hour has to be said as one: `at 4am`. */
 const isDeed = ({ concept }: ConceptSpan): boolean => DEEDS.has(concept) && concept !== 'started'
 
 const isHourWord = (word: string): boolean => HOURS.test(word) || (/^\d{1,2}$/.test(word) && Number(word) <= 24)
@@ -30,7 +31,8 @@ function endOfPart(typed: TypedText, at: number): number {
 
 /** `Shook it at 3 this afternoon`, `strained yesterday at 5`, `alle 15`: an hour of a deed, of which only the day is kept; null where none begins. */
 export function clockTold({ typed, spans }: Around, at: number): Bit | null {
-  if (!spans.some(isDeed)) return null
+  const isBegun = !spans.some(isDeed)
+  if (isBegun && !spans.some(({ concept }) => concept === 'started')) return null
   const { tokens } = typed
   const from = AT.test(wordAt(typed, at)) ? at + 1 : at
   const isHalf =
@@ -43,6 +45,7 @@ export function clockTold({ typed, spans }: Around, at: number): Bit | null {
     /^\d{2}$/.test(wordAt(typed, hourAt + 2))
   const next = isShown ? hourAt + 3 : hourAt + 1
   const end = endOfPart(typed, next)
+  if (isBegun && !MERIDIEM.test(wordAt(typed, next))) return null
   const isEnd =
     end === tokens.length || /^(?:[,.;!?)]|and|e|then|poi|with|got|today|yesterday)$/.test(wordAt(typed, end))
   const isAfterAt = from > at

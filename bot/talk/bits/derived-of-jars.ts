@@ -3,6 +3,7 @@ import { type Concept, DEEDS, type Derived } from '../lexicon/lexicon.ts'
 import type { Sentence, TalkJar } from './bit.ts'
 import { isOver, jarsNamed, jarsOf } from './jars-of.ts'
 import { isPieceOut } from './lifted-out.ts'
+import { moreTimeIn } from './more-time.ts'
 import { isNextAsked } from './next-asked.ts'
 import { placedNames } from './placed-name.ts'
 import { isReadyAsked } from './ready-asked.ts'
@@ -13,8 +14,9 @@ const AHEAD: readonly Concept[] = ['shake', 'strain', 'sweeten', 'bottle', 'shoo
 /** Two jars are to be made one. */
 const ORDERED = /^(?:pour|tip|mix|blend|combine|merge|join|unisci|mescola|versa)$/
 
-const MORE_TIME =
-  /^(?:(?:i ll|ill|i|lets|let|we|please|just|ok) )*(?:give|leave|let|keep|lascia\p{L}*|do|dai|diamo)\b.* (?:another|one more|un altr[oa]|ancora un[oa]?) (?:day|week|fortnight|month|giorno|settimana|mese)\b|\b(?:needs?|wants?|could do with) (?:another|one more) (?:day|week|fortnight|month)\b/u
+const LET_BE =
+  /(?:^|[,;.] ?)(?:(?:i ll|ill|i|lets|let|we|please|just|ok|but|and|then) )*(?:give|leave|let|keep|lascia\p{L}*|do|dai|diamo)\b|\b(?:needs?|wants?|deserves?|could (?:do with|use)|ha bisogno|hanno bisogno|vuole|ci vuole)\b/u
+
 /** `The vanilla out of the ginger`: a plant of a jar that is named, which is not all that is in it. */
 function isOutOfNamed(sentence: Pick<Sentence, 'bits' | 'typed'>, running: readonly TalkJar[]): boolean {
   const names = placedNames(sentence, 'out_of')
@@ -78,7 +80,12 @@ export function derivedOfJars({
   const isDeed = spans.some(({ concept }) => DEEDS.has(concept))
   const isNo = says('denial') || says('no') || says('be_quiet')
   // `Give the sloe another week`: no reminder till then.
-  const isGiven = named.length === 1 && MORE_TIME.test(wordsFrom(typed)) && !says('asking') && !AHEAD.some(says)
+  const isGiven =
+    named.length === 1 &&
+    moreTimeIn(typed) !== null &&
+    LET_BE.test(wordsFrom(typed)) &&
+    !says('asking') &&
+    !AHEAD.some(says)
   // `Put 50 ml of vodka in the ginger`: of a jar, whether there is one or not.
   const isIntoJar = running.length > 0 && (says('added') || says('topped_up')) && !says('started')
   return [

@@ -3,6 +3,7 @@ import { parseCountryCode } from '../../../core/label/parse-country-code.ts'
 import { textFrom, wordsFrom } from '../../../core/quantity/read/tokens.ts'
 import { parseZone } from '../../../core/quantity/time/parse-zone.ts'
 import { bit, type Sentence } from '../bits/bit.ts'
+import { moreTimeIn } from '../bits/more-time.ts'
 import { endOfAbsence, isLength } from './absence.ts'
 import { onlyBit } from './amount-slots.ts'
 import type { SlotKind } from './frame.ts'
@@ -99,16 +100,12 @@ function clockAt({ typed, bits }: Sentence): SlotFilled | null {
 /** A silence without an end. */
 const FOR_GOOD = /\b(?:for good|further notice|for ?ever|permanently|indefinitely|per sempre)\b/
 
-/** `Another week`, said of a jar that is let be. */
-const MORE =
-  /\b(?:another|one more|un(?: ?altr[oa])|ancora un[oa]?) (?:(?<day>day|giorno)|(?<week>week|settimana)|(?<fortnight>fortnight)|(?<month>month|mese))\b/
-
-function moreTime(words: string): string | null {
-  const { day, week, fortnight } = MORE.exec(words)?.groups ?? {}
-  if (!MORE.test(words)) return null
-  if (day !== undefined) return 'in 1 day'
-  if (fortnight !== undefined) return 'in 2 weeks'
-  return week === undefined ? 'in 1 month' : 'in 1 week'
+/** `Another week`, `two more weeks`, `altre due settimane`, said of a jar that is let be. */
+function moreTime({ typed, bits }: Sentence): SlotFilled | null {
+  const more = moreTimeIn(typed)
+  if (more === null) return null
+  const { text, from, to } = more
+  return { text, bits: [bit('span', from, to, 0, text), ...bits.filter((each) => each.from >= from && each.to <= to)] }
 }
 
 const until: Fill = (sentence) => {
@@ -128,8 +125,8 @@ const until: Fill = (sentence) => {
   if (span !== undefined) return { text: `in ${span.text}`, bits: [span] }
   if (has('this_week')) return { text: 'next Monday', bits: [] }
   const words = wordsFrom(typed)
-  const more = moreTime(words)
-  if (more !== null) return { text: more, bits: [] }
+  const more = moreTime(sentence)
+  if (more !== null) return more
   if (FOR_GOOD.test(words)) return { text: 'further notice', bits: [] }
   if (/\b(?:not (?:today|now)|non oggi|non ora)\b/.test(words)) return { text: 'tomorrow', bits: [] }
   return has('put_off') && /\b(?:later|piu tardi|dopo)\b/.test(words) ? { text: 'later', bits: [] } : null

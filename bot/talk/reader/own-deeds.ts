@@ -21,8 +21,12 @@ const REMINDED = '(?:remind|nudge|ping|ricorda\\p{L}*)'
 const HANDLED =
   '(?:shook|shaken|swirled|(?:gave|given)(?: \\p{L}+){1,4} (?:a shake|a swirl|away)|strained|filtered|bottled|tasted|drank|opened|labell?ed|scosso|agitato|filtrato|imbottigliato|assaggiato|bevuto|aperto|regalato)'
 
+/** `Needs another week`, `give it two more weeks`. */
+const LET_BE =
+  '(?:(?:it|they|still|but|just|lets) )*(?:needs?|wants?|deserves?|could (?:use|do with)|give (?:it|them)|leave (?:it|them)|ha bisogno di|vuole|ci vuole)(?: \\p{L}+)?(?: \\S+){1,3} (?:days?|weeks?|fortnights?|months?|giorn[oi]|settiman[ae]|mes[ei])'
+
 /** The beginning of a clause that tells of a deed of its own, or orders one. */
-const OWN = new RegExp(`^${LED_BY}(?:${MOVED}|${STANDS}|${REMINDED}|${HANDLED})(?!\\p{L})`, 'u')
+const OWN = new RegExp(`^${LED_BY}(?:${MOVED}|${STANDS}|${REMINDED}|${LET_BE}|${HANDLED})(?!\\p{L})`, 'u')
 
 const MOST = 4
 

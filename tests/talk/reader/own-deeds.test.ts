@@ -45,6 +45,12 @@ const APART: readonly (readonly [text: string, heard: readonly string[]])[] = [
     ['/jar strain sloe measured:650 ml', '/jar note sloe where:fridge'],
   ],
   ['shook the ginger and it’s in the freezer', ['/jar shake ginger', '/jar note ginger where:freezer']],
+  // A taste, and for how long it is let be.
+  ['tasted the sloe, needs another week', ['/jar later sloe until:in 1 week', '/jar taste sloe']],
+  [
+    'tasted the sloe, 3 stars, give it two more weeks',
+    ['/jar taste sloe rating:3', '/jar later sloe until:in 2 weeks'],
+  ],
   // Nothing is recorded of another jar where there is none that it could be of.
   ['I shook the damsons and tasted them, a 4, bit thin', ['/jar shake damsons', 'not_understood']],
   [
@@ -68,6 +74,24 @@ it('names what it left out, and records nothing of another jar', async () => {
     { words: 'tasted them, a 4', isOfNone: true },
   ])
   expect((await one.store.read('local')).jars[0]!.entries.length).toBe(before)
+})
+
+it.each([
+  ['the ginger needs another 2 weeks', 'in 2 weeks'],
+  ['ginger, needs three more days', 'in 3 days'],
+  ['give the ginger one more month', 'in 1 month'],
+])('puts off, and leaves nothing out: %s', async (text, until) => {
+  const one = talker()
+  for (const line of SHELF) await one.say(line)
+  const { outcome, read } = await one.hear(text)
+  expect(read).toBe(`/jar later ginger until:${until}`)
+  expect('reply' in outcome && outcome.reply.notes.filter(({ key }) => key === 'left_out')).toEqual([])
+})
+
+it('takes the hour of a start for its hour', async () => {
+  expect(await heardOf('I started 500 g of damsons in a litre of 40% vodka at 4am today')).toEqual([
+    '/jar start of:500 g damsons spirit:1 litre vodka 40%',
+  ])
 })
 
 it.each(['topped off the sloe with 100 ml of vodka', 'I topped the sloe off with 100 ml of vodka'])(
