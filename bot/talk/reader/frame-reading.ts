@@ -57,8 +57,12 @@ export function readingOf(best: FrameTried, sentence: Sentence, isTyped = false)
   // Named as a whole: `a small one`.
   const times = frame.command === 'again' && call.options.spirit === undefined ? timesSaid(sentence) : []
   const name = frame.command === 'jar rename' ? (call.options.to ?? '').split(/\s+/) : []
+  // What is kept word for word is not left out.
+  const noted = (call.options.note ?? '').split(/[^\p{L}\p{N}'’-]+/u)
   const leftOut = [
-    ...words.filter((word) => !name.includes(word) && !unsized.some((bottle) => bottle.includes(word))),
+    ...words.filter(
+      (word) => !name.includes(word) && !noted.includes(word) && !unsized.some((bottle) => bottle.includes(word)),
+    ),
     ...unsized,
     ...times,
   ]
