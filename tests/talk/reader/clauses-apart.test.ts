@@ -10,7 +10,7 @@ const BOTH: readonly (readonly [shelf: Shelf, text: string, reads: readonly stri
   ['lemon', 'rename it blood orange and show it', ['/jar rename lemon to:blood orange', '/jar show blood orange']],
   ['lemon', 'rinominalo tramonto e mostralo', ['/jar rename lemon to:tramonto', '/jar show tramonto']],
   ['lemon', 'what’s due and how strong is it', ['/jar list', '/jar show lemon']],
-  ['lemon', 'shook it, and it’s cloudy', ['/jar shake lemon', '/trouble cloudy jar:lemon']],
+  ['lemon', 'shook it, and it’s cloudy', ['/trouble cloudy jar:lemon', '/jar shake lemon']],
   ['lemon', 'show the lemon and remind me on sunday', ['/jar show lemon', '/jar later lemon until:sunday']],
   ['lemon_ginger', 'shook the ginger and how strong is it', ['/jar shake ginger', '/jar show ginger']],
   [

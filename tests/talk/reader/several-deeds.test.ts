@@ -2,7 +2,7 @@ import { expect, it } from 'vitest'
 import type { Shelf } from '../shelves.ts'
 import { talkerFor } from './told.ts'
 
-/** Two things in one sentence, and the lines that they come to, in order. */
+/** Two things in one sentence, and the lines that they come to, in order; a danger is shown first. */
 const BOTH: readonly (readonly [shelf: Shelf, text: string, reads: readonly string[]])[] = [
   // What is left and until when is said of bottles that are given.
   [
@@ -51,24 +51,24 @@ const BOTH: readonly (readonly [shelf: Shelf, text: string, reads: readonly stri
   [
     'lemon_ginger',
     'shook the lemon and the ginger, the lid of the ginger is bulging',
-    ['/jar shake lemon', '/jar shake ginger', '/trouble lid bulging jar:ginger'],
+    ['/trouble lid bulging jar:ginger', '/jar shake lemon', '/jar shake ginger'],
   ],
   [
     'lemon_ginger',
     'shook the lemon and the ginger, there is mould on the ginger',
-    ['/jar shake lemon', '/jar shake ginger', '/trouble mould jar:ginger'],
+    ['/trouble mould jar:ginger', '/jar shake lemon', '/jar shake ginger'],
   ],
   [
     'lemon_ginger',
     "shook the lemon, didn't taste the ginger because it has mould",
-    ['/jar shake lemon', '/trouble mould jar:ginger'],
+    ['/trouble mould jar:ginger', '/jar shake lemon'],
   ],
   [
     'lemon_ginger',
     "shook the lemon but the ginger isn't right, it has gone mouldy",
-    ['/jar shake lemon', '/trouble mould jar:ginger'],
+    ['/trouble mould jar:ginger', '/jar shake lemon'],
   ],
-  ['lemon_ginger', 'shook the lemon, not the ginger, it has mould', ['/jar shake lemon', '/trouble mould jar:ginger']],
+  ['lemon_ginger', 'shook the lemon, not the ginger, it has mould', ['/trouble mould jar:ginger', '/jar shake lemon']],
 ]
 
 it.each(BOTH)('%s: %s', async (shelf, text, reads) => {
