@@ -87,6 +87,18 @@ describe('a batch from jar to glass', () => {
     expect(keys(await desk.ask('/jar bottle herb bottles:1 x 750 ml'))).toContain('jar_bottled_more')
   })
 
+  it('warns of no more in bottles where both figures read the same in its kitchen', async () => {
+    const filled = async (bottles: string) => {
+      const desk = jarDesk()
+      await desk.ask('/jar start plum of:1 lb plums spirit:1 quart 80 proof vodka')
+      await desk.ask('/jar strain plum measured:3 3/4 cups')
+      return (await desk.ask(`/jar bottle plum bottles:${bottles}`)).notes.map(({ key }) => key)
+    }
+    // 3 3/4 cups are 887 ml, read as 910 are and not as 1100 are.
+    expect(await filled('2 x 455 ml')).not.toContain('jar_bottled_more')
+    expect(await filled('2 x 550 ml')).toContain('jar_bottled_more')
+  })
+
   it('without a measurement reckons with what is expected, and says so', async () => {
     const desk = jarDesk()
     await desk.ask(HERB)
