@@ -108,8 +108,6 @@ function ownDeedsIn(line: string, whole: TalkReading, dispatch: Dispatch, person
   if (begin === undefined) return null
   const first = readingFor(begin, dispatch, person)
   if (first.kind !== 'call' && first.kind !== 'question') return null
-  // A taste is noted as it was told.
-  if (first.call.command === 'jar taste' && whole.kind === 'call' && whole.leftOut.length === 0) return null
   const of = BEGINS.test(first.call.command) ? null : jarNamed(begin, surroundings)
   const others = rest.map((own) => (of === null || isJarNamed(own, surroundings) ? own : `${of}, ${own}`))
   if (first.kind === 'call' || first.about.kind !== 'lacks') return inOrder([begin, ...others])
