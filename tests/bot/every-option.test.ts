@@ -112,7 +112,7 @@ const LINES: Readonly<Record<string, readonly string[]>> = {
     'jar:sweet|bottles:4 x 500 ml',
   ],
   'jar undo': ['jar:fresh|after:1'],
-  'jar show': ['jar:fresh'],
+  'jar show': ['jar:fresh|ready-by:1 May'],
   'jar tag': ['jar:fresh'],
   'jar label': ['jar:sweet|by:the society|already:yes'],
   notebook: ['compare:fresh + sweet', 'export:csv'],

@@ -48,6 +48,7 @@ const FIGURES: Partial<Record<HandbookId, { readonly core?: readonly number[]; r
     stones_whole: { core: [latestDays('sour_cherry'), latestDays('plum')] },
     green_walnut_when: { cited: [24] },
     old_enough: { cited: [18, 20, 21] },
+    sugar_crystals: { cited: [350] },
     which_spirit: { core: [spiritMost('lemon_peel'), botanicalById('raspberry').spiritPercent.min], cited: [90] },
     brown_spirit: { cited: [40] },
     // 70 % for dried herbs and ginger: J. Sci. Food Agric. 2016, 10.1002/jsfa.7822.

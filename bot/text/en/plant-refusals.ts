@@ -252,7 +252,7 @@ export const limitProblems = {
     `${tooMuch(over, pieces, format)}${insteadText(over)}${line === null ? '' : ` Type: ${line}`}`,
   jar_passes_ceiling: ({ jar, isPlants, line, already, pieces, ...over }, format) => {
     const most = tooMuch(over, pieces, format)
-    if (line !== null) return `${most} Already in? Type: ${already}. If not: ${line}`
+    if (line !== null) return `${most} Already in? Type: ${already}, or if not: ${line}`
     return `${most}${isPlants ? ` No more of it fits in ${jar}.` : ''} Is it in already? Then type: ${already}`
   },
 } satisfies Written<LimitProblems>

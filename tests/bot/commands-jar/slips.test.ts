@@ -56,7 +56,7 @@ describe('what was typed', () => {
     await desk.ask('/jar sweeten herb water:1.15 l sugar:598 g')
     const { code, message } = await desk.refused('/syrup jar:herb to-strength:40% to-sweetness:250 g/L')
     expect(code).toBe('unreachable')
-    const line = /\/adjust .* spirit-strength:95%/.exec(message)?.[0] ?? ''
+    const line = /\/adjust .*?(?=\.?$)/m.exec(message)?.[0] ?? ''
     await desk.ask(line)
   })
 })

@@ -95,7 +95,7 @@ describe('a jar where numbers are to stand', () => {
     }
     expect((await desk.ask('/syrup lemon')).data.infusionMl).toBeCloseTo(930, 0)
     expect((await desk.refused('/adjust lemon')).message).toContain('What should midwinter become?')
-    expect((await desk.refused('/syrup orange')).message).toContain('still steeping')
+    expect(await desk.textOf('/syrup orange')).toContain('once sweet orange peel is strained')
   })
 
   it('gives its amount and strength, and what lacks is asked with them', async () => {

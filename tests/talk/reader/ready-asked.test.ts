@@ -16,6 +16,7 @@ it.each([
 
 it('asks which of two', async () => {
   const one = await talkerFor({ after: null, shelf: 'lemon_ginger' })
+  one.wait(40)
   expect(await one.say('will it be done for Christmas')).toMatchObject({ code: 'question', recorded: 0 })
 })
 

@@ -37,7 +37,7 @@ it('names each line of which nothing was taken, whole', async () => {
   const recipe =
     'plum brandy\n2 lbs plums\na fifth of brandy\nabout a mug of sugar\nsome vanilla\nlet it stand till it tastes right'
   const { outcome, read } = await talker().hear(recipe)
-  expect(read).toMatch(/^\/plan of:2 lbs plums \+ .*vanilla.* spirit:750 ml brandy/)
+  expect(read).toMatch(/^\/plan of:2 lbs plums \+ .*vanilla.* spirit:1 fifth brandy/)
   const notes = outcome.ok && 'reply' in outcome ? outcome.reply.notes : []
   const left = notes.find(({ key }) => key === 'left_out')
   expect(JSON.stringify(left)).toContain('about a mug of sugar')
