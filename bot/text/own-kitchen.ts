@@ -14,6 +14,19 @@ function ownIn(node: unknown, isOwn = false): readonly string[] {
     : Object.entries(node).flatMap(([key, each]) => ownIn(each, OWN.test(key)))
 }
 
+/** The same texts, each said otherwise; what they were made of is left as it was typed. */
+function saidOtherwise<T>(texts: T, otherwise: (text: string, own: readonly string[]) => string): T {
+  if (typeof texts === 'function') {
+    const said = (...values: readonly unknown[]): unknown => {
+      const text: unknown = texts(...values)
+      return typeof text === 'string' ? otherwise(text, ownIn(values)) : text
+    }
+    return said as T
+  }
+  if (typeof texts !== 'object' || texts === null) return texts
+  return Object.fromEntries(Object.entries(texts).map(([key, each]) => [key, saidOtherwise(each, otherwise)])) as T
+}
+
 /**
  * The words of a language as they are shown: where it says things otherwise in a kitchen that pours in cups, it does. For scripts
  * nothing is said otherwise.
@@ -26,5 +39,9 @@ export function inOwnKitchen(words: Words, { american }: Pick<Language, 'america
     ...words,
     say: (message, kitchen) => shown(words.say(message, kitchen), kitchen, message.values),
     problem: (key, values, kitchen) => shown(words.problem(key, values, kitchen), kitchen, values),
+    onPictures(kitchen) {
+      const { text, format } = words.onPictures(kitchen)
+      return { text: isKitchenOf('us', kitchen) ? saidOtherwise(text, american) : text, format }
+    },
   }
 }
