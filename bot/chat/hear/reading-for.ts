@@ -3,6 +3,9 @@ import { saidText } from '../../../core/quantity/said/said-text.ts'
 import { dayAt } from '../../../core/quantity/time/zone.ts'
 import type { Person } from '../../../store/person.ts'
 import type { Path } from '../../calls/signatures.ts'
+import type { Sentence, Surroundings } from '../../talk/bits/bit.ts'
+import { isOver } from '../../talk/bits/jars-of.ts'
+import { sentenceIn } from '../../talk/bits/sentence.ts'
 import type { TalkReading } from '../../talk/frames/reading.ts'
 import { findEntry, findLikelyEntry } from '../../talk/handbook/find-entry.ts'
 import { findSymptomTold } from '../../talk/handbook/find-symptom-told.ts'
@@ -99,14 +102,17 @@ export const namesJar = (text: string, dispatch: Dispatch, person: Person): bool
 
 const BEGINS = /^(?:plan|again|jar start)$/
 
+/** What the parts of a sentence are read by. */
+interface Among {
+  readonly surroundings: Surroundings
+  readonly read: (part: string) => TalkReading
+}
+
 /** Behind another deed, a clause with one of its own: of the jar that it names, or else of that of the first. */
-function ownDeedsIn(line: string, whole: TalkReading, dispatch: Dispatch, person: Person): Apart | null {
-  if (whole.kind !== 'call' && whole.kind !== 'question' && whole.kind !== 'lost') return null
-  const surroundings = surroundingsOf(dispatch, person)
-  const pieces = ownDeeds(mended(line, dispatch, person), surroundings)
-  const [begin, ...rest] = pieces ?? []
+function ownDeedsIn(sentence: Sentence, { surroundings, read }: Among): Apart | null {
+  const [begin, ...rest] = ownDeeds(sentence) ?? []
   if (begin === undefined) return null
-  const first = readingFor(begin, dispatch, person)
+  const first = read(begin)
   if (first.kind !== 'call' && first.kind !== 'question') return null
   const of = BEGINS.test(first.call.command) ? null : jarNamed(begin, surroundings)
   const others = rest.map((own) => (of === null || isJarNamed(own, surroundings) ? own : `${of}, ${own}`))
@@ -116,19 +122,22 @@ function ownDeedsIn(line: string, whole: TalkReading, dispatch: Dispatch, person
 }
 
 /** The deeds of a sentence that tells of several, each understood by itself; null where it is read as a whole, which is `whole`. */
-export const deedsIn = (line: string, whole: TalkReading, dispatch: Dispatch, person: Person): Apart | null =>
-  deedsTold(line, whole, dispatch, person) ?? ownDeedsIn(line, whole, dispatch, person)
-
-function deedsTold(line: string, whole: TalkReading, dispatch: Dispatch, person: Person): Apart | null {
-  if (whole.kind === 'refused') return null
-  const text = mended(line, dispatch, person)
+export function deedsIn(line: string, whole: TalkReading, dispatch: Dispatch, person: Person): Apart | null {
   const surroundings = surroundingsOf(dispatch, person)
-  const clauses = clausesApart(text, surroundings)
-  const parts = deedsApart(text, surroundings)
+  const isOfDeed = whole.kind === 'call' || whole.kind === 'question' || whole.kind === 'lost'
+  if (whole.kind === 'refused' || (!isOfDeed && surroundings.jars.every(isOver))) return null
+  const sentence = sentenceIn(mended(line, dispatch, person), surroundings)
+  const among: Among = { surroundings, read: (part) => readingFor(part, dispatch, person) }
+  return deedsTold(sentence, among) ?? (isOfDeed ? ownDeedsIn(sentence, among) : null)
+}
+
+function deedsTold(sentence: Sentence, { surroundings, read }: Among): Apart | null {
+  const clauses = clausesApart(sentence, surroundings)
+  const parts = deedsApart(sentence, surroundings)
   // `Bottled the orange. How long now?`: what the jar shows answers the second.
   const isShown = parts?.length === 2 && clauses?.at(-1)?.startsWith(SHOWN) === true
-  if (!isShown && parts?.every((part) => isOne(readingFor(part, dispatch, person))) === true) return inOrder(parts)
-  const readings = clauses?.map((part) => readingFor(part, dispatch, person))
+  if (!isShown && parts?.every((part) => isOne(read(part))) === true) return inOrder(parts)
+  const readings = clauses?.map(read)
   // Two that are answered by one line are one.
   const [first, ...others] = readings ?? []
   // What the first lacks is not asked of the other.

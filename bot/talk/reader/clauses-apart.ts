@@ -118,9 +118,8 @@ const HOW_IT_STANDS =
  * Two clauses of which each asks, orders or tells something of its own, each as a sentence with the jar that it is of: `what's due and
  * how strong is it`, `tasted it, 4 stars, and print the tag`. Null where there is one.
  */
-export function clausesApart(text: string, surroundings: Surroundings): readonly string[] | null {
+export function clausesApart(sentence: Sentence, surroundings: Surroundings): readonly string[] | null {
   if (surroundings.jars.every(isOver)) return null
-  const sentence = sentenceIn(text, surroundings)
   const answered = strainedAndAsked(sentence)
   if (answered !== null) return [answered]
   const batch = newBatchBehind(sentence, surroundings)
@@ -129,20 +128,19 @@ export function clausesApart(text: string, surroundings: Surroundings): readonly
   if (cut === null) return null
   const { typed } = sentence
   const [one, other] = [textFrom(typed, 0, cut.end), textFrom(typed, cut.begin, typed.tokens.length)]
-  const first = sentenceIn(one, surroundings)
+  const [first, second] = [sentenceIn(one, surroundings), sentenceIn(other, surroundings)]
   const isTold = first.has(...TOLD) && (isToldNow(first, 'jar rename') || first.has('renamed'))
   const isAsked = ASKS_OF_JAR.test(wordsFrom(first.typed)) && !first.bits.some(({ value }) => value > 0)
   if (!isTold && !isAsked) return null
   const [named] = jarsNamed(first.bits, surroundings.jars)
-  const [own] = jarsNamed(sentenceIn(other, surroundings).bits, surroundings.jars)
+  const [own] = jarsNamed(second.bits, surroundings.jars)
   // What has a new name is meant by it.
   const isCarried = named !== undefined && own === undefined && !first.has('renamed')
-  // How it stands is what a jar shows.
-  const second = sentenceIn(other, surroundings)
   // `Make it again, double`: how the one is to be.
   if (isOnlyWish(second)) return null
   const words = wordsFrom(second.typed)
   const isOfJar = isTold && own === undefined && second.bits.length === 0 && HOW_LONG_NOW.test(words)
+  // How it stands is what a jar shows.
   if (HOW_IT_STANDS.test(words) || isOfJar)
     return [one, `${SHOWN}${named === undefined || first.has('renamed') ? 'jar' : named.jar.name}`]
   return [one, isCarried ? `${named.jar.name}, ${other}` : other]

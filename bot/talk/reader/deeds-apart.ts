@@ -148,10 +148,9 @@ function ofEach(sentence: Sentence, surroundings: Surroundings): readonly string
  * The deeds of a sentence that tells of several, each as a sentence with the jar that it is of, in order; a question behind a deed is
  * the last of them. Null where there is one thing only.
  */
-export function deedsApart(text: string, surroundings: Surroundings): readonly string[] | null {
+export function deedsApart(sentence: Sentence, surroundings: Surroundings): readonly string[] | null {
   const jars = surroundings.jars.filter((jar) => !isOver(jar))
   if (jars.length === 0) return null
-  const sentence = sentenceIn(text, surroundings)
   const onlyOne = notTheOther(sentence) ?? givenAndAsked(sentence)
   if (onlyOne !== null) return [onlyOne]
   const [first] = deedsOf(sentence)

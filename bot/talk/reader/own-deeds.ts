@@ -40,8 +40,7 @@ function begins({ typed }: Sentence): readonly number[] {
 }
 
 /** What is told behind another deed with a deed of its own: `I started 1 lb of plums in a quart of vodka and moved the sloe to the cellar`, clause by clause; null where there is one. */
-export function ownDeeds(text: string, surroundings: Surroundings): readonly string[] | null {
-  const sentence = sentenceIn(text, surroundings)
+export function ownDeeds(sentence: Sentence): readonly string[] | null {
   const { typed } = sentence
   const cuts = begins(sentence)
   if (cuts.length === 0 || cuts.length >= MOST) return null
