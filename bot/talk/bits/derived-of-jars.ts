@@ -1,7 +1,7 @@
 import { wordsFrom } from '../../../core/quantity/read/tokens.ts'
 import { type Concept, DEEDS, type Derived } from '../lexicon/lexicon.ts'
 import type { Sentence, TalkJar } from './bit.ts'
-import { isOver, jarsNamed, jarsOf } from './jars-of.ts'
+import { jarsNamed, jarsOf, runningAmong } from './jars-of.ts'
 import { isPieceOut } from './lifted-out.ts'
 import { moreTimeIn } from './more-time.ts'
 import { isNextAsked } from './next-asked.ts'
@@ -52,7 +52,7 @@ export function derivedOfJars({
   typed,
 }: Pick<Sentence, 'bits' | 'jars' | 'spans' | 'typed'>): readonly Derived[] {
   const says = (concept: Concept): boolean => spans.some((span) => span.concept === concept)
-  const running = jars.filter((jar) => !isOver(jar))
+  const running = runningAmong(jars)
   const named = jarsNamed(bits, jars)
   const isPair = named.length === 2 || (says('both_of_them') && running.length === 2)
   const isPart = bits.some(

@@ -4,6 +4,19 @@ const named = (name: string): string => name.trim().toLowerCase()
 
 export const isOver = ({ stage }: TalkJar): boolean => stage === 'emptied' || stage === 'discarded'
 
+/** Those that are neither emptied nor thrown away. */
+export const runningAmong = (jars: readonly TalkJar[]): readonly TalkJar[] => jars.filter((jar) => !isOver(jar))
+
+/** Those that wait for their syrup, else those that it is still to come for; empty where a jar is past it, or none is there. */
+export function waitingForSyrup(jars: readonly TalkJar[]): readonly TalkJar[] {
+  const strained = jars.filter(({ stage }) => stage === 'strained')
+  return strained.length > 0 ? strained : jars.filter(({ stage }) => stage === 'steeping')
+}
+
+/** The jar that an option means: a jar is called by its name, or by its id behind a hash. */
+export const jarCalled = (called: string | undefined, jars: readonly TalkJar[]): TalkJar | undefined =>
+  called === undefined ? undefined : jars.find(({ id, name }) => `#${id}` === called || named(name) === named(called))
+
 /** Whose name is this plant's, or which it is in. */
 export function jarsOf(bit: Bit, jars: readonly TalkJar[]): readonly TalkJar[] {
   if (bit.kind === 'jar') return jars.filter(({ id }) => bit.ids?.includes(id) === true)
@@ -23,7 +36,7 @@ const isName = ({ kind, role, with: place }: Bit): boolean =>
 
 /** Jars that are named, each once, with the bit that names it. */
 export function jarsNamed(bits: readonly Bit[], jars: readonly TalkJar[]): readonly { jar: TalkJar; bit: Bit }[] {
-  const running = jars.filter((jar) => !isOver(jar))
+  const running = runningAmong(jars)
   const found: { jar: TalkJar; bit: Bit }[] = []
   for (const bit of bits.filter(isName)) {
     const [jar, another] = jarsOf(bit, running)

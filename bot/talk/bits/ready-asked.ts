@@ -1,7 +1,7 @@
 import { wordsFrom } from '../../../core/quantity/read/tokens.ts'
 import { DEEDS } from '../lexicon/lexicon.ts'
 import type { Sentence } from './bit.ts'
-import { isOver, jarsNamed } from './jars-of.ts'
+import { jarsNamed, runningAmong } from './jars-of.ts'
 
 /** Of a batch that is still to be begun: `will a cherry one be done for Easter`. */
 const TO_BEGIN =
@@ -22,7 +22,7 @@ export function isReadyAsked({
   spans,
   typed,
 }: Pick<Sentence, 'bits' | 'jars' | 'spans' | 'typed'>): boolean {
-  const running = jars.filter((jar) => !isOver(jar))
+  const running = runningAmong(jars)
   const says = (...concepts: readonly string[]): boolean => spans.some(({ concept }) => concepts.includes(concept))
   const isDay = bits.some(({ kind, text }) => kind === 'date' && !PAST.test(text))
   const isAsked = says('asking', 'hypothesis', 'would_it', 'may_i') || typed.tokens.some(({ text }) => text === '?')

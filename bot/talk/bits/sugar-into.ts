@@ -1,5 +1,5 @@
 import type { ConceptSpan } from '../lexicon/concepts.ts'
-import { isOver, jarsNamed } from './jars-of.ts'
+import { jarsNamed } from './jars-of.ts'
 import { isPutInto } from './put-into.ts'
 import type { Told } from './told-of-part.ts'
 
@@ -33,7 +33,7 @@ export function sugarInto(told: Told): readonly ConceptSpan[] {
   if (bits.some(({ kind }) => OTHERS.has(kind)) || spans.some(({ concept }) => concept === 'sweetened')) return []
   const isSweet = bits.some(({ kind, role }) => (kind === 'sugar' || kind === 'water') && role !== 'left_out')
   const named = jarsNamed(bits, jars)
-  const waits = jars.some((jar) => !isOver(jar) && SUGARED.has(jar.stage))
+  const waits = jars.some(({ stage }) => SUGARED.has(stage))
   const [into, another] = named
   if (another !== undefined) return []
   const alone = waits && (into === undefined || SUGARED.has(into.jar.stage)) ? inAlone(told) : null

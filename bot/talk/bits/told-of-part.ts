@@ -2,7 +2,7 @@ import type { TypedText } from '../../../core/quantity/read/tokens.ts'
 import type { ConceptSpan } from '../lexicon/concepts.ts'
 import type { Concept } from '../lexicon/lexicon.ts'
 import type { Bit, TalkJar } from './bit.ts'
-import { isOver, jarsNamed, jarsOf } from './jars-of.ts'
+import { jarsNamed, jarsOf, runningAmong } from './jars-of.ts'
 
 /** What is looked through for what was told of jars. */
 export interface Told {
@@ -16,7 +16,7 @@ const spanOf = ({ spans }: Told, concept: Concept): ConceptSpan | undefined =>
   spans.find((span) => span.concept === concept)
 
 const jarsIn = ({ bits, jars }: Told, stages: ReadonlySet<TalkJar['stage']>): readonly TalkJar[] => {
-  const running = jars.filter((jar) => !isOver(jar))
+  const running = runningAmong(jars)
   const named = bits.filter(({ kind }) => kind === 'plant' || kind === 'jar').flatMap((bit) => jarsOf(bit, running))
   return [...new Set(named)].filter(({ stage }) => stages.has(stage))
 }

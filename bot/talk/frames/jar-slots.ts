@@ -1,7 +1,7 @@
 import { freeName } from '../../../core/jar/entry/jar-name.ts'
 import { textFrom } from '../../../core/quantity/read/tokens.ts'
 import { type Bit, bit, type Sentence } from '../bits/bit.ts'
-import { isOver, jarsNamed, jarsOf } from '../bits/jars-of.ts'
+import { jarsNamed, jarsOf, runningAmong } from '../bits/jars-of.ts'
 import { nameTold } from '../bits/name-told.ts'
 import { bottleCount } from './bottle-count.ts'
 import type { SlotKind } from './frame.ts'
@@ -28,7 +28,7 @@ function pairIn({ bits, jars, typed, has }: Sentence): Pair | null {
     const [first, second] = isInto ? [other, one] : [one, other]
     return { first: first.jar.name, second: second.jar.name, bits: [one.bit, other.bit] }
   }
-  const running = jars.filter((jar) => !isOver(jar))
+  const running = runningAmong(jars)
   const [first, second] = running
   if (!has('both_of_them') || running.length !== 2 || first === undefined || second === undefined) return null
   return { first: first.name, second: second.name, bits: [] }

@@ -1,5 +1,5 @@
 import type { Bit, Sentence, TalkJar } from '../bits/bit.ts'
-import { isOver, jarsOf } from '../bits/jars-of.ts'
+import { isOver, jarsOf, runningAmong } from '../bits/jars-of.ts'
 import { placedNames, type Way } from '../bits/placed-name.ts'
 import { unknownName } from '../bits/unknown-name.ts'
 import { withoutNewName } from './new-name.ts'
@@ -50,7 +50,7 @@ function placedJar(sentence: Sentence, command: string, fitting: readonly TalkJa
   const names = way === undefined ? [] : placedNames(sentence, way)
   const [first] = names
   if (first === undefined) return null
-  const running = sentence.jars.filter((jar) => !isOver(jar))
+  const running = runningAmong(sentence.jars)
   const each = names.map((bit) => jarsOf(bit, running)).filter((all) => all.length > 0)
   const all = [...new Set(each.flat())]
   const inAll = all.filter((jar) => each.every((those) => those.includes(jar)))

@@ -1,5 +1,5 @@
 import type { Bit, Sentence } from '../bits/bit.ts'
-import { isOver } from '../bits/jars-of.ts'
+import { runningAmong } from '../bits/jars-of.ts'
 import { isReadyAsked } from '../bits/ready-asked.ts'
 import {
   amountOf,
@@ -146,7 +146,7 @@ export const fills: Readonly<Record<SlotKind, Fill>> = {
   month,
   when,
   only_jar: ({ jars }) => {
-    const [only, another] = jars.filter((jar) => !isOver(jar))
+    const [only, another] = runningAmong(jars)
     return only === undefined || another !== undefined ? null : { text: only.name, bits: [], isAssumed: true }
   },
   known_jar: (sentence, command) => (sentence.has('own_jar') ? jarFilled(sentence, command, false) : null),

@@ -2,7 +2,7 @@ import { plantSaid } from '../../../core/botanical/find/plant-said.ts'
 import type { HappeningKind } from '../../../core/jar/entry/entry.ts'
 import { saidText } from '../../../core/quantity/said/said-text.ts'
 import type { Bit, Role, Sentence, TalkJar, ToldEntry } from '../bits/bit.ts'
-import { isOver, jarsNamed } from '../bits/jars-of.ts'
+import { jarCalled, jarsNamed, runningAmong } from '../bits/jars-of.ts'
 import type { CallRead, TalkReading } from '../frames/reading.ts'
 import { type Concept, DEEDS } from '../lexicon/lexicon.ts'
 import { correctedStart, isDayOf } from './correct-start.ts'
@@ -144,7 +144,7 @@ function correctedEntry(sentence: Sentence, { call, step }: Remembered): TalkRea
   // What was only worked out last, and holds it, is changed.
   const isOfCall = Object.values(call?.options ?? {}).some((text) => numberPattern(wrong).test(text))
   if (isOfCall && call !== null && !call.command.startsWith('jar ') && !has(...DEEDS)) return null
-  const running = jars.filter((jar) => !isOver(jar))
+  const running = runningAmong(jars)
   const named = jarsNamed(bits, running).map(({ jar }) => jar)
   const number = bits.find((bit) => numberPattern(right).test(bit.text))
   if (number === undefined) return null
@@ -155,7 +155,8 @@ function correctedEntry(sentence: Sentence, { call, step }: Remembered): TalkRea
   const isHeld = held.length > 0
   const kinds = kindsTold(sentence)
   const meant = isHeld ? held : those(ANY_NUMBER).filter(({ entry }) => kinds.includes(entry.kind))
-  const ofLast = meant.filter(({ jar }) => `#${jar.id}` === step?.options.jar || jar.name === step?.options.jar)
+  const lastJar = jarCalled(step?.options.jar, among)
+  const ofLast = meant.filter(({ jar }) => jar === lastJar)
   const all = ofLast.length > 0 ? ofLast : meant
   const last = [...new Set(all.map(({ jar }) => jar))].map((jar) => all.findLast((each) => each.jar === jar)!)
   const [only, another] = last

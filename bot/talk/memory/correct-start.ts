@@ -3,7 +3,7 @@ import { wordsFrom } from '../../../core/quantity/read/tokens.ts'
 import { dayFromIso, daysBetween } from '../../../core/quantity/time/calendar-day.ts'
 import { parseDate } from '../../../core/quantity/time/parse-date.ts'
 import type { Bit, Sentence, TalkJar } from '../bits/bit.ts'
-import { isOver, jarsNamed, jarsOf } from '../bits/jars-of.ts'
+import { jarsNamed, jarsOf, runningAmong } from '../bits/jars-of.ts'
 import type { CallRead, TalkReading } from '../frames/reading.ts'
 import type { Remembered } from './remembered.ts'
 import { callReading, digitsOf, numbersOf } from './rule.ts'
@@ -37,7 +37,7 @@ function holding(sentence: Sentence): { readonly numbers: readonly Bit[]; readon
 
 /** The jar whose start is told of: by its name, by what is in it, as the one that was started last, or the only one. */
 function jarMeant({ bits, jars }: Sentence, { step }: Remembered): TalkJar | null {
-  const running = jars.filter((jar) => !isOver(jar))
+  const running = runningAmong(jars)
   const named = [...new Set(jarsNamed(bits, running).map(({ jar }) => jar))]
   if (named.length > 0) return named.length === 1 ? named[0]! : null
   const [plant] = bits.filter(({ kind }) => kind === 'plant')

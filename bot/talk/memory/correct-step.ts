@@ -1,4 +1,5 @@
 import type { Bit, Sentence } from '../bits/bit.ts'
+import { jarCalled } from '../bits/jars-of.ts'
 import type { CallRead } from '../frames/reading.ts'
 import { NUMBER } from '../frames/typed-number.ts'
 import { type Concept, DEEDS } from '../lexicon/lexicon.ts'
@@ -69,7 +70,7 @@ const textOf = (bit: Bit, option: string): string =>
 
 /** `4 jalapeños not 2`, of a jar of lemons: it is told of another one. */
 const isOfOtherPlant = ({ bits, jars }: Sentence, { options }: CallRead): boolean => {
-  const jar = jars.find(({ name, id }) => name === options.jar || `#${id}` === options.jar)
+  const jar = jarCalled(options.jar, jars)
   return (
     jar !== undefined &&
     bits.some(

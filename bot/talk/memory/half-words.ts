@@ -1,6 +1,6 @@
 import { wordsFrom } from '../../../core/quantity/read/tokens.ts'
 import type { Sentence, TalkJar } from '../bits/bit.ts'
-import { isOver } from '../bits/jars-of.ts'
+import { jarCalled, runningAmong } from '../bits/jars-of.ts'
 import type { CallRead, TalkReading } from '../frames/reading.ts'
 import type { Remembered } from './remembered.ts'
 import { callReading } from './rule.ts'
@@ -23,16 +23,9 @@ const WHEN_DRUNK =
 /** What was worked out, or is steeping since, by its own figures. */
 const WORKED_OUT = /^(?:plan|again|syrup|mix|dilute|adjust|shopping|cost|serving)$/
 
-/** A jar is called by its name, or by its id behind a hash. */
-function jarOf({ options }: CallRead, jars: readonly TalkJar[]): TalkJar | null {
-  const { jar } = options
-  if (jar === undefined) return null
-  return jars.find(({ name, id }) => `#${id}` === jar || name.toLowerCase() === jar.toLowerCase()) ?? null
-}
-
 /** The jar that was spoken of last. */
 const spokenOf = ({ call, step }: Remembered, jars: readonly TalkJar[]): TalkJar | null =>
-  (call === null ? null : jarOf(call, jars)) ?? (step === null ? null : jarOf(step, jars))
+  jarCalled(call?.options.jar, jars) ?? jarCalled(step?.options.jar, jars) ?? null
 
 const show = (jar: TalkJar): TalkReading => callReading({ command: 'jar show', options: { jar: jar.name } })
 
@@ -43,7 +36,7 @@ function onlyOne(jars: readonly TalkJar[], stages: readonly TalkJar['stage'][]):
 
 /** When it may be drunk: of the jar spoken of, of the only one that rests, or of them all. */
 function whenDrunk(said: Remembered, jars: readonly TalkJar[]): TalkReading | null {
-  const running = jars.filter((jar) => !isOver(jar))
+  const running = runningAmong(jars)
   if (running.length === 0) return null
   const jar =
     spokenOf(said, running) ?? onlyOne(running, ['resting', 'ready']) ?? (running.length === 1 ? running[0]! : null)
@@ -54,7 +47,7 @@ function whenDrunk(said: Remembered, jars: readonly TalkJar[]): TalkReading | nu
 function howLong(said: Remembered, jars: readonly TalkJar[]): TalkReading | null {
   const { call } = said
   if (call !== null && WORKED_OUT.test(call.command)) return callReading(call)
-  const running = jars.filter((jar) => !isOver(jar))
+  const running = runningAmong(jars)
   const jar = spokenOf(said, running) ?? onlyOne(running, ['steeping'])
   return jar === null ? null : show(jar)
 }

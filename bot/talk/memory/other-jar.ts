@@ -1,6 +1,6 @@
 import { wordsFrom } from '../../../core/quantity/read/tokens.ts'
 import type { Sentence, TalkJar } from '../bits/bit.ts'
-import { isOver, jarsOf } from '../bits/jars-of.ts'
+import { isOver, jarCalled, jarsOf } from '../bits/jars-of.ts'
 import type { CallRead } from '../frames/reading.ts'
 import { DEEDS } from '../lexicon/lexicon.ts'
 import { withOption } from './change-call.ts'
@@ -48,7 +48,7 @@ function meantIn(sentence: Sentence, own: TalkJar): readonly string[] {
 export const ofOtherJar: Rule = (sentence, last) => {
   const { jar } = last.options
   if (jar === undefined || !last.command.startsWith('jar ')) return null
-  const own = sentence.jars.find(({ name, id }) => name.toLowerCase() === jar.toLowerCase() || `#${id}` === jar)
+  const own = jarCalled(jar, sentence.jars)
   if (own === undefined || !(sentence.has('was_other_jar') || isCorrection(sentence))) return null
   const others = meantIn(sentence, own)
   const [other] = others

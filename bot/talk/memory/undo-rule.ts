@@ -1,5 +1,5 @@
 import type { Sentence, TalkJar } from '../bits/bit.ts'
-import { isOver, jarsOf } from '../bits/jars-of.ts'
+import { jarsOf, runningAmong } from '../bits/jars-of.ts'
 import type { CallRead, TalkReading } from '../frames/reading.ts'
 import type { Remembered } from './remembered.ts'
 import { callReading } from './rule.ts'
@@ -68,7 +68,7 @@ export function undone(sentence: Sentence, { step, answersSince }: Remembered): 
   if (!has('take_back') || has('housed')) return null
   // `My mistake, 84`: what is put right is not undone.
   if (!UNDOES.test(typed.text) && bits.some(({ kind, value }) => kind !== 'date' && value > 0)) return null
-  const running = jars.filter((each) => !isOver(each))
+  const running = runningAmong(jars)
   const isNamed = bits.some(({ kind }) => kind === 'plant' || kind === 'jar')
   const named = bits.flatMap((bit) => jarsOf(bit, running))
   const jar = step?.options.jar

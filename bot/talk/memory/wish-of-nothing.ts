@@ -1,5 +1,5 @@
 import type { Sentence } from '../bits/bit.ts'
-import { isOver } from '../bits/jars-of.ts'
+import { waitingForSyrup } from '../bits/jars-of.ts'
 import type { CallRead, TalkReading } from '../frames/reading.ts'
 import type { Concept } from '../lexicon/lexicon.ts'
 import { strengthened, sweetened } from './change-call.ts'
@@ -45,9 +45,7 @@ export function wishOfNothing(sentence: Sentence): TalkReading | null {
   const { has, jars } = sentence
   const isTaste = has(...TASTES)
   if (!isOnlyWish(sentence)) return null
-  const running = jars.filter((jar) => !isOver(jar))
-  const strained = running.filter(({ stage }) => stage === 'strained')
-  const waiting = strained.length > 0 ? strained : running.filter(({ stage }) => stage === 'steeping')
+  const waiting = waitingForSyrup(jars)
   const choices = isTaste ? waiting.slice(0, MOST_JARS).map(({ name }) => changedSyrup(name, sentence)) : []
   const [call, another] = choices
   if (call === undefined)

@@ -1,7 +1,7 @@
 import { wordsFrom } from '../../../core/quantity/read/tokens.ts'
 import type { Path } from '../../calls/signatures.ts'
 import type { Sentence, TalkJar } from '../bits/bit.ts'
-import { isOver } from '../bits/jars-of.ts'
+import { runningAmong } from '../bits/jars-of.ts'
 import type { CallRead, TalkReading } from '../frames/reading.ts'
 import type { ConceptSpan } from '../lexicon/concepts.ts'
 import type { Concept } from '../lexicon/lexicon.ts'
@@ -104,7 +104,7 @@ function deedOf(deed: Deed, { bits }: Sentence, running: readonly TalkJar[]): De
 /** `Bottled it`, `gave them away`: a deed and nothing else, of the one jar that it can be of, else of the one that there is. */
 function deedAlone(sentence: Sentence): TalkReading | null {
   const { bits, jars, typed, has } = sentence
-  const running = jars.filter((jar) => !isOver(jar))
+  const running = runningAmong(jars)
   const words = wordsFrom(typed)
     .replace(/[.!]+$/u, '')
     .trim()

@@ -1,5 +1,5 @@
 import type { Bit, Sentence, TalkJar } from '../bits/bit.ts'
-import { isOver, jarsNamed, jarsOf } from '../bits/jars-of.ts'
+import { jarsNamed, jarsOf, runningAmong } from '../bits/jars-of.ts'
 import { leftOutOf } from '../frames/left-out.ts'
 import type { CallRead, TalkReading } from '../frames/reading.ts'
 import type { FrameTried } from '../frames/score.ts'
@@ -63,7 +63,7 @@ function deedsOf({ name: jar, stage }: TalkJar, measured: string | null, count: 
 export function deedOrPlan(best: FrameTried, sentence: Sentence): TalkReading | null {
   const { bits, jars, typed, has } = sentence
   if (best.frame.command !== 'plan' || has(...WISHED) || bits.some(({ kind }) => OF_PLAN.has(kind))) return null
-  const running = jars.filter((jar) => !isOver(jar))
+  const running = runningAmong(jars)
   const plants = bits.filter(({ kind }) => kind === 'plant')
   if (plants.length === 0 || !plants.every((bit) => isNameOf(bit, running))) return null
   const poured = bits.find(({ kind, role }) => kind === 'volume' && role !== 'gone')

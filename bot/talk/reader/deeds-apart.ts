@@ -1,6 +1,6 @@
 import { textFrom } from '../../../core/quantity/read/tokens.ts'
 import type { Sentence, Surroundings } from '../bits/bit.ts'
-import { isOver, jarsNamed, jarsOf } from '../bits/jars-of.ts'
+import { jarsNamed, jarsOf, runningAmong } from '../bits/jars-of.ts'
 import { sentenceIn } from '../bits/sentence.ts'
 import { symptomIn } from '../frames/symptoms.ts'
 import type { ConceptSpan } from '../lexicon/concepts.ts'
@@ -149,7 +149,7 @@ function ofEach(sentence: Sentence, surroundings: Surroundings): readonly string
  * the last of them. Null where there is one thing only.
  */
 export function deedsApart(sentence: Sentence, surroundings: Surroundings): readonly string[] | null {
-  const jars = surroundings.jars.filter((jar) => !isOver(jar))
+  const jars = runningAmong(surroundings.jars)
   if (jars.length === 0) return null
   const onlyOne = notTheOther(sentence) ?? givenAndAsked(sentence)
   if (onlyOne !== null) return [onlyOne]

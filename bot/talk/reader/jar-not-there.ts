@@ -1,12 +1,12 @@
 import { DomainError } from '../../../core/domain-error.ts'
 import type { Sentence } from '../bits/bit.ts'
-import { isOver, jarsOf } from '../bits/jars-of.ts'
+import { isOver, jarCalled, jarsOf } from '../bits/jars-of.ts'
 import type { TalkReading } from '../frames/reading.ts'
 
 /** Whether a name is of none of the jars, though one’s name may begin so: `rose`, where there is `rosemary`. */
 function isOfNone(name: string, { bits, jars }: Sentence): boolean {
   const said = name.toLowerCase()
-  if (said === 'all' || jars.some((jar) => jar.name.toLowerCase() === said || `#${jar.id}` === name)) return false
+  if (said === 'all' || jarCalled(name, jars) !== undefined) return false
   const plant = bits.find(({ kind, text }) => kind === 'plant' && text.toLowerCase() === said)
   if (plant !== undefined) return jarsOf(plant, jars).length === 0
   return !jars.some((jar) => jar.name.toLowerCase().startsWith(said))

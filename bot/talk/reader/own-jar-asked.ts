@@ -1,5 +1,5 @@
 import type { Sentence, TalkJar } from '../bits/bit.ts'
-import { isOver, jarsOf } from '../bits/jars-of.ts'
+import { jarCalled, jarsOf, runningAmong, waitingForSyrup } from '../bits/jars-of.ts'
 import type { CallRead, TalkReading } from '../frames/reading.ts'
 import type { Remembered } from '../memory/remembered.ts'
 
@@ -35,11 +35,10 @@ const isOnlyOf = ({ typed, bits }: Sentence, words: RegExp): boolean =>
 
 /** The jars that a sentence may mean: named, or spoken of last, or all that run. */
 function jarsAsked({ bits, jars }: Sentence, { call }: Remembered): readonly TalkJar[] {
-  const running = jars.filter((jar) => !isOver(jar))
+  const running = runningAmong(jars)
   const named = bits.flatMap((bit) => (bit.kind === 'jar' || bit.kind === 'plant' ? jarsOf(bit, running) : []))
   if (bits.some(({ kind }) => kind === 'jar' || kind === 'plant')) return [...new Set(named)]
-  const { jar } = call?.options ?? {}
-  const last = running.find(({ id, name }) => jar !== undefined && (`#${id}` === jar || name === jar.toLowerCase()))
+  const last = jarCalled(call?.options.jar, running)
   return last === undefined ? running : [last]
 }
 
@@ -104,12 +103,6 @@ export function ownJarAsked(sentence: Sentence, said: Remembered): TalkReading |
   if (!isSyrup) return ofJars('jar show', meant)
   const isNamed = bits.some(({ kind }) => kind === 'jar' || kind === 'plant')
   // The jar spoken of last is past its syrup: one that waits for it is meant.
-  return ofJars('syrup', waitingAmong(meant) ?? (isNamed ? null : waitingAmong(jars)) ?? [])
-}
-
-/** Of those that wait for their syrup, else of those that it is still to come for; null where none is, or a jar is past it. */
-function waitingAmong(jars: readonly TalkJar[]): readonly TalkJar[] | null {
-  const strained = jars.filter(({ stage }) => stage === 'strained')
-  const waiting = strained.length > 0 ? strained : jars.filter(({ stage }) => stage === 'steeping')
-  return waiting.length > 0 ? waiting : null
+  const waiting = waitingForSyrup(meant)
+  return ofJars('syrup', waiting.length > 0 || isNamed ? waiting : waitingForSyrup(jars))
 }

@@ -1,6 +1,6 @@
 import { wordsFrom } from '../../../core/quantity/read/tokens.ts'
 import type { Sentence } from '../bits/bit.ts'
-import { isOver, jarsNamed } from '../bits/jars-of.ts'
+import { jarsNamed, runningAmong } from '../bits/jars-of.ts'
 import { isOfReady, isReadyAsked } from '../bits/ready-asked.ts'
 import type { CallRead, TalkReading } from '../frames/reading.ts'
 import { DEEDS } from '../lexicon/lexicon.ts'
@@ -16,7 +16,7 @@ const ALL =
 /** `In time for the fair`: which day that is is asked; `which will be ready by Christmas` is told by the list of all. */
 export function readyByEvent(sentence: Sentence, { call }: Remembered): TalkReading | null {
   const { bits, jars, typed, has } = sentence
-  const running = jars.filter((jar) => !isOver(jar))
+  const running = runningAmong(jars)
   const words = wordsFrom(typed)
   const named = jarsNamed(bits, running)
   const [first, another] = named.length > 0 ? named.map(({ jar }) => jar) : running

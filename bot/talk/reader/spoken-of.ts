@@ -1,6 +1,6 @@
 import { wordsFrom } from '../../../core/quantity/read/tokens.ts'
 import type { Sentence } from '../bits/bit.ts'
-import { isOver, jarsNamed } from '../bits/jars-of.ts'
+import { jarCalled, jarsNamed, runningAmong } from '../bits/jars-of.ts'
 import type { TalkReading } from '../frames/reading.ts'
 import { NOTHING_SAID, type Remembered } from '../memory/remembered.ts'
 import { isAsked, isToldNow } from './is-told.ts'
@@ -12,7 +12,7 @@ const LOOKS = /^(?:jar show|jar label|jar tag|syrup|cost|keeping|adjust|trouble|
 function ofOnlyJar(reading: TalkReading, sentence: Sentence): TalkReading {
   if (reading.kind !== 'question' || reading.about.kind !== 'lacks' || reading.about.option !== 'jar') return reading
   const { call, leftOut } = reading
-  const [only, another] = sentence.jars.filter((jar) => !isOver(jar))
+  const [only, another] = runningAmong(sentence.jars)
   const isNamed = sentence.bits.some(({ kind, role }) => (kind === 'plant' && role !== 'left_out') || kind === 'jar')
   if (only === undefined || another !== undefined || isNamed || !isToldNow(sentence, call.command)) return reading
   return { kind: 'call', call: { ...call, options: { jar: only.name, ...call.options } }, leftOut, does: 'record' }
@@ -22,10 +22,9 @@ function ofOnlyJar(reading: TalkReading, sentence: Sentence): TalkReading {
 function ofSpokenJar(reading: TalkReading, { bits, jars }: Sentence, { call }: Remembered): TalkReading {
   if (reading.kind !== 'question' || reading.about.kind !== 'which_jar' || !LOOKS.test(reading.call.command))
     return reading
-  const last = call?.options.jar?.toLowerCase()
-  if (last === undefined || jarsNamed(bits, jars).length > 0) return reading
+  if (call?.options.jar === undefined || jarsNamed(bits, jars).length > 0) return reading
   if (bits.some(({ kind }) => kind === 'plant' || kind === 'jar')) return reading
-  const own = jars.find(({ name, id }) => name.toLowerCase() === last || `#${id}` === last)
+  const own = jarCalled(call.options.jar, jars)
   const choice = reading.choices.find(({ options }) => own !== undefined && options.jar === own.name)
   return choice === undefined ? reading : { kind: 'call', call: choice, leftOut: reading.leftOut, does: 'compute' }
 }
@@ -46,9 +45,8 @@ function ofSickJar(reading: TalkReading, sentence: Sentence, { call }: Remembere
   const isTold = options.jar !== undefined || options.strength !== undefined || options.sweetness !== undefined
   const isOther = bits.some(({ kind, value }) => kind === 'plant' || kind === 'spirit' || kind === 'jar' || value > 0)
   if (isTold || isOther || OF_ANOTHER.test(words) || (isAsked(sentence) && !REFERS.test(words))) return reading
-  const running = jars.filter((jar) => !isOver(jar))
-  const last = call?.options.jar?.toLowerCase()
-  const spoken = running.find(({ id, name }) => name.toLowerCase() === last || `#${id}` === last)
+  const running = runningAmong(jars)
+  const spoken = jarCalled(call?.options.jar, running)
   const [jar, another] = spoken === undefined ? running : [spoken]
   // What was only worked out is in no jar.
   const isPlan = call !== null && WORKED_OUT.test(call.command) && call.options.jar === undefined
