@@ -28,9 +28,7 @@ const ELSEWHERE = /\b(?:beans|secret|tea|coffee cup|news)\b/u
  * where none is told.
  */
 export function accidentTold(sentence: Sentence): Accident | null {
-  const text = withoutMarks(sentence.typed.text)
-    .replace(/[^\p{L}\d.]+/gu, ' ')
-    .toLowerCase()
+  const text = withoutMarks(sentence.typed.text).replace(/[^\p{L}\d.]+/gu, ' ')
   if (sentence.has(...DEEDS) || ELSEWHERE.test(text)) return null
   if (DROPPED.test(text)) return { symptom: 'broken_glass' }
   if (SPILT.test(text)) return { entry: 'spills' }

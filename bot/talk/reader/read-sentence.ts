@@ -105,22 +105,27 @@ function byRules(reading: TalkReading, sentence: Sentence, text: string, knows: 
     : topic(respelt)
 }
 
-function readOnce(sentence: Sentence, text: string, knows: Knows): TalkReading {
-  const whole = knows.command === undefined ? wholeReading(sentence, knows.said) : null
+/** What is told or asked before any command is looked for in it; null where it is none of that. */
+function readFirst(sentence: Sentence, text: string, knows: Knows): TalkReading | null {
+  const whole = wholeReading(sentence, knows.said)
   if (whole !== null) return whole
-  const accident = knows.command === undefined ? accidentTold(sentence) : null
+  const accident = accidentTold(sentence)
   if (accident !== null)
     return 'entry' in accident ? topic({ id: accident.entry, others: [] }) : symptomReading(sentence, accident.symptom)
-  if (knows.command === undefined && isGlassInside(text)) return symptomReading(sentence, 'broken_glass')
-  if (knows.command === undefined && isFreezingAsked(sentence)) return topic({ id: 'freezes', others: [] })
-  const said = knows.command === undefined ? knows.said : undefined
-  const after = said === undefined ? null : followUp(sentence, said)
-  if (after !== null) return after
-  const told = knows.command === undefined ? jarTold(sentence, (said) => sentenceIn(said, knows)) : null
+  if (isGlassInside(text)) return symptomReading(sentence, 'broken_glass')
+  if (isFreezingAsked(sentence)) return topic({ id: 'freezes', others: [] })
+  const after = knows.said === undefined ? null : followUp(sentence, knows.said)
+  const told = after ?? jarTold(sentence, (said) => sentenceIn(said, knows))
   if (told !== null) return told
-  const plainly = knows.command === undefined ? askedPlainly(sentence) : null
-  if (plainly !== null) return topic({ id: plainly, others: [] })
-  const symptom = knows.command === undefined ? symptomIn(sentence) : null
+  const plainly = askedPlainly(sentence)
+  return plainly === null ? null : topic({ id: plainly, others: [] })
+}
+
+function readOnce(sentence: Sentence, text: string, knows: Knows): TalkReading {
+  const isTyped = knows.command !== undefined
+  const first = isTyped ? null : readFirst(sentence, text, knows)
+  if (first !== null) return first
+  const symptom = isTyped ? null : symptomIn(sentence)
   const talk = symptom === null ? smallTalk(sentence) : null
   if (talk !== null) return talk
   const all = tried(sentence, knows.command)
@@ -128,16 +133,16 @@ function readOnce(sentence: Sentence, text: string, knows: Knows): TalkReading {
   const score = best?.score ?? 0
   // A deed that is told of an own jar is asked about; no entry and no symptom stands in for what it lacks.
   const isDeed = best !== undefined && score >= LEAST && isDeedTold(best, sentence)
-  const isOther = isDeed || isOfAmounts(sentence) || knows.command !== undefined
+  const isOther = isDeed || isOfAmounts(sentence) || isTyped
   const found = isOther ? null : entryOfClause(text, knows.findEntry)
   const anyEntry = found !== null && isOfHandbook(found.share, sentence) ? found : null
   const isOpenPlan = best !== undefined && isUnpoured(best, sentence)
   const entry = score >= SURE && !isOpenPlan ? null : anyEntry
   const isAskedOf = symptom !== null && sentence.has('may_i', 'would_it') && !MAY_BURST.has(symptom.id)
   // `Gone cloudy, is it safe to drink?`: whether it has to go is what a trouble says first.
-  const smell = symptom === null && knows.command === undefined ? oddSmell(text) : null
+  const smell = symptom === null && !isTyped ? oddSmell(text) : null
   if (smell !== null) return smell
-  const denied = symptom === null && knows.command === undefined ? symptomDenied(sentence) : null
+  const denied = symptom === null && !isTyped ? symptomDenied(sentence) : null
   if (denied !== null && denied.score >= score - 0.3 && !isFullCall(best))
     return deniedReading(denied, anyEntry, isAsked(sentence))
   if (symptom !== null && isStillGoodAsked(text) && !isFullCall(best)) return symptomReading(sentence, symptom.id)
@@ -170,9 +175,8 @@ function readOnce(sentence: Sentence, text: string, knows: Knows): TalkReading {
       : topic(entry)
   }
   // `/jar show gone`: no jar’s name.
-  const isTyped = knows.command !== undefined
   if (best === undefined || score < LEAST || (isTyped && best.used.length === 0)) return { kind: 'lost', nearest: [] }
   const deed = isTyped ? null : deedOrPlan(best, sentence)
   if (deed !== null) return deed
-  return ofJarSpokenOf(eitherOf(best, second, sentence, isTyped), said, sentence.jars)
+  return ofJarSpokenOf(eitherOf(best, second, sentence, isTyped), isTyped ? undefined : knows.said, sentence.jars)
 }

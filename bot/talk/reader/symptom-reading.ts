@@ -5,7 +5,7 @@ import type { Sentence } from '../bits/bit.ts'
 import { jarsMeant } from '../frames/jars-meant.ts'
 import type { TalkReading } from '../frames/reading.ts'
 import { symptomDenied, symptomsBeside } from '../frames/symptoms.ts'
-import { withoutMarks } from '../lexicon/plain-text.ts'
+import { plainWords } from '../lexicon/plain-text.ts'
 import { isAsked } from './is-told.ts'
 import { isOfGarden } from './small-talk.ts'
 
@@ -35,7 +35,7 @@ const WENT_IN =
   /\b(?:in|into|inside|nel|nella|dentro)\b.*\b(?:dropp\p{L}*|fell|fallen|got|went|found|theres?|see|cadut\p{L}*|finit\p{L}*|trovat\p{L}*)\b|\b(?:dropp\p{L}*|fell|fallen|got|went|found|theres?|see|cadut\p{L}*|finit\p{L}*|trovat\p{L}*)\b.*\b(?:in|into|inside|nel|nella|dentro)\b/u
 
 export function isGlassInside(text: string): boolean {
-  const plain = withoutMarks(text).replace(/[^\p{L}\d]+/gu, ' ')
+  const plain = plainWords(text)
   return GLASS_INSIDE.test(plain) && WENT_IN.test(plain)
 }
 
