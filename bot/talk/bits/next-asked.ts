@@ -1,3 +1,4 @@
+import { wordsAlone } from '../../../core/quantity/read/tokens.ts'
 import type { Sentence } from './bit.ts'
 import { jarsNamed } from './jars-of.ts'
 
@@ -6,7 +7,7 @@ const NEXT =
 
 /** `What comes next with the lemon`, `what do I do with the lemon now`: asked of one jar that is named, and of nothing else. */
 export function isNextAsked({ bits, jars, typed }: Pick<Sentence, 'bits' | 'jars' | 'typed'>): boolean {
-  const words = typed.tokens.flatMap(({ kind, text }) => (kind === 'sign' ? [] : [text])).join(' ')
+  const words = wordsAlone(typed)
   const isOnlyOfJar = bits.every(({ kind }) => kind === 'jar' || kind === 'plant')
   return isOnlyOfJar && jarsNamed(bits, jars).length === 1 && (NEXT.test(words) || /^next (?:for|with) /.test(words))
 }

@@ -7,7 +7,7 @@ import type { CallRead, TalkReading } from '../frames/reading.ts'
 import { type Concept, DEEDS } from '../lexicon/lexicon.ts'
 import { correctedStart, isDayOf } from './correct-start.ts'
 import type { Remembered } from './remembered.ts'
-import { callReading } from './rule.ts'
+import { callReading, whichJar } from './rule.ts'
 
 const NUMBER = String.raw`(\d+(?:[.,]\d+)?)`
 const NOT = '(?:not|non|instead of|rather than|invece (?:di|che|dei|delle))'
@@ -162,8 +162,7 @@ function correctedEntry(sentence: Sentence, { call, step }: Remembered): TalkRea
   const [only, another] = last
   if (only === undefined) return null
   const calls = last.map((each) => callFor(each, isHeld ? numberPattern(wrong) : ANY_NUMBER, right))
-  if (another !== undefined)
-    return { kind: 'question', call: calls[0]!, about: { kind: 'which_jar' }, choices: calls, leftOut: [] }
+  if (another !== undefined) return whichJar(calls[0]!, calls)
   if (isHeld && isDayOf(sentence, only.entry.day)) return callReading(calls[0]!, 'record')
   return { kind: 'question', call: calls[0]!, about: { kind: 'told_or_asked' }, choices: calls, leftOut: [] }
 }

@@ -10,38 +10,16 @@ import { earlier } from './earlier.ts'
 import { gathered } from './gathered.ts'
 import { glassesOf } from './glass-rule.ts'
 import { halfWords } from './half-words.ts'
-import { lookedBack } from './look-back.ts'
-import { corrected } from './number-instead.ts'
+import { lookedBack, OF_RECIPE } from './look-back.ts'
 import { ofOtherJar } from './other-jar.ts'
-import {
-  bottled,
-  otherPlants,
-  otherSpirit,
-  readyBy,
-  shopped,
-  spiritInstead,
-  swapped,
-  weighedAnew,
-  withoutPlant,
-} from './plan-rules.ts'
+import { otherPlants, readyBy, shopped, weighedAnew } from './plan-rules.ts'
 import type { Remembered } from './remembered.ts'
 import { changedOf, OF_JAR, type Rule, setTo } from './rule.ts'
-import {
-  disliked,
-  explained,
-  inMeasures,
-  inOtherMeasures,
-  ofWhatWasSaid,
-  otherGlass,
-  sameWith,
-  targetAtLength,
-} from './said-at-length.ts'
+import { explained, inMeasures, inOtherMeasures, ofWhatWasSaid, otherGlass, targetAtLength } from './said-at-length.ts'
 import { sameOfOther } from './same-of-other.ts'
 import { shoppingFor } from './shopping-rules.ts'
 import { agreed, begun, doneAsOffered, shownAgain, troubleAnswered } from './step-rules.ts'
-import { sugarShare } from './sugar-share.ts'
-import { otherSweetener, sharedSweetener } from './sweetener-rule.ts'
-import { resized, styled, tasteChanged } from './taste-rules.ts'
+import { styled } from './taste-rules.ts'
 import { troubleJar } from './trouble-jar.ts'
 import { undone } from './undo-rule.ts'
 import { wishOfNothing } from './wish-of-nothing.ts'
@@ -75,21 +53,7 @@ const RULES: readonly Rule[] = [
   sameOfOther,
   correctedStep,
   doneAsOffered,
-  sharedSweetener,
-  costed,
-  sameWith,
-  disliked,
-  swapped,
-  spiritInstead,
-  corrected,
-  withoutPlant,
-  sugarShare,
-  tasteChanged,
-  resized,
-  bottled,
-  otherSpirit,
-  otherSweetener,
-  begun,
+  ...OF_RECIPE,
   shopped,
   inMeasures,
   readyBy,

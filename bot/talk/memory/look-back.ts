@@ -12,10 +12,9 @@ import { sugarShare } from './sugar-share.ts'
 import { otherSweetener, sharedSweetener } from './sweetener-rule.ts'
 import { resized, styled, tasteChanged } from './taste-rules.ts'
 
-/** What is wished of a recipe that other answers came after. */
-const LOOKED_BACK: readonly Rule[] = [
+/** What is wished of a recipe that was worked out, in the order in which it is tried. */
+export const OF_RECIPE: readonly Rule[] = [
   sharedSweetener,
-  costed,
   sameWith,
   disliked,
   swapped,
@@ -29,9 +28,10 @@ const LOOKED_BACK: readonly Rule[] = [
   otherSpirit,
   otherSweetener,
   begun,
-  styled,
-  targetAtLength,
 ]
+
+/** The same of one that other answers came after. */
+const LOOKED_BACK: readonly Rule[] = [...OF_RECIPE, styled, targetAtLength]
 
 const DONE: readonly Concept[] = [...DEEDS].filter((deed) => deed !== 'started')
 
@@ -48,7 +48,7 @@ export function lookedBack(sentence: Sentence, said: Remembered): TalkReading | 
   // What is wrong with a drink is told of the jar that was spoken of.
   if (sentence.has('too_dry', 'too_sweet', 'too_weak', 'too_strong')) return null
   // What `it` costs is the jar that was spoken of.
-  const rules = call?.options.jar === undefined ? LOOKED_BACK : LOOKED_BACK.filter((rule) => rule !== costed)
+  const rules = call?.options.jar === undefined ? [costed, ...LOOKED_BACK] : LOOKED_BACK
   for (const rule of rules) {
     const reading = rule(sentence, worked.call, { ...said, offered: worked.offered })
     if (reading?.kind === 'call' && reading.does === 'record')

@@ -15,6 +15,18 @@ export const callReading = (
   leftOut,
 })
 
+/** Worked out, and in no jar yet: what is asked or wished next is of it. */
+export const WORKED_OUT = /^(?:plan|again|syrup|mix|dilute)$/
+
+/** Which of several is meant; each choice is the whole line. */
+export const whichJar = (call: CallRead, choices: readonly CallRead[]): TalkReading => ({
+  kind: 'question',
+  call,
+  about: { kind: 'which_jar' },
+  choices,
+  leftOut: [],
+})
+
 /** Steps of a jar of which the amounts are changed by working out its syrup anew. */
 export const OF_JAR = /^jar (?:strain|sweeten|show|filter|taste)$/
 

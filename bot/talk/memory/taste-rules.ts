@@ -3,10 +3,7 @@ import type { Sentence } from '../bits/bit.ts'
 import type { CallRead } from '../frames/reading.ts'
 import type { Concept } from '../lexicon/lexicon.ts'
 import { scaled, strengthened, sweetened, takes, withOption } from './change-call.ts'
-import { callReading, changedOf, isAmountBit, type Rule, setTo } from './rule.ts'
-
-/** Nothing of it is in a jar yet. */
-const WORKED_OUT = /^(?:plan|syrup|again|mix|dilute)$/
+import { callReading, changedOf, isAmountBit, type Rule, setTo, WORKED_OUT } from './rule.ts'
 
 export const tasteChanged: Rule = (sentence, last) => {
   const { has } = sentence

@@ -3,7 +3,7 @@ import { waitingForSyrup } from '../bits/jars-of.ts'
 import type { CallRead, TalkReading } from '../frames/reading.ts'
 import type { Concept } from '../lexicon/lexicon.ts'
 import { strengthened, sweetened } from './change-call.ts'
-import { callReading } from './rule.ts'
+import { callReading, whichJar } from './rule.ts'
 
 const TASTES = ['drier', 'sweeter', 'stronger', 'weaker'] as const satisfies readonly Concept[]
 const SIZES = ['twice', 'thrice', 'halve'] as const satisfies readonly Concept[]
@@ -51,11 +51,5 @@ export function wishOfNothing(sentence: Sentence): TalkReading | null {
   if (call === undefined)
     return { kind: 'question', call: EXAMPLE, about: { kind: 'wish_of_what' }, choices: [EXAMPLE], leftOut: [] }
   if (another === undefined) return callReading(call)
-  return {
-    kind: 'question',
-    call: { ...call, options: {} },
-    about: { kind: 'which_jar' },
-    choices,
-    leftOut: [],
-  }
+  return whichJar({ ...call, options: {} }, choices)
 }

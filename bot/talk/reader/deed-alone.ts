@@ -5,6 +5,7 @@ import { runningAmong } from '../bits/jars-of.ts'
 import type { CallRead, TalkReading } from '../frames/reading.ts'
 import type { ConceptSpan } from '../lexicon/concepts.ts'
 import type { Concept } from '../lexicon/lexicon.ts'
+import { whichJar } from '../memory/rule.ts'
 import { isToldNow } from './is-told.ts'
 import { jarWished } from './jar-wished.ts'
 
@@ -124,13 +125,7 @@ function deedAlone(sentence: Sentence): TalkReading | null {
   if (another === undefined) return ofJar(deed, jar, when)
   if (deed.command === 'jar shake' && has('all_of_them', 'both_of_them')) return null
   const choices = meant.map(({ name }): CallRead => ({ command: deed.command, options: { jar: name, ...when } }))
-  return {
-    kind: 'question',
-    call: { command: deed.command, options: when },
-    about: { kind: 'which_jar' },
-    choices,
-    leftOut: [],
-  }
+  return whichJar({ command: deed.command, options: when }, choices)
 }
 
 /** What is wished, or told as done, of a jar that no word names. */

@@ -1,7 +1,9 @@
+import { wordsAlone } from '../../../core/quantity/read/tokens.ts'
 import type { Sentence, TalkJar } from '../bits/bit.ts'
 import { jarCalled, jarsOf, runningAmong, waitingForSyrup } from '../bits/jars-of.ts'
 import type { CallRead, TalkReading } from '../frames/reading.ts'
 import type { Remembered } from '../memory/remembered.ts'
+import { WORKED_OUT, whichJar } from '../memory/rule.ts'
 
 /** What is said around both questions; any other word makes another one. */
 const SMALL =
@@ -47,12 +49,8 @@ function ofJars(command: 'jar show' | 'syrup', meant: readonly TalkJar[]): TalkR
   const [call, another] = choices
   if (call === undefined) return null
   if (another === undefined) return { kind: 'call', call, leftOut: [], does: 'compute' }
-  const open: CallRead = { command, options: {} }
-  return { kind: 'question', call: open, about: { kind: 'which_jar' }, choices, leftOut: [] }
+  return whichJar({ command, options: {} }, choices)
 }
-
-/** Worked out and not in a jar: what is asked next is asked of it. */
-const WORKED_OUT = /^(?:plan|again|syrup|mix|dilute)$/
 
 /** A jar is named that the recipe worked out last is not of. */
 const isOtherJar = ({ bits, jars }: Sentence, { options: { of = '' } }: CallRead): boolean =>
@@ -81,7 +79,7 @@ function askedAgain({ call }: Remembered): TalkReading | null {
 export function ownJarAsked(sentence: Sentence, said: Remembered): TalkReading | null {
   const { bits, typed, jars } = sentence
   if (!bits.every(({ kind }) => /^(?:jar|plant|sugar|water)$/.test(kind))) return null
-  const words = typed.tokens.flatMap(({ kind, text }) => (kind === 'sign' ? [] : [text])).join(' ')
+  const words = wordsAlone(typed)
   const again = BARE.test(words) ? askedAgain(said) : null
   if (again !== null) return again
   const isDrunk = IS_DRUNK.test(words) && isOnlyOf(sentence, DRUNK)

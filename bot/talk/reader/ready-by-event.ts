@@ -5,6 +5,7 @@ import { isOfReady, isReadyAsked } from '../bits/ready-asked.ts'
 import type { CallRead, TalkReading } from '../frames/reading.ts'
 import { DEEDS } from '../lexicon/lexicon.ts'
 import type { Remembered } from '../memory/remembered.ts'
+import { whichJar } from '../memory/rule.ts'
 
 /** A day that everybody has at another time. */
 const EVENT =
@@ -31,13 +32,6 @@ export function readyByEvent(sentence: Sentence, { call }: Remembered): TalkRead
   if (named.length === 0 && call?.command === 'plan') return { kind: 'question', call, about, choices: [], leftOut: [] }
   const of = named.length > 0 ? named.map(({ jar }) => jar) : running
   const choices = of.map(({ name }): CallRead => ({ command: 'jar show', options: { jar: name } }))
-  if (choices.length > 1)
-    return {
-      kind: 'question',
-      call: { command: 'jar show', options: {} },
-      about: { kind: 'which_jar' },
-      choices,
-      leftOut: [],
-    }
+  if (choices.length > 1) return whichJar({ command: 'jar show', options: {} }, choices)
   return { kind: 'question', call: choices[0]!, about, choices: [], leftOut: [] }
 }

@@ -3,6 +3,7 @@ import type { Sentence } from '../bits/bit.ts'
 import { jarCalled, jarsNamed, runningAmong } from '../bits/jars-of.ts'
 import type { TalkReading } from '../frames/reading.ts'
 import { NOTHING_SAID, type Remembered } from '../memory/remembered.ts'
+import { WORKED_OUT } from '../memory/rule.ts'
 import { isAsked, isToldNow } from './is-told.ts'
 
 /** Only looked at: another jar that is meant is asked for again. */
@@ -54,8 +55,6 @@ function ofSickJar(reading: TalkReading, sentence: Sentence, { call }: Remembere
     ? reading
     : { ...reading, options: { ...options, jar: jar.name } }
 }
-
-const WORKED_OUT = /^(?:plan|again|syrup|mix|dilute)$/
 
 /** With the jar that can only be meant, where none is named. */
 export const ofMeantJar = (reading: TalkReading, sentence: Sentence, said: Remembered = NOTHING_SAID): TalkReading =>

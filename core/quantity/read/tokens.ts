@@ -119,6 +119,10 @@ export const wordsFrom = ({ tokens }: Pick<TypedText, 'tokens'>, at = 0, until =
     .map(({ text }) => text)
     .join(' ')
 
+/** The words and numbers, without signs. */
+export const wordsAlone = ({ tokens }: Pick<TypedText, 'tokens'>): string =>
+  tokens.flatMap(({ kind, text }) => (kind === 'sign' ? [] : [text])).join(' ')
+
 /** The piece at a place, as it is compared; empty where there is none. */
 export const wordAt = ({ tokens }: TypedText, at: number): string => tokens[at]?.text ?? ''
 
