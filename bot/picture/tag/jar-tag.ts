@@ -15,6 +15,9 @@ const HOLE = { x: 74, radius: 24 }
 const LEFT = 126
 const RIGHT = WIDTH - EDGE - 34
 const FOOT = HEIGHT - EDGE - 84
+const LEAST_STRENGTH = 24
+/** Beside the sign that it burns. */
+const STRENGTH_ROOM = 72
 
 /** A tag to tie to a jar on its first day: 70 × 40 mm. */
 export function jarTag(data: JarTagData, { faces, text, format }: Pen): Picture {
@@ -53,17 +56,13 @@ export function jarTag(data: JarTagData, { faces, text, format }: Pen): Picture 
   y += inIt.height
   if (aside !== '') pieces.push(textLine(faces, { ...line, y, size: 26, face: 'plain', text: aside }))
   const strengthX = LEFT + (flammable === null ? 0 : flammable.width + 24)
+  const foot = { x: strengthX, width: RIGHT - strengthX, face: 'bold', text: strength, fill: BLACK } as const
+  const isCut = textWidth(faces, { ...foot, size: LEAST_STRENGTH }) > foot.width
+  // Proof with its percent takes a second line rather than lose its end.
   pieces.push(
-    textLine(faces, {
-      x: strengthX,
-      y: FOOT + 10,
-      width: RIGHT - strengthX,
-      size: 38,
-      leastSize: 24,
-      face: 'bold',
-      text: strength,
-      fill: BLACK,
-    }),
+    isCut
+      ? textIn(faces, { ...foot, y: FOOT + 4 }, STRENGTH_ROOM, [28, LEAST_STRENGTH]).svg
+      : textLine(faces, { ...foot, y: FOOT + 10, size: 38, leastSize: LEAST_STRENGTH }),
   )
   const svg = drawing(WIDTH, HEIGHT, [ground(), flammable?.svg ?? '', ...pieces].join(''))
   return { svg, width: WIDTH, height: HEIGHT, alt: clean(tag.alt(data, format)), dotsPerInch: DOTS_PER_INCH }

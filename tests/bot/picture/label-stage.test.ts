@@ -130,6 +130,20 @@ describe('the tag of a jar', () => {
     expect(jarTag(tag, await pen()).alt).toMatch(/Contains hazelnuts?\b.* May contain egg/)
   })
 
+  it('gives proof and percent whole, on two lines where one would cut them', async () => {
+    const drawn = async (units: 'us' | 'metric') =>
+      [
+        ...jarTag(jarTagData(steepingBatch('walnut')), { ...(await pen()), format: englishFormat(units) }).svg.matchAll(
+          /<text[^>]*>([^<]*)</g,
+        ),
+      ]
+        .map(([, text = '']) => text.replace(/\s+/g, ' '))
+        .filter((text) => /vol|proof/.test(text))
+    const [us, metric] = [await drawn('us'), await drawn('metric')]
+    expect(us.slice(-2).join(' ')).toMatch(/^about \d+ % vol \(\d+ proof\)$/)
+    expect(metric.at(-1)).toMatch(/^about \d+ % vol$/)
+  })
+
   it('plans no straining of what is strained, and marks what is strong', () => {
     expect(jarTagData(steepingBatch('walnut'))).toMatchObject({ strainBy: '2026-12-20', isFlammable: true })
     const ready = jarTagData(readyBatch('lemon'))
