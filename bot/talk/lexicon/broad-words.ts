@@ -56,6 +56,10 @@ const HOW = /^(?:too|that|so|very|awfy|as|quite|over|really)$/
 const LIKE_THIS =
   /^(?:sweet|sugary|strong|boozy|dry|weak|bitter|sour|sharp|cloudy|thick|thin|hot|much|many|keen|good|bad)$/
 
+/** `It's to sweet`, `a bit to strong`: no wish of what it is to be. */
+const BEFORE_TOO =
+  /^(?:is|its|are|was|were|theyre|thats|tastes?|came|come|turned|out|way|far|much|bit|little|tad|bloody)$/
+
 const isNumber = ({ kind, text }: Token): boolean => kind === 'number' && !/^(?:8|11|18|80)\b/.test(text)
 
 /** No English word takes `an` before these: `rum an sloes`, `lemons an a bottle`. */
@@ -67,6 +71,8 @@ const isAnd = (next: Token): boolean =>
 function meant(tokens: readonly Token[], at: number): string | null {
   const [before, token, next] = [tokens[at - 1], tokens[at]!, tokens[at + 1]]
   if (token.kind !== 'word') return null
+  const isTooMuch = LIKE_THIS.test(next?.text ?? '') && BEFORE_TOO.test(before?.text ?? '')
+  if (token.text === 'to' && isTooMuch) return 'too'
   if (token.text === 'nae') return HOW.test(next?.text ?? '') ? 'not' : 'no'
   const isSo = next?.text === 'too' || (next?.text === 'that' && LIKE_THIS.test(tokens[at + 2]?.text ?? ''))
   if (token.text === 'no' && isSo) return 'not'

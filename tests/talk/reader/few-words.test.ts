@@ -35,6 +35,27 @@ describe('amounts in few words', () => {
   })
 })
 
+/** `To` for `too`: what is too sweet is not to be sweeter. */
+describe('a letter short of too much', () => {
+  it.each([
+    ['its to sweet', '/trouble too sweet jar:lemon'],
+    ['it came out to strong', null],
+    ['a bit to dry', '/trouble not sweet enough jar:lemon'],
+    ['its way to bitter', '/trouble bitter jar:lemon'],
+  ] as const)('%s', async (text, read) => {
+    const one = await talkerFor({ after: null, shelf: 'lemon_sweetened' })
+    const told = await one.say(text)
+    expect(told.recorded).toBe(0)
+    if (read !== null) expect(told.read).toBe(read)
+    expect(told.read ?? '').not.toMatch(/to-(?:sweetness|strength)/)
+  })
+
+  it('is a wish where nothing is told to be so', async () => {
+    const one = await talkerFor({ after: null, shelf: 'lemon_strained' })
+    expect((await one.say('bring it to dry')).read).toBe('/syrup jar:lemon to-sweetness:dry')
+  })
+})
+
 eachIsRecorded({
   lemon: [
     ["the fruit's oot, got 900", '/jar strain lemon measured:900 ml'],
