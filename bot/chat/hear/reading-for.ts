@@ -18,6 +18,7 @@ import { deedsApart } from '../../talk/reader/deeds-apart.ts'
 import { isJarNamed, jarNamed, ownDeeds } from '../../talk/reader/own-deeds.ts'
 import { readSentence } from '../../talk/reader/read-sentence.ts'
 import { linesUnread } from '../../talk/reader/recipe-lines.ts'
+import { HARMFUL } from '../../talk/reader/second-thought.ts'
 import type { Dispatch } from '../run/call-outcome.ts'
 import { jarsTold } from './jars-told.ts'
 import { swapsMended } from './swaps-mended.ts'
@@ -72,6 +73,9 @@ const commandOf = (reading: TalkReading): string =>
 
 const isSame = (one: TalkReading, other: TalkReading): boolean => commandOf(one) === commandOf(other)
 
+/** `Shook the cherry and it smells of glue`: what is said behind it is heard, though there is no such jar. */
+const isOfNoJar = (reading: TalkReading): boolean => reading.kind === 'refused' && reading.problem.code === 'not_found'
+
 /** A deed that is told, and lacks an amount or its jar. */
 const isLacking = ({ about, call }: Extract<TalkReading, { kind: 'question' }>): boolean =>
   (about.kind === 'lacks' || about.kind === 'which_jar') && DEEDS.test(call.command)
@@ -90,7 +94,10 @@ const inOrder = (texts: readonly string[] | null): Apart | null => (texts === nu
 /** Of a jar that is asked for: what is no jar's is answered at once, the rest once it is known. */
 function behindJar(clauses: readonly string[], others: readonly TalkReading[]): Apart {
   const isOfAny = (each: TalkReading | undefined): boolean =>
-    each?.kind === 'topic' || (each?.kind === 'call' && each.call.options.jar === undefined)
+    each?.kind === 'topic' ||
+    // No danger waits for an answer.
+    (each?.kind === 'symptom' && HARMFUL.has(each.id)) ||
+    (each?.kind === 'call' && each.call.options.jar === undefined)
   const rest = clauses.slice(1)
   const texts = [...rest.filter((_, at) => isOfAny(others[at])), clauses[0]!]
   return { texts, later: rest.filter((_, at) => !isOfAny(others[at]) && others[at]?.kind !== 'lost') }
@@ -125,7 +132,7 @@ function ownDeedsIn(sentence: Sentence, { surroundings, read }: Among): Apart | 
 export function deedsIn(line: string, whole: TalkReading, dispatch: Dispatch, person: Person): Apart | null {
   const surroundings = surroundingsOf(dispatch, person)
   const isOfDeed = whole.kind === 'call' || whole.kind === 'question' || whole.kind === 'lost'
-  if (whole.kind === 'refused' || (!isOfDeed && surroundings.jars.every(isOver))) return null
+  if ((whole.kind === 'refused' && !isOfNoJar(whole)) || (!isOfDeed && surroundings.jars.every(isOver))) return null
   const sentence = sentenceIn(mended(line, dispatch, person), surroundings)
   const among: Among = { surroundings, read: (part) => readingFor(part, dispatch, person) }
   return deedsTold(sentence, among) ?? (isOfDeed ? ownDeedsIn(sentence, among) : null)
@@ -148,6 +155,9 @@ function deedsTold(sentence: Sentence, { surroundings, read }: Among): Apart | n
     const rest = others.map((each) => isAnswered(each) && each.kind !== 'question')
     return inOrder([...clauses.slice(1).filter((_, at) => rest[at]), clauses[0]!])
   }
-  const isApart = first?.kind === 'call' && others.every((each) => isAnswered(each) && !isSame(first, each))
+  const isApart =
+    first !== undefined &&
+    (first.kind === 'call' || isOfNoJar(first)) &&
+    others.every((each) => isAnswered(each) && !isSame(first, each))
   return isApart ? inOrder(clauses) : null
 }

@@ -25,7 +25,7 @@ const BY_LITTLE: ReadonlySet<Path> = new Set(['plan', 'botanical', 'syrup'])
 const OF_PLANTS: readonly Aim[] = ['plan', 'botanical', 'jar start', 'again']
 
 /** What may harm is said, whatever the sentence looks like. */
-const HARMFUL: ReadonlySet<SymptomId> = new Set([
+export const HARMFUL: ReadonlySet<SymptomId> = new Set([
   ...MAY_BURST,
   'mould',
   'pink_orange_slime',

@@ -65,6 +65,17 @@ it.each([
   expect(told.read?.replaceAll(' ', ' ')).toBe(read)
 })
 
+it.each([
+  ['shook the cherry and it reeks of glue', '/trouble smells of solvent yes:varnish'],
+  ['shaken the plum, and it smells of petrol', '/trouble smells of solvent yes:fuel'],
+  ['ho scosso le ciliegie e puzza di colla', '/trouble smells of solvent yes:varnish'],
+  ['shook it and it reeks of glue', '/trouble smells of solvent yes:varnish'],
+])('a danger behind it is said first, and the deed is not lost: %s', async (text, read) => {
+  const told = await (await talkerFor({ after: null, shelf: 'lemon_ginger' })).say(text)
+  expect(told).toMatchObject({ read, recorded: 0 })
+  expect(told.also).toEqual([expect.objectContaining({ command: 'jar shake' })])
+})
+
 it.each(['lifted the vanilla out of the lemon', 'ho tolto il peperoncino dal limone'])(
   'what comes out of a jar has to be in it: %s',
   async (text) => {
