@@ -49,6 +49,14 @@ it('answers amounts where it is named in a channel, under the message and pingin
   expect(fake.requests('send').at(-1)!.body).toMatchObject({ allowed_mentions: { parse: [] }, message_reference: {} })
 })
 
+it('answers what is written as a reply to its message in a channel', async () => {
+  const asked = await said(fake.channel, `<@${fake.bot.id}> 10 lemons and a litre of 95%`)
+  const before = answersIn(fake.channel).length
+  fake.write(fake.channel, fake.user, 'how much ginger per litre?', asked)
+  await until(() => answersIn(fake.channel).length > before)
+  expect(textOf(answersIn(fake.channel).at(-1)!.json)).toContain('/botanical of:ginger')
+})
+
 it('records nothing in a channel until whoever asked presses, and answers them alone', async () => {
   await fake.slash('jar start', { of: '10 lemons', spirit: '1 l 95%', name: 'lemon' })
   const answer = await said(fake.channel, `<@${fake.bot.id}> shook the lemon`)

@@ -48,6 +48,11 @@ it('lets one try the bot without Discord, line by line', { timeout: 2 * PATIENCE
       'fill rating=4; note="sharp; dry"',
       'as sorrel',
       'press 1 Undo',
+      'write 10 lemons, 1 l 95%',
+      'write @Larderbell 10 lemons, 1 l 95%',
+      'reply 5 drier',
+      'in private',
+      'a litre of vodka, how many sloes?',
       'quit',
       '/jar list',
     ]
@@ -55,7 +60,21 @@ it('lets one try the bot without Discord, line by line', { timeout: 2 * PATIENCE
     expect(code).toBe(0)
     expect(greeting).toContain('You are wren, in #shelf.')
     expect(answers).toHaveLength(lines.length - 2)
-    const [started, here, list, offered, unnamed, unknown, morning, pressed, form, filled, sorrel, refused] = answers
+    const [
+      started,
+      here,
+      list,
+      offered,
+      unnamed,
+      unknown,
+      morning,
+      pressed,
+      form,
+      filled,
+      sorrel,
+      refused,
+      ...written
+    ] = answers
     expect(started).toMatch(/^── 1 · only wren sees it\n\*\*lemon is started[\s\S]*strain from \d+ \w+ 20\d\d to/)
     expect(started).toContain('[Undo] [More] [Show everybody]\n  choose (')
     expect(here).toContain('this channel')
@@ -72,6 +91,11 @@ it('lets one try the bot without Discord, line by line', { timeout: 2 * PATIENCE
     expect(filled).toMatch(/4 of 5[\s\S]*“sharp; dry”/)
     expect(sorrel).toBe('You are sorrel, in #shelf.\n\n')
     expect(refused).toContain('Discord would not let you send that: only its owner sees this message.')
+    const [unnamedBot, named, replied, , alone] = written
+    expect(unnamedBot).toMatch(/^Everybody here reads it but the bot/)
+    expect(named).toMatch(/everybody in #shelf sees it\n[\s\S]*litre of 95/)
+    expect(replied).toContain('drier')
+    expect(alone).toMatch(/direct message to sorrel\n[\s\S]*sloes/)
     expect(answers.join('')).not.toMatch(/DISCORD WOULD REFUSE|itself failed/)
     expect(readdirSync(folder).filter((name) => name.startsWith('larderbell-stand-in'))).toEqual([])
   }),

@@ -9,10 +9,14 @@ import {
   dmWith,
   type FakeChannel,
   type FakeGuild,
+  type FakeMessage,
   type FakeUser,
   type Right,
   type World,
 } from './world.ts'
+
+/** A message that answers another: https://discord.com/developers/docs/resources/message#message-object-message-types. */
+const REPLY = 19
 
 /** Changes of places and people, each told to the bot as Discord does. */
 export const placeActs = (world: World, gateway: Gateway) => {
@@ -76,11 +80,14 @@ export const placeActs = (world: World, gateway: Gateway) => {
     /** Direct messages among people, where an app installed to one of them can be called. */
     newGroup: (name: string, ...people: readonly FakeUser[]): FakeChannel =>
       addChannel(world, { kind: 'group', name, guild: undefined, people }),
-    /** Somebody else writes something. */
-    write: (channel: FakeChannel, author: FakeUser, content: string) => {
+    /** Somebody else writes something, as an answer to a message where one is given, whose author that pings. */
+    write: (channel: FakeChannel, author: FakeUser, content: string, answered?: FakeMessage) => {
       const { message } = createMessage(world, { channel, author, body: { content } })
       const { guild } = channel
-      const named = [...content.matchAll(/<@!?(\d+)>/g)].map(([, id]) => ({ id: id! }))
+      const named = [
+        ...[...content.matchAll(/<@!?(\d+)>/g)].map(([, id]) => ({ id: id! })),
+        ...(answered ? [{ id: answered.author.id }] : []),
+      ]
       // Without the privileged intent the text comes along in private, and where the bot is named.
       const isForBot = guild === undefined || named.some(({ id }) => id === world.bot.id)
       gateway.dispatch(
@@ -89,6 +96,7 @@ export const placeActs = (world: World, gateway: Gateway) => {
           ...message.json,
           content: isForBot ? content : '',
           mentions: named,
+          ...(answered && { type: REPLY, message_reference: { message_id: answered.json.id } }),
           author: userJson(author),
           ...(guild && { guild_id: guild.id, member: { ...memberJson(author), user: undefined } }),
         } as unknown as Json,

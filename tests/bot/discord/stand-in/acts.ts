@@ -6,6 +6,7 @@ import { allow, become, deny, go, remove } from './place-lines.ts'
 import { Refusal } from './refusal.ts'
 import type { Showing } from './show.ts'
 import { showMessage } from './show.ts'
+import { reply, write } from './write-lines.ts'
 
 interface Act {
   /** As it is typed, and what it does. */
@@ -16,6 +17,11 @@ interface Act {
 const LOG_LINES = 40
 
 const ACTS: Readonly<Record<string, Act>> = {
+  write: {
+    help: [['write @larderbell 10 lemons, 1 l 95%', 'a message here; in private the text alone will do']],
+    run: write,
+  },
+  reply: { help: [['reply 3 drier', 'a message that answers message 3']], run: reply },
   type: { help: [['type /jar show jar:le', 'what is offered while the last option is typed']], run: type },
   press: {
     help: [['press Shaken, press 3 Shaken', 'a button of the newest message here that has it, or of message 3']],
@@ -72,6 +78,8 @@ export const act = async (line: string, desk: Desk, showing: Showing): Promise<s
   if (word === '') return ''
   if (word.startsWith('/')) return command(line.trim(), desk)
   if (Object.hasOwn(ACTS, word)) return ACTS[word]!.run(rest, desk, showing)
+  if (desk.scene.room() === null) return write(line.trim(), desk)
   const meant = nearest(word, [...Object.keys(ACTS), 'quit'])
-  throw new Refusal(`I do not know “${word}”${meant === null ? '' : `; did you mean ${meant}?`} help lists all lines.`)
+  const asked = meant === null ? '' : ` Did you mean ${meant}?`
+  throw new Refusal(`I do not know “${word}”.${asked} help lists all lines, write sends words.`)
 }
