@@ -11,7 +11,20 @@ import { SHELVES } from './shelves.ts'
 const files = Object.fromEntries(SENTENCE_FILES.map((name) => [name, sentencesOf(name)]))
 const sentences = Object.values(files).flat()
 const ours = (
-  ['own-1', 'own-2', 'own-3', 'own-4', 'own-5', 'own-6', 'held', 'held-2', 'held-3', 'held-4', 'held-5'] as const
+  [
+    'own-1',
+    'own-2',
+    'own-3',
+    'own-4',
+    'own-5',
+    'own-6',
+    'own-7',
+    'held',
+    'held-2',
+    'held-3',
+    'held-4',
+    'held-5',
+  ] as const
 ).flatMap((name) => files[name]!)
 const offTopic = readOffTopic()
 const dangers = readDangers()
@@ -46,6 +59,7 @@ describe('the sentences', () => {
     expect(files['own-4']!.length).toBe(240)
     expect(files['own-5']!.length).toBe(200)
     expect(files['own-6']!.length).toBe(200)
+    expect(files['own-7']!.length).toBe(260)
     expect(files.held!.length).toBeGreaterThanOrEqual(210)
     expect(files['held-2']!.length).toBe(240)
     expect(files['held-3']!.length).toBe(240)

@@ -34,6 +34,11 @@ import { SHELVES, type Shelf } from './shelves.ts'
  * asides and numbers in words, half as thirty who write some six words. Its writer had not seen the reader nor its
  * lexicon, but the first forty sentences of `own-1`, a meaning of each form of the development sets and the lines that
  * their follow-ups come after, how an answer is judged, some names of plants, the ids and titles of entries, and core's
+ * words for symptoms: it is for development, not held. `own-7` was written by another still, as forty people in all moods
+ * would type who think of their kitchen and not of a manual: half of it one plain line of six to fourteen words, a quarter
+ * two facts or deeds in one line, a quarter asked in ways of their own. Its writer had not seen the reader nor its lexicon,
+ * but the first forty sentences of `own-1`, a meaning of each form of the development sets and the exact lines that their
+ * follow-ups come after, how an answer is judged, a few names of plants, the ids and titles of entries, and most of core's
  * words for symptoms: it is for development, not held.
  * `held-3` and `held-5` are held: whoever works on the reader looks at their totals only and at no single sentence, or they
  * measure nothing.
@@ -173,7 +178,7 @@ export type OffTopic = z.output<typeof offTopic>
 export type Danger = z.output<typeof danger>
 
 export const SENTENCE_FILES = [
-  ...['open', 'open-2', 'own-1', 'own-2', 'own-3', 'own-4', 'own-5', 'own-6', 'held'],
+  ...['open', 'open-2', 'own-1', 'own-2', 'own-3', 'own-4', 'own-5', 'own-6', 'own-7', 'held'],
   ...['held-2', 'held-3', 'held-4', 'held-5'],
 ] as const
 
