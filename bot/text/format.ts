@@ -1,3 +1,4 @@
+import type { Material } from '../../core/quantity/material.ts'
 import type { Measured } from '../../core/quantity/measured/measured.ts'
 import type { CalendarDay } from '../../core/quantity/quantities.ts'
 import type { Call } from '../calls/call.ts'
@@ -84,6 +85,8 @@ export interface Format {
     /** The same where less would not do: what household measures round is rounded up. */
     atLeast(volumeMl: number): string
     mass(massG: number): string
+    /** The same of what sweetens; where cups are poured, in them first: `1 ¾ cups (12 oz)`. */
+    scooped(massG: number, of: Pick<Material, 'pouredGPerMl' | 'pouredPlusMinusShare'>): string
     /** Whole percent; with a decimal where it is known so well, as on a label: `37.5 %`. */
     strength(abvPercent: Measured): string
     /** To 5 g/L, which is what a kitchen’s scale and jug make of a sweetness, under 5 to 1; in a US kitchen `8 ½ oz/quart`. */

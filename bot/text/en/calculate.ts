@@ -1,5 +1,5 @@
 import type { LiquidProblems } from '../../../core/liquid/problems.ts'
-import { materialOf, USUAL_MATERIAL } from '../../../core/quantity/materials.ts'
+import { type MaterialId, materialOf, USUAL_MATERIAL } from '../../../core/quantity/materials.ts'
 import { exactly, type Measured } from '../../../core/quantity/measured/measured.ts'
 import { digits } from '../../../core/quantity/measured/shown-digits.ts'
 import type { RecipeProblems } from '../../../core/recipe/problems.ts'
@@ -8,7 +8,7 @@ import type { Format } from '../format.ts'
 import type { Feature, Part, Written } from '../language.ts'
 import type { CalculateMessages, MadeDrink, SyrupSaid } from '../messages/calculate.ts'
 import { articleOf, capital, countWord, listed, plural } from './phrases.ts'
-import { fillerName, sweetenerName } from './sweeteners.ts'
+import { fillerName, sweetenerName, sweetenerText } from './sweeteners.ts'
 import { asTyped, bottlesFilled, bottlesText, fromFreezer, inFreezer } from './words.ts'
 
 /** As far as it is known, and no finer than a cook rounds. */
@@ -17,6 +17,10 @@ export const aboutVolume = ({ value, plusMinus }: Measured, format: Format): str
 
 export const aboutMass = ({ value, plusMinus }: Measured, format: Format): string =>
   format.round.mass(digits(value, plusMinus).roundedValue)
+
+/** The same of what sweetens. */
+export const aboutSweetener = ({ value, plusMinus }: Measured, material: MaterialId, format: Format): string =>
+  sweetenerText(digits(value, plusMinus).roundedValue, material, format)
 
 /** `2.51 l at 30 %, 250 g/L: five 500 ml bottles`. */
 const madeText = ({ volumeMl, abvPercent, sugarGPerL, bottles = [] }: MadeDrink, format: Format): string => {
@@ -52,7 +56,7 @@ function addition(
   format: Format,
 ): string {
   const [sugar, water] = [
-    `${format.round.mass(sugarG.value)} ${sweetenerName(sweetener)}`,
+    sweetenerText(sugarG.value, sweetener, format),
     `${format.round.volume(waterMl.value)} ${fillerName(filler)}`,
   ]
   if (sugarG.value === 0 && waterMl.value === 0) return 'Nothing to add: it’s already where you want it.'
@@ -77,7 +81,7 @@ const headlines = {
   },
 
   syrup_expected: ({ name, filler, sweetener, sugarG, waterMl, syrupG }, format) => {
-    const sugar = `${format.round.mass(sugarG.value)} ${sweetenerName(sweetener)}`
+    const sugar = sweetenerText(sugarG.value, sweetener, format)
     const water = `${format.round.volume(waterMl.value)} ${fillerName(filler)}`
     const once = `once ${name} is strained`
     if (sugarG.value === 0 && waterMl.value === 0) return `Nothing, ${once}: it’ll be where you want it.`
@@ -98,7 +102,7 @@ const headlines = {
 
   adjust: (values, format) => {
     const parts = [
-      ...some(values.sugarG, `${format.round.mass(values.sugarG.value)} ${sweetenerName(values.sweetener)}`),
+      ...some(values.sugarG, sweetenerText(values.sugarG.value, values.sweetener, format)),
       ...some(values.waterMl, `${format.round.volume(values.waterMl.value)} water`),
       ...some(values.spiritMl, `${format.round.volume(values.spiritMl.value)} spirit`),
     ]
@@ -156,7 +160,7 @@ const cells = {
   style_short: (values, format) => {
     const added = [
       ...(values.infusionMl === null ? [] : [`${format.round.volume(values.infusionMl.value)} of it`]),
-      ...some(values.sugarG, `${format.round.mass(values.sugarG.value)} ${sweetenerName(values.sweetener)}`),
+      ...some(values.sugarG, sweetenerText(values.sugarG.value, values.sweetener, format).replace(/ \(.*?\)/, '')),
       ...some(values.waterMl, `${format.round.volume(values.waterMl.value)} ${fillerName(values.filler)}`),
     ]
     const what = added.length === 0 ? 'nothing to add' : added.join(', ')

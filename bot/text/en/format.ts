@@ -3,7 +3,12 @@ import type { Measured } from '../../../core/quantity/measured/measured.ts'
 import { type Digits, digits, spreadDigits } from '../../../core/quantity/measured/shown-digits.ts'
 import type { UnitSystem } from '../../../core/quantity/read/parse-units.ts'
 import { exampleIn } from '../../../core/quantity/write/example-in.ts'
-import { householdAtLeast, householdMass, householdVolume } from '../../../core/quantity/write/household.ts'
+import {
+  householdAtLeast,
+  householdMass,
+  householdPoured,
+  householdVolume,
+} from '../../../core/quantity/write/household.ts'
 import { type HouseholdPart, type HouseholdUnit, thirdsOver } from '../../../core/quantity/write/household-typed.ts'
 import { sizeTold, usJarTold } from '../../../core/quantity/write/size-told.ts'
 import { kitchenRounded, kitchenSweetness, measuredOut, weighedOut } from '../../../core/recipe/tool-precision.ts'
@@ -239,6 +244,7 @@ const inUnits = (habits: MixedKitchen): Format => {
         return told === null ? cookText(measuredOut(volumeMl), VOLUME) : household(told)
       },
       mass: (massG) => alone(massIn(masses, kitchenRounded(massG), cookText(kitchenRounded(massG), MASS))),
+      scooped: (massG, of) => besideMetric(isByQuart ? householdPoured(massG, of) : null, own.round.mass(massG)),
       strength: (abv) =>
         isInProof
           ? proof(abv.plusMinus < ONE_PROOF_PERCENT ? abv.value : Math.round(abv.value))

@@ -26,7 +26,7 @@ import {
   plural,
   shortDayWords,
 } from './phrases.ts'
-import { fillerName, sweetenerName } from './sweeteners.ts'
+import { fillerName, sweetenerText } from './sweeteners.ts'
 import {
   daysText,
   jarText,
@@ -213,7 +213,7 @@ const stirText = (
   format: Format,
 ): string => {
   const water = `${format.round.volume(waterMl)} ${fillerName(filler)}`
-  const sugar = `${format.round.mass(sugarG)} ${sweetenerName(sweetener)}`
+  const sugar = sweetenerText(sugarG, sweetener, format)
   if (sugarG === 0 && waterMl === 0) return 'There’s nothing to add: it’s already where you want it.'
   if (sugarG === 0) return `Now stir in ${water}.`
   if (waterMl > 0 && isSyrup) return `Now dissolve ${sugar} in ${water}, cool it completely and stir it in.`
@@ -374,7 +374,7 @@ export const stepSentences = {
       `That’s ${format.round.volume(bottledMl)} in bottles, and I expected ${format.round.volume(volumeMl.value)}. If it’s a typo, correct it.`,
     jar_sweetened_otherwise: ({ sweetener, filler, sugarG, waterMl, isFarOff }, format) => {
       const [sugar, water] = [
-        `${format.round.mass(sugarG)} ${sweetenerName(sweetener)}`,
+        sweetenerText(sugarG, sweetener, format),
         `${format.round.volume(waterMl)} ${fillerName(filler)}`,
       ]
       const planned =

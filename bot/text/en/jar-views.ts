@@ -40,7 +40,7 @@ import {
   plural,
   shortDayWords,
 } from './phrases.ts'
-import { sweetenerName } from './sweeteners.ts'
+import { sweetenerText } from './sweeteners.ts'
 import { inJarText, nameText, noteText, vesselText } from './words.ts'
 
 /** Keeps the parts of a row together and under each other. */
@@ -67,10 +67,7 @@ const MOST_NAMES = 4
 
 /** `510 g sugar in 1.51 l water`, `190 g sugar, no water`. */
 const syrupText = ({ sweetener, sugarG, waterMl }: NonNullable<JobSaid['syrup']>, format: Format): string => {
-  const [sugar, water] = [
-    `${format.round.mass(sugarG)} ${sweetenerName(sweetener)}`,
-    `${format.round.volume(waterMl)} water`,
-  ]
+  const [sugar, water] = [sweetenerText(sugarG, sweetener, format), `${format.round.volume(waterMl)} water`]
   if (sugarG === 0) return water
   return waterMl === 0 ? `${sugar}, no water` : `${sugar} in ${water}`
 }

@@ -5,7 +5,7 @@ import type { Format } from '../format.ts'
 import type { Feature, Part } from '../language.ts'
 import type { PlantSaid, SpiritSaid, SweeteningSaid, UnknownSaid } from '../messages/ingredients.ts'
 import type { BatchAtHand, BatchSaid, PlanMakes, PlanMessages, PlanNamed } from '../messages/plan.ts'
-import { aboutMass, aboutVolume, cautions, sweetnessWords } from './calculate.ts'
+import { aboutMass, aboutSweetener, aboutVolume, cautions, sweetnessWords } from './calculate.ts'
 import { areWord, isMeasured, peeledText, pieceOrName, piecesText, plantName } from './cook-names.ts'
 import {
   capital,
@@ -41,8 +41,9 @@ const aboutSweetenings = (sweetenings: readonly SweeteningSaid[], format: Format
     .map((each) => {
       const volumeMl = pouredMlOf(each)
       if (each.typed !== undefined) return `${asTyped(each.typed)} ${sweetenerName(each.material)}`
-      const amount = volumeMl === null ? aboutMass(each.massG, format) : aboutVolume(volumeMl, format)
-      return `${amount} ${sweetenerName(each.material)}`
+      return volumeMl === null
+        ? aboutSweetener(each.massG, each.material, format)
+        : `${aboutVolume(volumeMl, format)} ${sweetenerName(each.material)}`
     })
 
 const boughtThings = ({ spirits, plants, sweetenings }: BatchSaid, format: Format): readonly string[] => [
@@ -200,7 +201,7 @@ const planCells = {
   },
   plan_stir_in: ({ sweetener, filler, sugarG, waterMl, syrupG, isCloudy }, format) => {
     const [sugar, water] = [
-      `${aboutMass(sugarG, format)} ${sweetenerName(sweetener)}`,
+      aboutSweetener(sugarG, sweetener, format),
       `${aboutVolume(waterMl, format)} ${fillerName(filler)}`,
     ]
     const cloudy = isCloudy ? ' It clouds.' : ''

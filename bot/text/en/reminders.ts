@@ -17,7 +17,7 @@ import { plantName } from './cook-names.ts'
 import { dutyVerbs, jobsText } from './jar-tasks.ts'
 import { hasHave, isAre } from './jar-verbs.ts'
 import { capital, counted, daysWords, dayWords, firstNames, listed, monthText, onDay, plural } from './phrases.ts'
-import { fillerName, sweetenerName } from './sweeteners.ts'
+import { fillerName, sweetenerText } from './sweeteners.ts'
 
 const MOST_NAMES = 6
 
@@ -68,7 +68,7 @@ const sweetenText = ({ name, syrup, kitchen }: RemindedJar, asked: Format): stri
     isEstimated: false,
   }
   const { sweetener, filler, waterMl, sugarG, dissolvesG, isEstimated } = syrup ?? none
-  const sugar = `${isEstimated ? 'about ' : ''}${format.round.mass(sugarG.value)} ${sweetenerName(sweetener)}`
+  const sugar = `${isEstimated ? 'about ' : ''}${sweetenerText(sugarG.value, sweetener, format)}`
   const water = `${format.round.volume(waterMl.value)} ${fillerName(filler)}`
   if (dissolvesG !== null) {
     const both = waterMl.value === 0 ? sugar : `${sugar} and ${water}`

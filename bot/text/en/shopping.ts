@@ -1,3 +1,4 @@
+import { type MaterialId, materialOf } from '../../../core/quantity/materials.ts'
 import type { ShoppingProblems } from '../../../core/shopping/problems.ts'
 import type { PlantToBuy, SpiritToBuy } from '../../../core/shopping/shopping-list.ts'
 import { lineTyped } from '../../calls/write-line.ts'
@@ -6,7 +7,7 @@ import type { Feature, Written } from '../language.ts'
 import type { ShopFor, ShopItem, ShoppingMessages } from '../messages/shopping.ts'
 import { cookName, peeledText, piecesText } from './cook-names.ts'
 import { capital, counted, either, listed, plural } from './phrases.ts'
-import { sweetenerName } from './sweeteners.ts'
+import { sweetenerName, sweetenerText } from './sweeteners.ts'
 import { drinkWord, jarText, packText, pouredMlOf, unknownName, vesselText } from './words.ts'
 
 /** Help for `/shopping`. */
@@ -48,6 +49,10 @@ const straining = (isClothWanted: boolean, isPaperWanted: boolean): string =>
 const strengthOf = ({ abvPercent, drink }: SpiritToBuy, format: Format): string =>
   `${format.wished.strength(abvPercent, 1)} ${drinkWord({ drink })}`
 
+/** Within brackets of its own: `14 oz`, `2 cups, 14 oz`. */
+const takenText = (massG: number, material: MaterialId, format: Format): string =>
+  format.round.scooped(massG, materialOf(material)).replace(/ \((.*)\)$/, ', $1')
+
 /** What is at hand is said by the amount that is bought, what is poured and weighed by what it takes. */
 function itemParts(item: ShopItem, format: Format): readonly [amount: string, name: string] {
   switch (item.kind) {
@@ -68,10 +73,16 @@ function itemParts(item: ShopItem, format: Format): readonly [amount: string, na
       const { material, massG, buyG, bags } = item.sweetener
       const name = sweetenerName(material)
       if (bags !== null) {
-        return [`${bags}\u00a0× ${packText(buyG / bags, format)}`, `${name} (it takes ${format.round.mass(massG)})`]
+        return [
+          `${bags}\u00a0× ${packText(buyG / bags, format)}`,
+          `${name} (it takes ${takenText(massG, material, format)})`,
+        ]
       }
       const volumeMl = pouredMlOf({ material, massG: { value: buyG, plusMinus: 0 } })
-      return [volumeMl === null ? format.round.mass(buyG) : format.round.volume(volumeMl.value), name]
+      return [
+        volumeMl === null ? format.round.scooped(buyG, materialOf(material)) : format.round.volume(volumeMl.value),
+        name,
+      ]
     }
     case 'bottles':
     case 'jars': {
@@ -103,7 +114,7 @@ function takesText(item: ShopItem, format: Format): string {
     case 'spirit':
       return `${format.round.volume(item.spirit.volumeMl)} of ${strengthOf(item.spirit, format)}`
     case 'sweetener':
-      return `${format.round.mass(item.sweetener.massG)} ${sweetenerName(item.sweetener.material)}`
+      return sweetenerText(item.sweetener.massG, item.sweetener.material, format)
     case 'bottles':
     case 'jars': {
       const count = item.vessels.reduce((sum, each) => sum + each.count, 0)

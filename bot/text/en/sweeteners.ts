@@ -1,4 +1,5 @@
 import { type MaterialId, materialOf, sugarsShare } from '../../../core/quantity/materials.ts'
+import type { Format } from '../format.ts'
 import type { Feature } from '../language.ts'
 import type { SweetenerMessages } from '../messages/sweeteners.ts'
 import { capital } from './phrases.ts'
@@ -37,6 +38,10 @@ const NAMES: { readonly [Id in MaterialId]: string } = {
 
 /** `honey`, as it stands after an amount or alone. */
 export const sweetenerName = (material: MaterialId): string => NAMES[material]
+
+/** So much of it, g: `540 g sugar`; where cups are poured `2 ¾ cups (1 lb 3 oz) sugar`. */
+export const sweetenerText = (massG: number, material: MaterialId, format: Format): string =>
+  `${format.round.scooped(massG, materialOf(material))} ${sweetenerName(material)}`
 
 /** What stands for the water, or water. */
 export const fillerName = (filler: MaterialId | null): string => (filler === null ? 'water' : NAMES[filler])

@@ -161,7 +161,9 @@ export const pouredMlOf = ({ material, massG }: Sweetening): Measured | null =>
 
 const amountText = (sweetening: Sweetening, format: Format): string => {
   const volumeMl = pouredMlOf(sweetening)
-  return volumeMl === null ? format.round.mass(sweetening.massG.value) : format.round.volume(volumeMl.value)
+  return volumeMl === null
+    ? format.round.scooped(sweetening.massG.value, materialOf(sweetening.material))
+    : format.round.volume(volumeMl.value)
 }
 
 /** `500 g sugar` for each; one alone is said as it was typed, where that is known. */

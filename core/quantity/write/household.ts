@@ -1,4 +1,5 @@
 import { CUP_ML, IMPERIAL_FLUID_OUNCE_ML, IMPERIAL_PINT_ML, OUNCE_G, POUND_G } from '../customary.ts'
+import type { Material } from '../material.ts'
 import type { Measured } from '../measured/measured.ts'
 import { digits } from '../measured/shown-digits.ts'
 import type { UnitSystem } from '../read/parse-units.ts'
@@ -92,9 +93,35 @@ function spoons(amount: Shown): readonly HouseholdPart[] {
 function cups(volumeMl: Measured): readonly HouseholdPart[] {
   const amount = shownOf(volumeMl, TABLESPOON_ML)
   if (amount.shown < FEW_SPOONS) return spoons(amount)
-  const rounded = toStep(amount, amount.shown < HALF_CUP ? SMALL_CUP_STEPS : CUP_STEPS)
-  if (!isWhole(2 * rounded)) return [{ count: rounded / TABLESPOONS_A_CUP, unit: 'cup' }]
-  return parts(rounded, ['cup', 'tbsp'], [rounded % QUARTER_CUP, TABLESPOONS_A_CUP])
+  return cupsAndSpoons(toStep(amount, amount.shown < HALF_CUP ? SMALL_CUP_STEPS : CUP_STEPS))
+}
+
+const cupsAndSpoons = (tablespoons: number): readonly HouseholdPart[] =>
+  isWhole(2 * tablespoons)
+    ? parts(tablespoons, ['cup', 'tbsp'], [tablespoons % QUARTER_CUP, TABLESPOONS_A_CUP])
+    : [{ count: tablespoons / TABLESPOONS_A_CUP, unit: 'cup' }]
+
+/** Of the ± of a filled cup so much is left to rounding. Judgement. */
+const ROUNDED_SHARE = 0.7
+
+/** Halves, quarters and thirds of a cup; where none is near, whole spoons beside them: pairs of them from a cup on. */
+function scoops(amount: Shown, filled: number): number {
+  const off = (each: number): number => Math.abs(each / amount.shown - 1)
+  const told = [8, 4, 16 / 3].map((step) => toStep(amount, [step]))
+  const nearest = told.reduce((one, other) => (off(other) < off(one) ? other : one))
+  const scooped = told.find((each) => off(each) <= NEAR) ?? (off(nearest) <= ROUNDED_SHARE * filled ? nearest : null)
+  return scooped ?? toStep(amount, [amount.shown < TABLESPOONS_A_CUP ? 1 : 2])
+}
+
+/** What sweetens, g, as US cups and spoons of it are filled, as near as their ± carries; null of less than they measure. */
+export function householdPoured(
+  massG: number,
+  { pouredGPerMl, pouredPlusMinusShare }: Pick<Material, 'pouredGPerMl' | 'pouredPlusMinusShare'>,
+): readonly HouseholdPart[] | null {
+  const volumeMl = { value: massG / pouredGPerMl, plusMinus: 0 }
+  if (!isTold(volumeMl, TEASPOON_ML)) return null
+  const amount = shownOf(volumeMl, TABLESPOON_ML)
+  return amount.shown < FEW_SPOONS ? spoons(amount) : cupsAndSpoons(scoops(amount, pouredPlusMinusShare))
 }
 
 /** Under so many fluid ounces a quarter of one is told. */

@@ -1,5 +1,6 @@
 import { expect, test } from 'vitest'
 import { en } from '../../../bot/text/en/index.ts'
+import { materialOf } from '../../../core/quantity/materials.ts'
 
 const us = en.format('us')
 const plain = (text: string): string => text.replaceAll('\u00a0', ' ')
@@ -87,3 +88,33 @@ test.each([
 ])('%d g/L is %s', (sugarGPerL, text) => {
   expect(plain(us.round.sweetness(sugarGPerL))).toBe(text)
 })
+
+// Granulated sugar 200 g in a US cup (USDA SR 19335), packed brown sugar 220 g (19334), honey 339 g (19296).
+test.each([
+  ['white_sugar', 200, '1 cup (7 oz)'],
+  ['white_sugar', 340, '1 ¾ cups (12 oz)'],
+  ['white_sugar', 400, '2 cups (14 oz)'],
+  ['white_sugar', 225, '1 cup + 2 tbsp (8 oz)'],
+  ['white_sugar', 65, '⅓ cup (2 ¼ oz)'],
+  ['white_sugar', 25, '2 tbsp (⅞ oz)'],
+  ['brown_sugar', 450, '2 cups (1 lb)'],
+  ['honey', 339, '1 cup (12 oz)'],
+] as const)('of %s %d g is %s', (material, massG, text) => {
+  expect(plain(us.round.scooped(massG, materialOf(material)))).toBe(text)
+  expect(en.format('metric').round.scooped(massG, materialOf(material))).toBe(en.format('metric').round.mass(massG))
+  expect(en.format({ volume: 'us', mass: 'metric' }).round.scooped(massG, materialOf(material))).not.toMatch(/cup/)
+})
+
+// A cup of what is dry is filled to 10 %, one of what is a syrup to 3 % (common practice, no source).
+test.each(['white_sugar', 'brown_sugar', 'honey'] as const)(
+  'cups of %s say no more than a cup carries, and no less',
+  (id) => {
+    const { pouredGPerMl, pouredPlusMinusShare } = materialOf(id)
+    for (let massG = 65; massG < 4000; massG *= 1.013) {
+      const text = plain(us.round.scooped(massG, materialOf(id)))
+      const off = Math.abs((inMetric(text) * pouredGPerMl) / massG - 1)
+      expect(off, text).toBeLessThan(massG < 160 ? 0.12 : Math.max(0.07, pouredPlusMinusShare))
+      if (massG > 700) expect(text, text).not.toMatch(/1 tbsp|3 tbsp|½ tbsp/)
+    }
+  },
+)
