@@ -24,6 +24,7 @@ const ours = (
     'held-3',
     'held-4',
     'held-5',
+    'held-6',
   ] as const
 ).flatMap((name) => files[name]!)
 const offTopic = readOffTopic()
@@ -65,6 +66,7 @@ describe('the sentences', () => {
     expect(files['held-3']!.length).toBe(240)
     expect(files['held-4']!.length).toBe(240)
     expect(files['held-5']!.length).toBe(200)
+    expect(files['held-6']!.length).toBe(220)
     const italian = ours.filter(({ lang }) => lang === 'it').length / ours.length
     expect(italian).toBeGreaterThan(0.17)
     expect(offTopic.length).toBeGreaterThanOrEqual(100)

@@ -5,43 +5,38 @@ import { SHELVES, type Shelf } from './shelves.ts'
 
 /**
  * Sentences as people type them, and what each of them means: what the reader of sentences is measured against. All were
- * written for this project. `open` and `open-2` came first, and the reader was written with an eye on them. `own-1` was
- * written by somebody who had not seen the reader nor its words. `held` is the other half of the sentences of `own-1`, cut
- * by chance. It was held back at first, has been looked at since, and is for development now. `own-2` was written later by
- * somebody else who had not seen the reader nor its words either, but the form of these files, the names of plants and
- * entries, and core's words for symptoms: it is for development. `held-2` was written by a third, as thirty people would
- * type, who had not seen the reader nor its lexicon either, but the meanings of the others, the names of plants and
- * entries, and the first rows of core's words for symptoms. `own-3` was written by a fourth, in the short plain way that people
- * speak at the jar, who had not seen the reader nor its lexicon, but the form and the meanings of the others, how an answer
- * is judged, the names of plants and entries, and most of core's words for symptoms: it is for development. `own-4` was
- * written by another, as twenty people new to the bot would type, half of it amounts, plans, calculators and questions for
- * the handbook in English. Its writer had not seen the reader nor its lexicon, but the form and the meanings of the others,
- * how an answer is judged, the names of plants, the ids and titles of entries, and the first half of core's words for
- * symptoms: it is for development, not held. `own-5` was written by yet another, as ten people of the north of England,
- * Scotland and Ireland, ten Americans and ten whose first language is another would type, half of its English questions for
- * the handbook and jars told in few words. Its writer had not seen the reader nor its lexicon, but the first forty lines of
- * `own-1` and else the meanings of the others without their words, how an answer is judged, the names of plants, the ids
- * and titles of entries, and the first rows of core's words for symptoms: it is for development, not held.
- * `held-3` was written by a fifth, again as thirty people would type, who had not seen the reader nor its lexicon, but
- * the meanings of the others, how an answer is judged, the names of plants, and the ids and titles of entries.
- * `held-4` was written by a sixth, as thirty other people would type, who had not seen the reader, its lexicon,
- * `held-2` nor `held-3`, but part of the development sets, how an answer is judged, the names of plants, the ids
- * and titles of entries, and the first rows of core's words for symptoms; it was held until it was measured, and is for
- * development since, as `held-2` is. `held-5` was written by a seventh, as twenty people new to the bot would type in a week,
- * who had not seen the reader, its lexicon nor any sentence but the first forty of `own-1`, but the meanings of the `own`
- * sets, how an answer is judged, the names of plants, the ids and titles of entries, and most of core's words for symptoms.
- * `own-6` was written by another, half of it as thirty people would type who write at length, politely, with reasons,
- * asides and numbers in words, half as thirty who write some six words. Its writer had not seen the reader nor its
- * lexicon, but the first forty sentences of `own-1`, a meaning of each form of the development sets and the lines that
- * their follow-ups come after, how an answer is judged, some names of plants, the ids and titles of entries, and core's
- * words for symptoms: it is for development, not held. `own-7` was written by another still, as forty people in all moods
- * would type who think of their kitchen and not of a manual: half of it one plain line of six to fourteen words, a quarter
- * two facts or deeds in one line, a quarter asked in ways of their own. Its writer had not seen the reader nor its lexicon,
- * but the first forty sentences of `own-1`, a meaning of each form of the development sets and the exact lines that their
- * follow-ups come after, how an answer is judged, a few names of plants, the ids and titles of entries, and most of core's
- * words for symptoms: it is for development, not held.
- * `held-3` and `held-5` are held: whoever works on the reader looks at their totals only and at no single sentence, or they
- * measure nothing.
+ * written for this project. `open` and `open-2` came first, and the reader was written with an eye on them. Each set after
+ * them was written by somebody else, who had not seen the reader nor its lexicon. `held` is the other half of the sentences
+ * of `own-1`, cut by chance; it was held back at first, has been looked at since, and is for development now.
+ *
+ * From `own-2` on each writer knew the names of plants and of entries (but for `own-2` and `held-2` with how an answer is
+ * judged), and besides:
+ * - `own-2`: the form of these files, and core's words for symptoms. For development.
+ * - `held-2`, as thirty people would type: the meanings of the others, and the first rows of core's words for symptoms. It
+ *   was held until it was measured, and is for development since, as `held-4` is.
+ * - `own-3`, in the short plain way that people speak at the jar: the form and the meanings of the others, and most of
+ *   core's words for symptoms. For development.
+ * - `own-4`, as twenty people new to the bot would type, half of it amounts, plans, calculators and questions for the
+ *   handbook in English: as `own-3`, but the first half of core's words for symptoms. For development.
+ * - `own-5`, as ten people of the north of England, Scotland and Ireland, ten Americans and ten whose first language is
+ *   another would type, half of its English questions for the handbook and jars told in few words: the first forty lines of
+ *   `own-1`, else the meanings of the others, and the first rows of core's words for symptoms. For development.
+ * - `held-3`, again as thirty people would type: the meanings of the others. Held.
+ * - `held-4`, as thirty other people would type: part of the development sets, but neither `held-2` nor `held-3`, and the
+ *   first rows of core's words for symptoms.
+ * - `held-5`, as twenty people new to the bot would type in a week: no sentence but the first forty of `own-1`, the
+ *   meanings of the `own` sets, and most of core's words for symptoms. Held.
+ * - `own-6`, half of it as thirty people would type who write at length, politely, with reasons, asides and numbers in
+ *   words, half as thirty who write some six words: the first forty sentences of `own-1`, a meaning of each form of the
+ *   development sets, the lines that their follow-ups come after, and core's words for symptoms. For development.
+ * - `own-7`, as forty people in all moods would type who think of their kitchen and not of a manual, half of it one plain
+ *   line of six to fourteen words, a quarter two facts or deeds in one line, a quarter asked in ways of their own: as
+ *   `own-6`. For development.
+ * - `held-6`, as forty people in all moods who are new to the bot, in the shares of `own-7`: the first forty sentences of
+ *   `own-1` and no other, a meaning of each form of the `own` sets, the exact lines that their follow-ups come after, and
+ *   core's words for symptoms. Held.
+ *
+ * Held means: whoever works on the reader looks at the totals only and at no single sentence, or they measure nothing.
  *
  * `after` is what was typed before in the same talk, `shelf` the jars that there are. A value is in the unit of its name,
  * whatever unit was typed; a strength is in % vol, `sugar` and a `to_sweetness` that is a number in g/L. Spirits of a kind
@@ -179,11 +174,11 @@ export type Danger = z.output<typeof danger>
 
 export const SENTENCE_FILES = [
   ...['open', 'open-2', 'own-1', 'own-2', 'own-3', 'own-4', 'own-5', 'own-6', 'own-7', 'held'],
-  ...['held-2', 'held-3', 'held-4', 'held-5'],
+  ...['held-2', 'held-3', 'held-4', 'held-5', 'held-6'],
 ] as const
 
 /** Looked at by nobody who works on the reader, and learnt from by nothing. */
-export const HELD: ReadonlySet<string> = new Set(['held-3', 'held-5'])
+export const HELD: ReadonlySet<string> = new Set(['held-3', 'held-5', 'held-6'])
 
 const linesOf = <Line>(name: string, line: z.ZodType<Line>): readonly Line[] =>
   readFileSync(join(import.meta.dirname, `${name}.jsonl`), 'utf8')

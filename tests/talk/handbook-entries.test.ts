@@ -58,6 +58,7 @@ describe('an entry of the handbook', () => {
         'held-3',
         'held-4',
         'held-5',
+        'held-6',
       ] as const
     ).flatMap(sentencesOf)
     const asked = ours.flatMap(({ meaning }) => meaning.entry ?? [])
