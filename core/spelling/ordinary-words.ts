@@ -7,3 +7,10 @@ export const ORDINARY: ReadonlySet<string> = new Set(
     'robinienbluten lattich esskastanie esskastanien edelkastanie weinbeere weinbeeren'
   ).split(' '),
 )
+
+/** Words of two or three letters that say something of what stands beside them: `are the cherries bad` is no slip of a cherry bay. */
+export const SHORT_ORDINARY: ReadonlySet<string> = new Set(
+  'bad bag bar bat boy bud but buy can cup cut day fit for get got has hat hot lid lot may men met mix pan pay pot pry put rub say set sit tin too top try way'.split(
+    ' ',
+  ),
+)

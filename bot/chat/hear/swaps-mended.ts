@@ -12,6 +12,7 @@ import { termOf, wordsAlike } from '../../talk/handbook/same-words.ts'
 import { smallWords } from '../../talk/handbook/small-words.ts'
 import type { Lexicon } from '../../talk/lexicon/lexicon.ts'
 import { isWordOf, isWordOfCore } from '../../talk/lexicon/respell.ts'
+import { tellsOfHarm } from '../../talk/reader/danger-asked.ts'
 import type { Handbook } from '../../text/messages/handbook.ts'
 
 /** Shorter words are too often others with their letters in another order. */
@@ -69,7 +70,8 @@ const isKnown = (word: string, { lexicons, handbook, names }: Vocabulary, leastS
   wordsAlike.has(word) ||
   TIMES_AND_PLACES.has(word) ||
   otherMatters.has(termOf(word)) ||
-  isRefusedWord(word)
+  isRefusedWord(word) ||
+  tellsOfHarm(word)
 
 /** The one word of all that this is with two neighbours swapped; null where it is a word itself, or where there is none, or several. */
 function meantBy(word: string, vocabulary: Vocabulary): string | null {

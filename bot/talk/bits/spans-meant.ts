@@ -45,6 +45,15 @@ const isOfOther = (tokens: readonly Token[], from: number, to: number): boolean 
   tokens.slice(from, to).some(({ text }) => /^(?:away|via|off|gone)$/.test(text)) &&
   tokens.slice(Math.max(0, from - 2), from).some(({ text }) => isPerson(text) || THEY.test(text))
 
+const ON_SKIN = /^(?:hives|rash|spots|lumps|bumps|blotches|welts)$/
+
+/** `My aunt comes out in hives`, `he came out of rehab`: somebody does, nothing comes out of a jar. */
+const isOfSomebody = (tokens: readonly Token[], { from, to }: ConceptSpan): boolean =>
+  /^c[ao]mes?$/.test(tokens[from]!.text) &&
+  (isPerson(tokens[from - 1]?.text ?? '') ||
+    THEY.test(tokens[from - 1]?.text ?? '') ||
+    (tokens[to]?.text === 'in' && tokens.slice(to + 1, to + 4).some(({ text }) => ON_SKIN.test(text))))
+
 /** `L’ho scosso` is told; only with its mark, or with `già`, it may be asked whether it was. */
 const isToldOfIt = (tokens: readonly Token[], { from, to }: ConceptSpan): boolean =>
   to - from === 2 &&
@@ -67,6 +76,7 @@ export const spansMeant = (spans: readonly ConceptSpan[], tokens: readonly Token
     if (concept === 'be_quiet' && tokens[to]?.text === 'than') return false
     // `My wife’s away till Thursday`: whoever else is away wants no peace.
     if (AWAY.has(concept) && isOfOther(tokens, from, to)) return false
+    if (concept === 'took_out' && isOfSomebody(tokens, span)) return false
     if (concept === 'gave_away') return !(isReceived(tokens, from) || isFor(tokens, from))
     // `Rum is a tenner`: told.
     if (concept === 'asking')

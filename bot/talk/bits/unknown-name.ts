@@ -9,8 +9,11 @@ const INTO = /^(?:in|into|inside|to|onto|nel|nello|nella|nell|al|allo|alla|all)$
 const OUT_OF = /^(?:of|from|off|di|da|del|dello|della|dell|dal|dallo|dalla|dall)$/
 const FOR = /^(?:for|of|on|about|per|su|sul|sulla|del|della)$/
 const WITH = /^(?:with|of|from|con|di|del|dello|della|dell)$/
+/** `Ho dato una scossa al mostro`. */
+const TO_THE = /^(?:to|of|al|allo|alla|all|a)$/
 const BEFORE: Readonly<Record<string, RegExp>> = {
   'jar bottle': WITH,
+  'jar shake': TO_THE,
   'jar add': INTO,
   'jar sweeten': INTO,
   'jar note': FOR,
@@ -57,20 +60,31 @@ export function unknownName(sentence: Sentence, command: string): string | null 
   // `The old faithful`.
   const isFiller = (at: number): boolean =>
     !ARTICLE.test(tokens[at]!.text) && tokens[at]!.text.length > 2 && wordSet(lexicon.fillers).has(tokens[at]!.text)
+  // `Gave gran’s best a shake`: what stands between the words of a deed is the name, whatever it says of itself.
+  const isBetween = (at: number): boolean =>
+    !isIn(at) && spans.some(({ concept, gaps }) => DEEDS.has(concept) && gaps?.includes(at) === true)
+  // `Big Bertha`.
+  const isCalled = (at: number): boolean => isBetween(at) && at > 0 && /^\p{Lu}/u.test(text.slice(tokens[at]!.from))
   for (let at = 0; at < tokens.length; at++) {
     if (!isUnknown(at)) continue
     let to = at + 1
-    while (to - at < MOST_WORDS && isUnknown(to)) to++
+    while (
+      to - at < MOST_WORDS &&
+      (isUnknown(to) || (isBetween(at) && isBetween(to) && !/^an?$/.test(tokens[to]!.text)))
+    )
+      to++
     // `The citrus one`: told by a property.
     const isOne = /^ones?$/.test(tokens[to]?.text ?? '')
     let begin = at
-    while (begin > 0 && isFiller(begin - 1)) begin--
+    while (begin > 0 && (isFiller(begin - 1) || isCalled(begin - 1))) begin--
+    const isShaken = command === 'jar shake' && TO_THE.test(tokens[begin - 1]?.text ?? '')
     const isNamed = ARTICLE.test(tokens[begin - 1]?.text ?? '') && !isOne
     const isCapital = at > 0 && /^\p{Lu}/u.test(text.slice(tokens[at]!.from))
     const before = isNamed ? begin - 2 : at - 1
     const isBegun = isNamed && before < 0 && [to, to + 1].some((next) => BEHIND.test(tokens[next]?.text ?? ''))
     const isBehind = before >= 0 && ((BEFORE[command] ?? OUT_OF).test(tokens[before]!.text) || isDeed(before))
-    if (isBegun || ((isNamed || isCapital || to - at > 1) && isBehind)) return textFrom(typed, isNamed ? begin : at, to)
+    if (isBegun || ((isNamed || isShaken || isCapital || to - at > 1) && isBehind))
+      return textFrom(typed, isNamed ? begin : at, to)
     at = to
   }
   return null

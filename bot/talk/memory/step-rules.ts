@@ -1,6 +1,7 @@
 import { wordsFrom } from '../../../core/quantity/read/tokens.ts'
 import type { Bit, Sentence } from '../bits/bit.ts'
 import { isPastDay } from '../bits/past-day.ts'
+import { unknownName } from '../bits/unknown-name.ts'
 import type { CallRead, TalkReading } from '../frames/reading.ts'
 import { symptomIn } from '../frames/symptoms.ts'
 import type { Concept } from '../lexicon/lexicon.ts'
@@ -121,7 +122,8 @@ const STEP_OF: readonly (readonly [Concept, string])[] = [
 ]
 
 /** `All stirred in`: what was offered is told as done, with no amounts of its own. */
-export const doneAsOffered: Rule = ({ has, bits, typed }, last, { offered, planned }) => {
+export const doneAsOffered: Rule = (sentence, last, { offered, planned }) => {
+  const { has, bits, typed } = sentence
   if (bits.length > 0 || typed.tokens.length > 12 || typed.tokens.some(({ text }) => text === '?')) return null
   if (has('denial', 'hypothesis', 'how_much', 'fined')) return null
   const done = STEP_OF.filter(([concept]) => has(concept)).map(([, command]) => command)
@@ -131,7 +133,8 @@ export const doneAsOffered: Rule = ({ has, bits, typed }, last, { offered, plann
   )
   const isTried = last.command === 'syrup' && AS_PLANNED.test(typed.text)
   if (step?.command === 'jar sweeten' && isTried) return callReading(planned ?? bare(step), 'record')
-  return step === undefined ? null : callReading(step, 'record')
+  // `Put the old faithful in bottles`: of the jar that is named.
+  return step === undefined || unknownName(sentence, step.command) !== null ? null : callReading(step, 'record')
 }
 
 /** Of the plan, whatever was tried since. */

@@ -154,7 +154,7 @@ const ASKED: readonly Asked[] = [
     says: words(
       'allerg(?:y|ic|ies)|anaphyla\\w+|epi ?pen|lactose|intoleran(?:t|ce|ces)|allergi[ac]\\w*|allergie|intolleran\\w+|(?:in|get|gets|got|has|have|had|with) hives|hives (?:from|if|when)|orticaria|' +
         `(?:cant|cannot|can not|mustnt|must not|may not|shouldnt|doesnt|dont|not allowed to|unable to) (?:have|eat|take|touch|tolerate) (?:\\w+ ){0,2}?(?:${ALLERGEN}(?<!gluten|wheat))|` +
-        `(?:${PEOPLE}) (?:\\w+ ){0,2}?(?:react(?:s|ed)? (?:badly |strongly )?to|sensitive to(?! (?:light|heat|cold|the smell|bitter|sweet|alcohol))|(?:get|gets|got|come|comes|came|break|breaks|broke) (?:\\w+ ){0,2}?rash)|` +
+        `(?:${PEOPLE}) (?:\\w+ ){0,2}?(?:react(?:s|ed)? (?:badly |strongly )?to|sensitive to(?! (?:light|heat|cold|the smell|bitter|sweet|alcohol))|(?:get|gets|got|come|comes|came|break|breaks|broke) (?:\\w+ ){0,3}?(?:rash|welts|blotches))|` +
         `non (?:puo|posso|possono|deve|devono|toller\\w+) (?:\\w+ ){0,2}?(?:${ALLERGENE})(?<!glutine)|non toller\\w+|sensibil[ei] (?:al|alle|ai|agli|alla)|(?:mi|gli|le) vien\\w+ (?:\\w+ ){0,2}(?:sfogo|eruzione|bolle) con`,
     ),
   },
@@ -346,6 +346,11 @@ const ASKED: readonly Asked[] = [
   },
 ]
 
+const TELLING = words(`${BEAST}|${DRUG}|${ILLNESS}|${ALLERGEN}|${ALLERGENE}|${BABY}`)
+
+/** Whether a word by itself tells of somebody or something that may be harmed: it is no slip of another. */
+export const tellsOfHarm = (word: string): boolean => TELLING.test(word)
+
 /** The entry that answers what a sentence asks or tells of a danger to people, or null. */
 export function dangerAsked(text: string): string | null {
   const said = plain(text)
@@ -353,7 +358,8 @@ export function dangerAsked(text: string): string | null {
 }
 
 /** Before what somebody takes by prescription: `my gran is on steroids`. */
-const TAKEN = /(?:^| )(?:on|takes|taking|took|prescribed|prend[oe]|prendono|sotto) (?:\p{L}+ ){0,3}$/u
+const TAKEN =
+  /(?:^| )(?:on|takes|taking|take|took|had|have|ive had|need|needs|prescribed|prend[oe]|prendono|sotto) (?:\p{L}+ ){0,3}$/u
 const MADE =
   /\b(?:put|puts|putting|add|adding|in|into|infus\p{L}*|steep\p{L}*|dissolv\p{L}*|crush\p{L}*|mix\p{L}*|make|making|start|plan|spike|slip|mett\p{L}*|aggiung\p{L}*|sciogl\p{L}*|nel|nella|far\p{L}*)\b|\d/u
 

@@ -70,7 +70,8 @@ const isAlone = ({ typed, bits, spans }: Sentence, span: ConceptSpan | null): bo
     ({ kind, text }, at) =>
       kind === 'sign' ||
       AROUND.test(text) ||
-      (span !== null && span.from <= at && at < span.to) ||
+      // `Gave the old faithful a shake`: what stands in a gap is a name.
+      (span !== null && span.from <= at && at < span.to && span.gaps?.includes(at) !== true) ||
       bits.some(({ from, to }) => from <= at && at < to) ||
       spans.some(({ concept, from, to }) => concept === 'greeting' && from <= at && at < to),
   )

@@ -1,6 +1,7 @@
 import { DomainError } from '../../domain-error.ts'
 import { shown } from '../../quantity/read/tokens.ts'
 import { nameWords, plainWords } from '../../spelling/normalise-name.ts'
+import { SHORT_ORDINARY } from '../../spelling/ordinary-words.ts'
 import { keyOf } from '../names/name-index.ts'
 import type { RefusalId } from '../refused.ts'
 import { farNameIn } from './far-refused.ts'
@@ -20,7 +21,9 @@ export function nearRefusedIn(text: string): DomainError | null {
       if (isDeniedAt(words, at) || nameWords(words[at]!).length + nameWords(words[at + count - 1]!).length < 2) continue
       const near = nearNameIn(said)
       if (near === null || TALKED_OF.has(near.refused.id) || near.name.length < TELLING_LETTERS - 1) continue
-      if (near.words.length !== nameWords(said).length) continue
+      const own = nameWords(said)
+      if (near.words.length !== own.length) continue
+      if (own.some((word, place) => word !== near.words[place] && SHORT_ORDINARY.has(word))) continue
       return nearProblem(said, near.refused.id, near.name)
     }
   }

@@ -93,6 +93,27 @@ it.each(['shook the rose', 'strained the rose, 900 ml', 'bottled the rose'])(
   },
 )
 
+it.each([
+  ['lemon', 'gave gran’s best a good shake', 'gran’s best'],
+  ['lemon', 'gave the wife’s favourite a stir', 'wife’s favourite'],
+  ['fair', 'given our midnight special a swirl', 'midnight special'],
+  ['lemon', 'ho dato una scossa al mostro', 'mostro'],
+  ['lemon_sweetened', 'put the old faithful in bottles', 'old faithful'],
+] as const)('%s: what stands between the words of a deed is a name: %s', async (shelf, text, jar) => {
+  const told = await (await talkerFor({ after: null, shelf })).say(text)
+  expect(told).toMatchObject({ code: 'not_found', recorded: 0, call: { options: { jar } } })
+})
+
+it.each([
+  ['gave the jar by the window a proper shake', 'lemon'],
+  ['gave my liqueur a good swirl', 'lemon'],
+  ['gave the lot a shake', 'all'],
+  ['ho dato una bella scossa al barattolo', 'lemon'],
+])('what every jar is called is no name: %s', async (text, jar) => {
+  const told = await (await talkerFor({ after: null, shelf: 'lemon' })).say(text)
+  expect(told).toMatchObject({ recorded: 1, call: { path: 'jar shake', options: { jar } } })
+})
+
 it('asks which of two jars something went into', async () => {
   expect(SHELVES.lemon_ginger).toHaveLength(2)
   const told = await (await talkerFor({ after: null, shelf: 'lemon_ginger' })).say(

@@ -31,6 +31,19 @@ describe('whoever is to be kept from it, in whatever words', () => {
 })
 
 it.each([
+  ['are the cherries bad for my cat', 'pets'],
+  ['posso darne un po’ alle capre?', 'pets'],
+  ['my sister is two months pregnant. should she leave it be', 'pregnancy'],
+  ['he has been sober for a year, should he leave it alone', 'dry_guests'],
+  ['is a drop all right when i need painkillers', 'medicines'],
+  ['my nephew comes out in hives from plums, may he have one', 'allergens'],
+  ['my aunt comes out in a rash from raspberries, can she have the raspberry', 'allergens'],
+])('is told so behind a jar that was bottled, and nothing is put right: %s', async (text, entry) => {
+  const told = await (await talkerFor({ after: null, shelf: 'fair' })).say(text)
+  expect(told).toMatchObject({ command: 'handbook', data: { entry }, recorded: 0, also: [] })
+})
+
+it.each([
   'my 12 year old rum wants using up',
   'can I use a 15-year-old whisky for sloes',
   'is my 3 year old limoncello still ok to drink',
