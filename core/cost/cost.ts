@@ -1,6 +1,7 @@
 import { botanicalById } from '../botanical/catalogue/catalogue.ts'
 import { kindOfDrink } from '../botanical/drink/drink-said.ts'
 import { nameKey } from '../jar/entry/jar-name.ts'
+import { US_FLUID_OUNCE_ML } from '../quantity/customary.ts'
 import { middle } from '../shopping/needs.ts'
 import { costOf, type Money, shareOf, sumsOf } from './money.ts'
 import type { Priced, PriceRead } from './price.ts'
@@ -25,6 +26,8 @@ export interface Cost {
   readonly perBottle: readonly { readonly volumeMl: number; readonly sums: readonly Money[] }[]
   /** Of the liquid alone. */
   readonly per100Ml: readonly Money[]
+  /** The same of a US fluid ounce. */
+  readonly perFluidOunce: readonly Money[]
 }
 
 /** As labels say the strength of one spirit, % vol apart. */
@@ -134,5 +137,6 @@ export function costOfUsed({ items, volumeMl }: Used, prices: readonly PriceRead
       return [{ volumeMl: item.vessels.volumeMl, sums: sumsOf([...shares(item.vessels.volumeMl), ...own]) }]
     }),
     per100Ml: shares(100),
+    perFluidOunce: shares(US_FLUID_OUNCE_ML),
   }
 }

@@ -20,6 +20,9 @@ export interface Money {
   readonly currency: Currency
 }
 
+/** Money of the United States, or of others who call theirs so. */
+export const DOLLARS = /\$|\b(?:usd|dollars?|bucks?)\b/iu
+
 /** Names of one currency; what stands alone is itself. */
 const SAME: readonly (readonly string[])[] = [
   ['€', 'eur', 'euro', 'euros'],

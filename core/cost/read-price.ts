@@ -5,13 +5,13 @@ import { isJuice, materialOf } from '../quantity/materials.ts'
 import { materialNamed } from '../quantity/read/material-named.ts'
 import { parseAmount } from '../quantity/read/parse-amount.ts'
 import { readText, shown } from '../quantity/read/tokens.ts'
-import { calledBottleMl } from '../quantity/us-bottles.ts'
+import { calledBottleMl, SPIRIT_BOTTLE_ML, US_SPIRIT_BOTTLE_ML } from '../quantity/us-bottles.ts'
 import { drinksIn } from '../recipe/drinks-in.ts'
 import { readPlants } from '../recipe/plan/find-plants.ts'
 import { parseBottles } from '../recipe/plan/parse-bottles.ts'
 import { orRefused, STRONG, spiritOf } from '../shopping/parse-have.ts'
 import { BARE_SIZE, sizeNamed } from './bare-size.ts'
-import { readMoney } from './money.ts'
+import { DOLLARS, readMoney } from './money.ts'
 import { MOST_PRICE_CHARACTERS, type Per, type Price, type Priced, type PriceRead, type PriceTyped } from './price.ts'
 import { AMOUNT_BEFORE, ARTICLE, ITEM, itemsIn, NONE, VERB } from './price-items.ts'
 
@@ -84,11 +84,20 @@ interface Said {
 
 const SIZE_ALONE = new RegExp(`^${BARE_SIZE.source}$`, 'u')
 
+/** A bottle of spirit whose size nobody says is one of the United States where it is paid in dollars, and says no size elsewhere. */
+const sizeOf = (priced: Priced, per: string, money: string): string =>
+  priced.kind === 'spirit' && /^bottles?$/iu.test(per) && DOLLARS.test(money) ? `${US_SPIRIT_BOTTLE_ML} ml` : per
+
 /** A volume of what is weighed and pours is so many grams. */
 function perOf(priced: Priced, text: string, { typed, of, amount }: Said): Per {
   const { units, usual } = SOLD_BY[priced.kind]
   const isSize = priced.kind === 'spirit' && SIZE_ALONE.test(text)
-  const example = writePrice({ of, amount, per: isSize ? sizeNamed(text) : usual })
+  const isBottle = priced.kind === 'spirit' && /^bottles?$/iu.test(text)
+  const example = writePrice({
+    of,
+    amount,
+    per: isSize ? sizeNamed(text) : isBottle ? `${SPIRIT_BOTTLE_ML} ml` : usual,
+  })
   const per = perIn(text)
   if (per === null || !units.includes(per.unit)) {
     throw new DomainError('bad_value', 'price_per_what', { typed: shown(typed), example })
@@ -109,17 +118,18 @@ function itemIn(text: string): PriceTyped {
   if (none !== undefined) return { kind: 'none', of: none.of!, per: '', priced: pricedIn(none.of!) }
   const found = ITEM.exec(typed)?.groups
   if (found === undefined) throw notRead(typed)
-  const said = found.of!.replace(VERB, '').replace(ARTICLE, '').trim()
-  const isOpen = found.per === undefined && found.each === undefined && !BOTTLE.test(said)
-  const before = isOpen ? AMOUNT_BEFORE.exec(said)?.groups : undefined
+  const name = found.of!.replace(VERB, '').replace(ARTICLE, '').trim()
+  const isOpen = found.per === undefined && found.each === undefined && !BOTTLE.test(name)
+  const before = isOpen ? AMOUNT_BEFORE.exec(name)?.groups : undefined
   // `10 lemons 40 cents each`: the price is of any of them.
-  const of = before?.of ?? (BOTTLE.test(said) ? said : (AMOUNT_BEFORE.exec(said)?.groups?.of ?? said))
+  const of = before?.of ?? (BOTTLE.test(name) ? name : (AMOUNT_BEFORE.exec(name)?.groups?.of ?? name))
   const priced = pricedIn(of)
-  const per = found.per ?? found.each ?? before?.per ?? (priced.kind === 'bottle' ? 'each' : '')
-  const read = perOf(priced, per.trim(), { typed, of, amount: found.money!.trim() })
-  if (found.money === '?') return { kind: 'asked', of, per: per.trim(), priced }
+  const said = found.per ?? found.each ?? before?.per ?? (priced.kind === 'bottle' ? 'each' : '')
+  const per = sizeOf(priced, said.trim().replace(/^an?\s+/iu, ''), found.money!)
+  const read = perOf(priced, per, { typed, of, amount: found.money!.trim() })
+  if (found.money === '?') return { kind: 'asked', of, per, priced }
   const money = readMoney(found.money!)
-  const price = { of, amount: found.money!.trim(), per: per.trim() }
+  const price = { of, amount: found.money!.trim(), per }
   if (money === null || tooLong(price)) throw notRead(typed)
   return { kind: 'given', price, priced, money, per: read }
 }

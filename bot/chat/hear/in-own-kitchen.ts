@@ -28,7 +28,7 @@ export async function inOwnKitchen(said: Heard, line: string, dispatch: Dispatch
   const { outcome } = said
   if (outcome.ok && 'entries' in outcome) {
     const kitchen = await kitchenOfWhoever('', dispatch)
-    return { ...said, outcome: helpIn(outcome, kitchen, dispatch.language.help.first) }
+    return { ...said, outcome: helpIn(outcome, kitchen, dispatch.language) }
   }
   if (outcome.ok && OF_NO_KITCHEN.has(outcome.path) && 'reply' in outcome && outcome.reply.kitchen === 'metric') {
     const kitchen = await kitchenOfWhoever(line, dispatch)

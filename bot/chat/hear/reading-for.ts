@@ -19,18 +19,24 @@ import { isJarNamed, jarNamed, ownDeeds } from '../../talk/reader/own-deeds.ts'
 import { readSentence } from '../../talk/reader/read-sentence.ts'
 import { linesUnread } from '../../talk/reader/recipe-lines.ts'
 import { HARMFUL } from '../../talk/reader/second-thought.ts'
+import { unitsIn } from '../../text/messages/kitchen.ts'
 import type { Dispatch } from '../run/call-outcome.ts'
+import { placeOf, usualOf } from '../run/kitchen-said.ts'
 import { jarsTold } from './jars-told.ts'
 import { swapsMended } from './swaps-mended.ts'
 
-export const placeOf = ({ place }: Dispatch): string => (place.kind === 'channel' ? place.channelId : place.kind)
-
-function surroundingsOf({ nowMs, assumedZone, place }: Dispatch, person: Person) {
+function surroundingsOf(dispatch: Dispatch, person: Person) {
+  const { nowMs, assumedZone, place } = dispatch
   const zone = person.settings.zone ?? assumedZone
   const jars = jarsTold(person, zone, nowMs)
   // How strong a jar is stands in no line that others read.
   const shown = place.kind === 'channel' ? jars.map((jar) => ({ ...jar, strengthPercent: () => null })) : jars
-  return { lexicons: LEXICONS, jars: shown, today: dayAt(zone, nowMs) }
+  return {
+    lexicons: LEXICONS,
+    jars: shown,
+    today: dayAt(zone, nowMs),
+    isUs: unitsIn(usualOf(person, dispatch)).volume === 'us',
+  }
 }
 
 const mended = (line: string, { language }: Dispatch, { jars }: Person): string => {

@@ -142,8 +142,8 @@ const run = async (
     const command = ofJar === null ? typed : lookUp(read, commands)
     call = read
     const { settings } = person
-    const usualKitchen = lazily(() => usualOf(person))
-    kitchen = kitchenSaid(read, person)
+    const usualKitchen = lazily(() => usualOf(person, dispatch))
+    kitchen = kitchenSaid(read, person, dispatch)
     expectNoDanger(command, read)
     const input = command.input.parse({ ...(values ?? read.options) })
     const isOfJar = 'jar' in input && input.jar !== undefined

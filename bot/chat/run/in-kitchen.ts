@@ -1,7 +1,8 @@
 import { exampleIn } from '../../../core/quantity/write/example-in.ts'
 import type { CommandText } from '../../text/command-text.ts'
 import type { FirstLine } from '../../text/help-text.ts'
-import { type Kitchen, type MixedKitchen, unitsIn } from '../../text/messages/kitchen.ts'
+import type { Spoken } from '../../text/language.ts'
+import { isKitchenOf, type Kitchen, type MixedKitchen, unitsIn } from '../../text/messages/kitchen.ts'
 import type { Failure } from './call-outcome.ts'
 import { isExampleOf, type Try } from './example-tried.ts'
 import type { HelpPage } from './help-page.ts'
@@ -77,20 +78,26 @@ export async function failureTriedIn(failure: Failure, typed: string, attempt: T
   return withLines(failure, lines)
 }
 
-/** A page of help whose examples are in the units of a kitchen. */
-export function helpIn(page: HelpPage, kitchen: Kitchen, first: () => readonly FirstLine[]): HelpPage {
+/** A page of help whose examples are in the units of a kitchen, and its words those that are said there. */
+export function helpIn(
+  page: HelpPage,
+  kitchen: Kitchen,
+  { help, american }: Pick<Spoken['language'], 'help' | 'american'>,
+): HelpPage {
   const units = unitsIn(kitchen)
   if (!isUs(units)) return page
   const said = (text: string): string => exampleIn(text, units)
+  const worded = (text: string): string => (isKitchenOf('us', kitchen) ? (american?.(text, []) ?? text) : text)
   const all = (lines: readonly FirstLine[]): readonly FirstLine[] =>
-    lines.map(({ line, what }) => ({ line: said(line), what }))
+    lines.map(({ line, what }) => ({ line: said(line), what: worded(what) }))
   return {
     ...page,
     ...(page.lines !== undefined && { lines: all(page.lines) }),
-    ...(page.topics !== undefined && { firstLines: all(first()) }),
+    ...(page.topics !== undefined && { firstLines: all(help.first()) }),
     entries: page.entries.map((entry) => ({
       ...entry,
-      options: entry.options.map((option) => ({ ...option, text: said(option.text) })),
+      summary: worded(entry.summary),
+      options: entry.options.map((option) => ({ ...option, text: worded(said(option.text)) })),
       examples: entry.examples.map(said),
     })),
   }

@@ -1,5 +1,6 @@
 import type { Assumption } from '../../../core/quantity/quantities.ts'
 import type { UnitSystem } from '../../../core/quantity/read/parse-units.ts'
+import { unitsSaid } from '../../../core/quantity/read/units-said.ts'
 import { isKitchenOf, type Kitchen, kitchenOfEach } from '../../text/messages/kitchen.ts'
 import type { Message } from '../../text/words.ts'
 
@@ -107,22 +108,10 @@ const saysUnits = (input: object): boolean => tellsUnits(unitsTyped(input)) || t
 export const kitchenTyped = (input: object, usual: () => Kitchen): Kitchen =>
   saysUnits(input) ? kitchenOf(input) : usual()
 
-/** A bottle of the trade, which says nothing of a kitchen. */
-const TRADE = /\b(?:375|750|1750) ?ml\b|\b1\.75 ?l\b/giu
-
-/** Words of units that are typed in one kitchen only. */
-const US_WORDS =
-  /(?<![\p{L}-])(?:cups?|pints?|quarts?|qts?|gallons?|fifths?|handles?|fl\.? ?oz|oz|ounces?|lbs?|pounds?|proof)(?![\p{L}-])/iu
-const METRIC_WORDS = /\d ?(?:ml|cl|dl|l|lit(?:re|er)s?|g|grams?|kg|kilos?)(?![\p{L}/])/iu
-
 /** The kitchen that a text speaks of which was not read as a whole; null where it tells none, or more than one. */
 export const kitchenInText = (text: string): Kitchen | null => {
-  const [isUs, isMetric] = [
-    US_WORDS.test(text) && !/\bimp(?:erial)? /i.test(text),
-    METRIC_WORDS.test(text.replaceAll(TRADE, '')),
-  ]
-  if (isUs === isMetric) return null
-  if (isMetric) return 'metric'
+  const units = unitsSaid(text)
+  if (units !== 'us') return units
   return /\bproof\b/i.test(text) ? { volume: 'us', mass: 'us', strength: 'proof' } : 'us'
 }
 

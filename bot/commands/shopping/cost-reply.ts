@@ -100,13 +100,19 @@ export function costReply(
   { cost, asked, ...prices }: Prices & { readonly cost: Cost; readonly asked: readonly PriceAsked[] },
 ): Reply {
   const { batch, used, story, asked: line } = costed
-  const { lines, total, missing, perBottle, per100Ml } = cost
+  const { lines, total, missing, perBottle, per100Ml, perFluidOunce } = cost
   const isPriced = total.length > 0
   return {
     headline: { group: 'headlines', key: 'cost', values: { batch, total, missing } },
     under:
       isPriced && per100Ml.length > 0
-        ? [{ group: 'headlines', key: 'cost_each', values: { perBottle, per100Ml, isAll: missing.length === 0 } }]
+        ? [
+            {
+              group: 'headlines',
+              key: 'cost_each',
+              values: { perBottle, per100Ml, perFluidOunce, isAll: missing.length === 0 },
+            },
+          ]
         : [],
     table: (isPriced ? lines : []).map((each) => ({
       label: { group: 'rows', key: 'cost_item', values: each.item },

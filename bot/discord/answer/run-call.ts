@@ -3,13 +3,13 @@ import type { Invocation } from '../../calls/invocation.ts'
 import { pathTyped } from '../../chat/grammar/find-command.ts'
 import { parseLine } from '../../chat/grammar/grammar.ts'
 import { heard } from '../../chat/hear/heard.ts'
-import { placeOf } from '../../chat/hear/reading-for.ts'
+
 import { remember } from '../../chat/hear/remember.ts'
 import { attempt, execute } from '../../chat/run/execute.ts'
 import { help } from '../../chat/run/help.ts'
 import { HELP } from '../../chat/run/help-page.ts'
 import { helpIn } from '../../chat/run/in-kitchen.ts'
-import { kitchenOfWhoever } from '../../chat/run/kitchen-said.ts'
+import { kitchenOfWhoever, placeOf } from '../../chat/run/kitchen-said.ts'
 import { keepReply, moreOf } from '../../chat/run/more.ts'
 import type { RegistrationText } from '../../text/discord-text.ts'
 import type { AboutWord } from '../../text/help-text.ts'
@@ -83,7 +83,7 @@ const readCall = async (read: () => Promise<string | Invocation>, dispatch: Call
       const about = () => [...language.help.about(), ...aboutOwn(language.registration)]
       const page = help(call, commands, { commands: language.commands, about })
       if (page === null || !page.ok) return page ?? parseLine(call, commands)
-      return helpIn(page, await kitchenOfWhoever('', dispatch), language.help.first)
+      return helpIn(page, await kitchenOfWhoever('', dispatch), language)
     },
     () => null,
     log,

@@ -15,6 +15,8 @@ export interface Around {
   readonly spans: readonly ConceptSpan[]
   readonly jars: readonly TalkJar[]
   readonly today: CalendarDay
+  /** A bottle of spirit whose size was not said, ml. */
+  readonly spiritBottleMl: number
 }
 
 export const OF = new Set(['of', 'di', 'd', 'da', 'x', 'del', 'della'])

@@ -47,6 +47,8 @@ export interface Bit {
   readonly loose?: string
   /** Of a bottle: its size was not said. */
   readonly isSizeAssumed?: boolean
+  /** How much such a bottle holds where it is one of spirit, ml. */
+  readonly assumedMl?: number
   /** `2 bottles of 70 cl`: how many of the volume. */
   readonly count?: number
 }
@@ -103,6 +105,8 @@ export interface Surroundings {
   readonly lexicons: readonly Lexicon[]
   readonly jars: readonly TalkJar[]
   readonly today: CalendarDay
+  /** Whether whoever says it cooks by US measures; left out: nobody knows. */
+  readonly isUs?: boolean
 }
 
 /** A sentence taken apart. */
@@ -112,6 +116,8 @@ export interface Sentence {
   readonly bits: readonly Bit[]
   readonly spans: readonly ConceptSpan[]
   has(...concepts: readonly Concept[]): boolean
+  /** A bottle of spirit whose size was not said, ml. */
+  readonly spiritBottleMl: number
   readonly jars: readonly TalkJar[]
   readonly today: CalendarDay
 }

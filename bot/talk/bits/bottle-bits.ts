@@ -9,9 +9,6 @@ import { type Bit, bit } from './bit.ts'
 import { areJarsOfDrink, fluidSizeAt } from './fluid-size.ts'
 import { countable, thingAt } from './things.ts'
 
-/** A bottle where nothing is said of its size, ml: of spirit as it is sold, and as a liqueur is filled. Common practice. */
-export const SPIRIT_BOTTLE_ML = 700
-
 const LARGE = /^(?:wee|small|little|tiny|mini|big|large|tall|nice|half|piccol[ae]|grand[ei])$/
 const EACH = /^(?:each|apiece|ciascuna|l'una)$/
 const MOST_BOTTLE_ML = 1500
@@ -49,7 +46,7 @@ export function bottlesAt(around: Around, at: number): Bit | null {
     return bit('bottles', at, next, count.value * size.ml, `${count.text} x ${size.text}`, { count: count.value })
   }
   const bare = from > next || isTimes ? numberSaid(typed, from, things) : null
-  if (bare !== null && !bare.isWord && bare.value >= 50)
+  if (bare !== null && !bare.isWord && bare.value >= 50 && !isStrength(around, bare))
     return bit('bottles', at, bare.next, count.value * bare.value, `${count.text} x ${bare.text} ml`, {
       count: count.value,
     })
@@ -58,18 +55,30 @@ export function bottlesAt(around: Around, at: number): Bit | null {
   // `A bottle and a half`, `one and a half bottles`.
   const more = Number.isInteger(count.value) ? moreAt(typed, next) : null
   const value = count.value + (more?.share ?? 0)
-  const text = Number.isInteger(value) ? count.text : `1 x ${value * SPIRIT_BOTTLE_ML} ml`
-  return bit('bottles', at, more?.next ?? next, value, text, { count: value, isSizeAssumed: true })
+  const text = Number.isInteger(value) ? count.text : `1 x ${value * around.spiritBottleMl} ml`
+  return bit('bottles', at, more?.next ?? next, value, text, {
+    count: value,
+    isSizeAssumed: true,
+    assumedMl: around.spiritBottleMl,
+  })
 }
 
+/** `A bottle of 100 proof gin`, `a bottle of 151 rum`: what stands on its label is no size. */
+const isStrength = ({ typed, lexicon }: Around, { value, next }: { readonly value: number; readonly next: number }) =>
+  /^(?:proof|prf|%|percent|gradi|degrees)$/.test(wordAt(typed, next)) ||
+  (value <= MOST_PROOF && thingAt(typed.tokens, next, lexicon)?.kind === 'spirit')
+
+/** US proof of neutral spirit, as strong as it is sold. */
+const MOST_PROOF = 192
+
 /** `Bottle of gin 41`: one, of a spirit; not `per bottle of gin`. */
-function bottleAlone({ typed, lexicon }: Around, at: number): Bit | null {
+function bottleAlone({ typed, lexicon, spiritBottleMl }: Around, at: number): Bit | null {
   if (!/^(?:bottle|btl|bottiglia)$/.test(wordAt(typed, at))) return null
   if (/^(?:per|each|every|any|which|a|ogni|che|quale)$/.test(wordAt(typed, at - 1))) return null
   const isOf = OF.has(wordAt(typed, at + 1))
   const thing = isOf ? thingAt(typed.tokens, at + 2, lexicon) : null
   if (thing?.kind !== 'spirit') return null
-  return bit('bottles', at, at + 1, 1, '1', { count: 1, isSizeAssumed: true })
+  return bit('bottles', at, at + 1, 1, '1', { count: 1, isSizeAssumed: true, assumedMl: spiritBottleMl })
 }
 
 /** `four litre bottles`: four of a litre each. */

@@ -1,7 +1,6 @@
 import { wordAt } from '../../../core/quantity/read/tokens.ts'
 import type { Around } from './amount-bits.ts'
 import type { Bit } from './bit.ts'
-import { SPIRIT_BOTTLE_ML } from './bottle-bits.ts'
 import { usualStrength } from './usual-strength.ts'
 
 /** What is somebody's own is no wish: `my ginger liqueur`. */
@@ -11,7 +10,7 @@ const LIQUORE = /^(?:liquore|liquori|liquorino|rosolio)$/
 
 /** `plum brandy`, `a plum liqueur`, `liquore alle prugne`: a drink by what is in it, with the spirit that is usual. */
 export function drinksNamed(around: Around, bits: readonly Bit[]): readonly Bit[] {
-  const { typed } = around
+  const { typed, spiritBottleMl } = around
   return bits.map((plant, at) => {
     if (plant.kind !== 'plant' || plant.spirit !== undefined || OWN.test(wordAt(typed, plant.from - 1))) return plant
     const before = bits[at - 1]
@@ -19,7 +18,7 @@ export function drinksNamed(around: Around, bits: readonly Bit[]): readonly Bit[
     if (isCounted || (plant.ids?.length ?? 0) === 0) return plant
     const next = bits[at + 1]
     if (next?.kind === 'spirit' && next.from === plant.to && next.value > 0)
-      return { ...plant, spirit: `${SPIRIT_BOTTLE_ML} ml ${next.text.toLowerCase()} ${next.value}%` }
+      return { ...plant, spirit: `${spiritBottleMl} ml ${next.text.toLowerCase()} ${next.value}%` }
     const isBehind = LIQUEUR.test(wordAt(typed, plant.to))
     const isAl = /^(?:al|allo|alla|alle|ai|agli|di|all|d|con)$/.test(wordAt(typed, plant.from - 1))
     const isItalian = isAl && LIQUORE.test(wordAt(typed, plant.from - 2)) && !OWN.test(wordAt(typed, plant.from - 3))

@@ -1,6 +1,6 @@
+import { SPIRIT_BOTTLE_ML } from '../../../core/quantity/us-bottles.ts'
 import { wordSet } from '../lexicon/concepts.ts'
 import { isJarName, type Open, type RolesAround } from './attach.ts'
-import { SPIRIT_BOTTLE_ML } from './bottle-bits.ts'
 
 /** Two amounts that are as near as this are one, as a share. */
 const SAME = 0.02
@@ -10,8 +10,8 @@ const SAYS_AGAIN =
 
 const isPoured = ({ kind, role }: Open): boolean => kind === 'volume' || (kind === 'bottles' && role === 'of_spirit')
 
-const mlOf = ({ kind, value, isSizeAssumed, count = 1 }: Open): number =>
-  kind === 'bottles' && isSizeAssumed === true ? count * SPIRIT_BOTTLE_ML : value
+const mlOf = ({ kind, value, isSizeAssumed, assumedMl = SPIRIT_BOTTLE_ML, count = 1 }: Open): number =>
+  kind === 'bottles' && isSizeAssumed === true ? count * assumedMl : value
 
 /** `A handle of rum (1.75 l)`, `a bottle, that’s 70 cl`: an amount that is said again in other words is no second one. */
 export function saidAgain({ typed }: RolesAround, bits: Open[]): void {

@@ -1,4 +1,6 @@
+import { isSaidInUs } from '../../../core/quantity/read/units-said.ts'
 import { saidText } from '../../../core/quantity/said/said-text.ts'
+import { SPIRIT_BOTTLE_ML, US_SPIRIT_BOTTLE_ML } from '../../../core/quantity/us-bottles.ts'
 import { broadMeant } from '../lexicon/broad-words.ts'
 import { type ConceptSpan, conceptsIn, wordSet } from '../lexicon/concepts.ts'
 import { lexiconFor } from '../lexicon/language-of.ts'
@@ -21,8 +23,10 @@ import { weighTogether } from './weigh-together.ts'
 import { withoutLikeness, withoutShorter } from './without-likeness.ts'
 
 /** A sentence taken apart into bits with roles and concepts. Never throws; an empty one has none. */
-export function sentenceIn(text: string, { lexicons, jars, today }: Surroundings, isForgiving = false): Sentence {
+export function sentenceIn(text: string, surroundings: Surroundings, isForgiving = false): Sentence {
+  const { lexicons, jars, today, isUs = false } = surroundings
   const asTyped = saidText(text)
+  const spiritBottleMl = isSaidInUs(text, isUs) ? US_SPIRIT_BOTTLE_ML : SPIRIT_BOTTLE_ML
   const lexicon = lexiconFor(asTyped.tokens, lexicons)
   const names = new Set(jars.flatMap(({ name }) => saidText(name).tokens.map((token) => token.text)))
   const plainly = broadMeant(asTyped.tokens, lexicon, names)
@@ -30,7 +34,7 @@ export function sentenceIn(text: string, { lexicons, jars, today }: Surroundings
   const named = withoutBystanders(conceptsIn(typed.tokens, lexicon), typed)
   const all = spansMeant(withoutShorter(withoutLikeness(named)), typed.tokens)
   const found = withoutPlaceItself(typed, all)
-  const told = withoutAsides(typed, bitsIn({ typed, lexicon, spans: found, jars, today }))
+  const told = withoutAsides(typed, bitsIn({ typed, lexicon, spans: found, jars, today, spiritBottleMl }))
   const name = nameTold(typed, found)
   const isOfName = ({ from, to }: Bit): boolean => name !== null && name.from <= from && to <= name.to
   const read = told.filter((bit) => !isWithinCount(bit, found) && !isOfName(bit))
@@ -52,13 +56,13 @@ export function sentenceIn(text: string, { lexicons, jars, today }: Surroundings
     ...toldOfJar({ typed, bits: read, jars, spans: meant }),
     ...startedThen({ typed, bits: read, spans: meant }),
   ]
-  const around = { typed, lexicon, spans, jars, today }
+  const around = { typed, lexicon, spans, jars, today, spiritBottleMl }
   const bits = withRoles(around, isForgiving ? withMisspelt(around, read) : read)
   const concepts = [...spans.map(({ concept }) => concept), ...derivedFrom(bits, jars)]
   const said = new Set<Concept>([...concepts, ...derivedOfJars({ bits, jars, spans, typed })])
   weighTogether(said, bits, spans, typed)
   if (said.has('asking') && !said.has('with_amounts')) said.add('asking_bare')
-  return { typed, lexicon, bits, spans, jars, today, has: (...concepts) => concepts.some((each) => said.has(each)) }
+  return { ...around, bits, has: (...concepts) => concepts.some((each) => said.has(each)) }
 }
 
 /** `An hour or two` asks for no amount. */

@@ -1,5 +1,5 @@
+import { SPIRIT_BOTTLE_ML } from '../../../core/quantity/us-bottles.ts'
 import type { Open, RolesAround } from './attach.ts'
-import { SPIRIT_BOTTLE_ML } from './bottle-bits.ts'
 
 export const EACH = /^(?:each|ciascuna|ciascuno|ones|l una|cadauna|cad)$/
 

@@ -1,5 +1,5 @@
+import { SPIRIT_BOTTLE_ML } from '../../../core/quantity/us-bottles.ts'
 import type { Bit, Sentence } from '../bits/bit.ts'
-import { SPIRIT_BOTTLE_ML } from '../bits/bottle-bits.ts'
 
 /** A liquid of a sentence: how much, how strong, what it is called. */
 export interface LiquidSaid {
@@ -39,10 +39,10 @@ export function liquidsIn({ bits, has }: Sentence): readonly LiquidSaid[] {
 }
 
 /** How much, as an option takes it; a bottle of spirit is one as it is sold. */
-function volumeText({ kind, text, count, isSizeAssumed }: Bit): string {
+function volumeText({ kind, text, count, isSizeAssumed, assumedMl = SPIRIT_BOTTLE_ML }: Bit): string {
   if (kind !== 'bottles') return text
   if (isSizeAssumed === true) {
-    const size = `${SPIRIT_BOTTLE_ML} ml`
+    const size = `${assumedMl} ml`
     if (text.includes('x')) return text.replace(/^1 x /, '')
     return count === undefined || count === 1 ? size : `${count} x ${size}`
   }

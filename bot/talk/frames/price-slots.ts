@@ -1,9 +1,10 @@
 import { BARE_SIZE, sizeNamed } from '../../../core/cost/bare-size.ts'
-import { MONEY } from '../../../core/cost/money.ts'
+import { DOLLARS, MONEY } from '../../../core/cost/money.ts'
 import { parsePrices, writePriceTyped } from '../../../core/cost/read-price.ts'
 import { DomainError } from '../../../core/domain-error.ts'
 import type { TypedText } from '../../../core/quantity/read/tokens.ts'
 import { numberSaid } from '../../../core/quantity/said/number-said.ts'
+import { US_SPIRIT_BOTTLE_ML } from '../../../core/quantity/us-bottles.ts'
 import { STRONG } from '../../../core/shopping/parse-have.ts'
 import type { Bit } from '../bits/bit.ts'
 import type { Fill } from './plant-slots.ts'
@@ -94,9 +95,6 @@ const turned = (item: string): string => {
   return found === undefined ? item : `${found.of} ${found.price}`
 }
 
-/** Of a drink that is sold by the bottle, where its size is not said. As everywhere a bottle of spirit is named. */
-const USUAL_BOTTLE = '700 ml'
-
 const BY_BOTTLE = new RegExp(
   String.raw`^(?<of>\p{L}.*?\s${MONEY})\s*(?:\/|(?:per|for|a|al|alla|each|la|una)\b)\s*(?<size>\d[\d.,]*\s*(?:ml|cl|l)\s+)?(?:bottle|bottiglia)$`,
   'iu',
@@ -104,12 +102,12 @@ const BY_BOTTLE = new RegExp(
 const BOTTLE_OF = /^(?:an?|one|una?)\s+(?:bottle|bottiglia)\s+(?:of|di)\s+(?<of>\p{L}.*?)\s+(?<price>\S*\d.*)$/iu
 
 /** `vodka 15 a bottle`, `a bottle of gin 18`: so much of it; what is no spirit is left as it was. */
-function byBottle(item: string): string {
+function byBottle(item: string, bottleMl: number): string {
   const { of, size } = BY_BOTTLE.exec(item)?.groups ?? {}
   const named = BOTTLE_OF.exec(item)?.groups
   if (of === undefined && named === undefined) return item
   const text = of === undefined ? `${named!.of} ${named!.price}` : of
-  return `${text.trim()}/${size?.trim() ?? USUAL_BOTTLE}`
+  return `${text.trim()}/${size?.trim() ?? `${DOLLARS.test(item) ? US_SPIRIT_BOTTLE_ML : bottleMl} ml`}`
 }
 
 /** `$32 a 750`, `$20 a 1.75`: a bottle of spirit by its size alone, of ml or of litres. */
@@ -132,14 +130,14 @@ function priceIn(item: string): string | null {
 }
 
 /** What is said that things cost, each with its price; what has no number is no price. */
-export const prices: Fill = ({ typed, bits, has }) => {
+export const prices: Fill = ({ typed, bits, has, spiritBottleMl }) => {
   if (!has('costs') && !SOLD.test(inFigures(typed))) return null
   const items = inFigures(typed)
     .replace(BEFORE, '')
     .replace(/[.?!\s]+$/u, '')
     .split(JOINT)
     .filter((item) => /\d/.test(item))
-    .map((item) => bySize(byBottle(oneOf(turned(item.trim().replace(AND, ''))))))
+    .map((item) => bySize(byBottle(oneOf(turned(item.trim().replace(AND, ''))), spiritBottleMl)))
   const texts = items.map(priceIn)
   if (texts.length === 0 || texts.some((text) => text === null)) return null
   const text = texts.join(' + ')

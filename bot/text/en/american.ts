@@ -44,6 +44,7 @@ export const AMERICAN_WORDS = [
 const SPELLINGS: readonly (readonly [RegExp, string])[] = [
   // A stone fruit is one there too, and of a jar's stone nobody speaks.
   [/\bstone\b(?! fruit)/g, 'pit'],
+  [/\bStone (?=them|it|the|and)/g, 'Pit '],
   [/\bparaffin\b(?! wax)/g, 'kerosene'],
   [/\b(dis|un|multi)?(col|flav|vap|od|neighb|fav|sav|behavi)our/gi, '$1$2or'],
   [/\b(m)ould/gi, '$1old'],

@@ -9,7 +9,7 @@ import type { Feature, Part, Written } from '../language.ts'
 import type { CalculateMessages, MadeDrink, SyrupSaid } from '../messages/calculate.ts'
 import { articleOf, capital, countWord, listed, plural } from './phrases.ts'
 import { fillerName, sweetenerName, sweetenerText } from './sweeteners.ts'
-import { asTyped, bottlesFilled, bottlesText, fromFreezer, inFreezer } from './words.ts'
+import { asTyped, bottlesFilled, bottlesText, fromFreezer, inFreezer, wishedStrength } from './words.ts'
 
 /** As far as it is known, and no finer than a cook rounds. */
 export const aboutVolume = ({ value, plusMinus }: Measured, format: Format): string =>
@@ -150,7 +150,7 @@ const cells = {
       : `${format.pour(waterMl.value)}${filler === null ? '' : ` ${fillerName(filler)}`} = ${waterMass(waterMl, waterG, format)}`,
   syrup: ({ syrupMl, syrupG }, format) => `${format.weigh(syrupG.value)} = ${format.pour(syrupMl.value)}`,
   spirit: ({ spiritMl, abvPercent }, format) =>
-    `${format.pour(spiritMl.value)} of ${format.plain(abvPercent, 1)} % vol`,
+    `${format.pour(spiritMl.value)} of ${wishedStrength(abvPercent, format)}`,
   strength_spread: ({ abvPercent }, format) => (abvPercent.value === 0 ? 'none' : format.spread.strength(abvPercent)),
   sweetness_spread: ({ sugarGPerL }, format) => (sugarGPerL.value === 0 ? 'none' : format.spread.sweetness(sugarGPerL)),
   freezes: ({ freezesAtC, freezer }, format) =>

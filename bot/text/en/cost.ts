@@ -78,9 +78,11 @@ export const costSentences = {
         ? `Making ${name} costs ${moneys(total)}.`
         : `Making ${name} costs ${moneys(total)}, not counting the ${without}.`
     },
-    cost_each: ({ perBottle, per100Ml, isAll }, format) => {
+    cost_each: ({ perBottle, per100Ml, perFluidOunce, isAll }, format) => {
+      const much =
+        format.dose.each === 'quart' ? `${moneys(perFluidOunce)} a fluid ounce` : `${moneys(per100Ml)} for 100\u00a0ml`
       const bottles = perBottle.map(({ volumeMl, sums }) => `${moneys(sums)} a ${vesselText(volumeMl, format)} bottle`)
-      return `${isAll ? 'About' : 'So far about'} ${listed([...bottles, `${moneys(per100Ml)} for 100\u00a0ml`])}.`
+      return `${isAll ? 'About' : 'So far about'} ${listed([...bottles, much])}.`
     },
     cost_no_prices: () => 'You’ve given me no prices yet. What do you pay?',
     cost_prices: ({ count }) => `You’ve given me ${counted(count, 'price')}.`,

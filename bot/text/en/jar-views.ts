@@ -41,7 +41,7 @@ import {
   shortDayWords,
 } from './phrases.ts'
 import { sweetenerText } from './sweeteners.ts'
-import { inJarText, nameText, noteText, vesselText } from './words.ts'
+import { inJarText, nameText, noteText, vesselText, wishedStrength } from './words.ts'
 
 /** Keeps the parts of a row together and under each other. */
 const NBSP = '\u00a0'
@@ -201,7 +201,7 @@ export const showSentences = {
     jar_sweetness: ({ sugarGPerL }, format) => (sugarGPerL.value === 0 ? 'none' : format.spread.sweetness(sugarGPerL)),
     jar_best: ({ until }) => `about ${monthText(dayFromIso(until))}, shut`,
     jar_planned: ({ abvPercent, sugarGPerL }, format) =>
-      `${format.plain(abvPercent, 1)} % vol, ${format.wished.sweetness(sugarGPerL, 0)}`,
+      `${wishedStrength(abvPercent, format)}, ${format.wished.sweetness(sugarGPerL, 0)}`,
     jar_rating: ({ ratings }) => `${ratings.join(', then ')} of 5`,
     jar_taken_back: ({ count }) => `${counted(count, 'entry', 'entries')}`,
     jar_entry: (values, format) => entryText(values, format),
@@ -308,6 +308,10 @@ const pairIn = <Fact>(
   both
     .map((fact, index) => (fact === null || fact === undefined ? '–' : text(fact, asked.in(kitchens[index]))))
     .join(' | ')
+/** Grams for a litre of the spirit poured, as its kitchen weighs for a quart or a litre. */
+const doseText = (gPerL: number, { dose, round }: Format): string =>
+  dose.each === 'quart' ? dose.mass(gPerL) : round.mass(gPerL)
+
 /** Longer notes are in /jar show. */
 const MOST_CHARACTERS = 80
 
@@ -366,17 +370,19 @@ export const compareSentences = {
         format,
         ({ volumeMl, abvPercent }, own) => `${own.round.volume(volumeMl.value)} of ${own.round.strength(abvPercent)}`,
       ),
-    /** Grams for a litre of the spirit poured. */
-    compare_dose: (values, format) =>
-      values.both.includes(null)
-        ? pairIn(values, format, (massG, own) => `${own.round.mass(massG.value)} a litre of spirit`)
-        : `${pairIn(values, format, (massG, own) => own.round.mass(massG.value))} a litre of spirit`,
+    compare_dose: (values, format) => {
+      const units = values.kitchens.map((kitchen) => format.in(kitchen).dose.each)
+      const isAlike = !values.both.includes(null) && new Set(units).size === 1
+      const of = ({ dose }: Format): string => (isAlike ? '' : ` a ${dose.each} of spirit`)
+      const doses = pairIn(values, format, (massG, own) => `${doseText(massG.value, own)}${of(own)}`)
+      return isAlike ? `${doses} a ${units[0]} of spirit` : doses
+    },
     compare_begun: (values, format) => pair(values, (day) => format.day(dayFromIso(day))),
     compare_planned: (values, format) =>
       pair(
         values,
         ({ abvPercent, sugarGPerL }) =>
-          `${format.plain(abvPercent, 1)} % vol with ${format.wished.sweetness(sugarGPerL, 0)}`,
+          `${wishedStrength(abvPercent, format)} with ${format.wished.sweetness(sugarGPerL, 0)}`,
       ),
     compare_days: (values) => pair(values, daysWords),
     compare_strength: (values, format) =>

@@ -68,7 +68,7 @@ const sweetnessDoubt = ({ sugarGPerL }: MadeOnCard, format: Format): string =>
   sugarGPerL.value === 0 ? '' : besides(format.spread.sweetness(sugarGPerL))[1]
 
 const planned = ({ abvPercent, sugarGPerL }: Targets, format: Format): string =>
-  `aiming for ${format.plain(abvPercent, 1)} % vol, ${format.plain(sugarGPerL, 0)} g/L`
+  `aiming for ${format.wished.strength(abvPercent, 1)}, ${format.wished.sweetness(sugarGPerL, 0)}`
 
 const days = ({ steepedDays, day }: Pick<BatchCardData, 'steepedDays' | 'day'>): string =>
   steepedDays === null ? `day ${day}` : daysWords(steepedDays)

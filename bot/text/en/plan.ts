@@ -1,5 +1,6 @@
 import type { FoodNote } from '../../../core/botanical/food.ts'
 import type { CalendarDay } from '../../../core/quantity/quantities.ts'
+import { USUAL } from '../../../core/recipe/plan/reach-targets.ts'
 import { kitchenRounded } from '../../../core/recipe/tool-precision.ts'
 import type { Format } from '../format.ts'
 import type { Feature, Part } from '../language.ts'
@@ -250,7 +251,12 @@ const perLitre = (gPerL: number, format: Format): string => format.dose.mass(kit
 const areThese = (ids: readonly string[]): string => listed(ids.map(plantName))
 
 /** Why it is not what is usual. */
-const endOf = { strength: 'any nearer to 30\u00a0%', sweetness: 'any sweeter', dryness: 'any drier' }
+const endOf = (nearest: 'strength' | 'sweetness' | 'dryness', format: Format): string =>
+  nearest === 'strength'
+    ? `any nearer to ${format.wished.strength(USUAL.abvPercent)}`
+    : nearest === 'sweetness'
+      ? 'any sweeter'
+      : 'any drier'
 
 /** What a maker should know of a planned batch. */
 export const planNotes = {
@@ -259,7 +265,7 @@ export const planNotes = {
       ...(abvPercent === null ? [] : [format.round.strength(abvPercent)]),
       ...(sugarGPerL === null ? [] : [sweetnessWords(sugarGPerL, format)]),
     ]
-    return `I’ve gone for ${gone.join(', ')}${nearest === null ? '' : `: it can’t get ${endOf[nearest]}`}.`
+    return `I’ve gone for ${gone.join(', ')}${nearest === null ? '' : `: it can’t get ${endOf(nearest, format)}`}.`
   },
   plan_form_taken: ({ forms }) =>
     `I’ve assumed ${listed(forms.map(({ id, state }) => `the ${plantName(id).replace(new RegExp(`^${state} `), '')} ${areWord(id)} ${state}`))}. If not, say so.`,

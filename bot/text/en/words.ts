@@ -6,7 +6,7 @@ import { countryNamed } from '../../../core/label/parse-country.ts'
 import type { FreezerState } from '../../../core/liquid/freezer.ts'
 import { volumeMl, water } from '../../../core/liquid/liquid.ts'
 import { isJuice, materialOf } from '../../../core/quantity/materials.ts'
-import { type Measured, times } from '../../../core/quantity/measured/measured.ts'
+import { exactly, type Measured, times } from '../../../core/quantity/measured/measured.ts'
 import type { CalendarDay } from '../../../core/quantity/quantities.ts'
 import { dayFromIso, type IsoDay } from '../../../core/quantity/time/calendar-day.ts'
 import type { Sweetening } from '../../../core/recipe/sweetening.ts'
@@ -100,6 +100,10 @@ export const spiritText = (
     ? `${poured} ${drinkWord({ drink })}`
     : `${poured} liqueur (${format.sweetness(sugarGPerL)} of sugar)`
 }
+
+/** One that was wished for, % vol, to a tenth: `30 % vol`, where proof was typed `60 proof (30 % vol)`. */
+export const wishedStrength = (abvPercent: number, format: Format): string =>
+  format.strength(exactly(Math.round(10 * abvPercent) / 10))
 
 /** The everyday sweetness of `USUAL`, g/L, and how near to it something still is it. */
 const MEDIUM = [180, 200] as const

@@ -12,6 +12,8 @@ export interface CostMessages {
     cost_each: {
       readonly perBottle: readonly { readonly volumeMl: number; readonly sums: readonly Money[] }[]
       readonly per100Ml: readonly Money[]
+      /** The same of a US fluid ounce. */
+      readonly perFluidOunce: readonly Money[]
       /** Everything has a price. */
       readonly isAll: boolean
     }

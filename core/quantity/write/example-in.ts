@@ -1,4 +1,5 @@
 import { CUP_ML, OUNCE_G, OUNCE_PER_QUART_G_PER_L, US_FLUID_OUNCE_ML, US_GALLON_ML } from '../customary.ts'
+import { US_SPIRIT_BOTTLE_ML } from '../us-bottles.ts'
 import { countTyped } from './household-typed.ts'
 
 const QUART_ML = US_GALLON_ML / 4
@@ -49,7 +50,7 @@ interface ExampleUnits {
   readonly mass: string
 }
 
-const BOTTLES = /(?<=\d x |\d bottles of |\d of |bottles:)(\d+(?:\.\d+)?) ?(ml|cl|l)(?![\p{L}\d])/giu
+const BOTTLES = /(?<=\d x |\d bottles of |\d of |bottles:|to fill: |usually )(\d+(?:\.\d+)?) ?(ml|cl|l)(?![\p{L}\d])/giu
 const VOLUME =
   /(?<![\p{L}\d.:-]|\d[ -])(\d+(?:\.\d+)?) ?(ml|cl|l)(?![\p{L}\d/])|(?<=:)(\d+(?:\.\d+)?) ?(ml|cl|l)(?![\p{L}\d/])/giu
 const MASS = /(?<![\p{L}\d.-])(\d+(?:\.\d+)?) ?(kg|g)(?![\p{L}\d/])/giu
@@ -62,10 +63,15 @@ const PLACES: readonly (readonly [RegExp, string])[] = [
   [/(?<=\bregion:)(?:EU|UK)\b/gi, 'US'],
 ]
 
-/** For how much of it a price is asked. */
+/** Spirit by the bottle that it is sold in. */
+const SOLD_IN = /(?:\bsold in: |\bspirit-size:)$/
+
+/** For how much of it a price is asked, and is paid. */
 const PRICED = [
   [/(?<=\? per )kg\b/g, 'lb'],
   [/(?<=\? per )l\b/g, 'quart'],
+  [/(?<=\d\/)kg\b/g, 'lb'],
+  [/(?<=\d\/)l\b/g, 'quart'],
 ] as const
 
 /** Any of these as somebody typed it. */
@@ -100,8 +106,10 @@ export function exampleIn(line: string, { volume, mass }: ExampleUnits, kept = '
         `${nearest(inMl(Number(value), unit.toLowerCase()) / US_FLUID_OUNCE_ML, US_BOTTLES_FL_OZ)} fl oz`,
       ),
     )
-    .replace(VOLUME, (whole, ...[value, unit, named, namedUnit]: string[]) =>
-      unlessTyped(whole, usVolume(inMl(Number(value ?? named), (unit ?? namedUnit ?? 'ml').toLowerCase()))),
+    .replace(VOLUME, (whole, ...[value, unit, named, namedUnit, at, all]: string[]) =>
+      SOLD_IN.test(all!.slice(0, Number(at)))
+        ? `${US_SPIRIT_BOTTLE_ML} ml`
+        : unlessTyped(whole, usVolume(inMl(Number(value ?? named), (unit ?? namedUnit ?? 'ml').toLowerCase()))),
     )
     .replace(CELSIUS, (whole, value: string) => unlessTyped(whole, `${Math.round(Number(value) * 1.8 + 32)} F`))
     .replace(A_LITRE, 'a quart of')

@@ -1,6 +1,7 @@
 import { describe, expect, it, test } from 'vitest'
 import { newTalkMemory } from '../../../bot/talk/memory/remembered.ts'
 import { newAsker } from '../asker.ts'
+import { testDesk } from '../test-desk.ts'
 import { lemonDesk } from './lemon-desk.ts'
 
 test.each([
@@ -45,4 +46,38 @@ describe('a sentence', () => {
 it('takes a purée of the table at its price', async () => {
   const { data } = await (await lemonDesk()).ask('/cost prices:peach purée 6/l + dried chillies 20/kg')
   expect(data.prices).toHaveLength(2)
+})
+
+// A bottle of spirit is 750 ml in the United States (27 CFR 5.203), and usually 700 ml in Europe (common practice).
+describe('a bottle of spirit whose size nobody says', () => {
+  const usDesk = async () => {
+    const desk = testDesk({ nowMs: Date.UTC(2026, 10, 30, 9), asker: { ...newAsker(), talk: newTalkMemory() } })
+    await desk.textOf('/jar start plum of:2 lb plums spirit:1 quart 80 proof')
+    return desk
+  }
+
+  test.each([
+    ['rum is 24 a bottle', '/cost prices:rum 24/750 ml'],
+    ['I paid $19 for a bottle of brandy', '/cost prices:brandy $19/750 ml'],
+    ['3 limes and a bottle of 151 rum', '/plan of:3 limes spirit:750 ml rum 151 proof'],
+    ['a bottle of gin and 3 lemons', '/plan of:3 lemons spirit:750 ml gin 40%'],
+  ])('is one of its kitchen where cups are poured: “%s”', async (sentence, line) => {
+    expect((await (await usDesk()).textOf(sentence)).split('\n')[0]).toBe(`read as ${line}`)
+  })
+
+  test.each([
+    ['rum is 24 a bottle', '/cost prices:rum 24/700 ml'],
+    ['rum is $24 a bottle', '/cost prices:rum $24/750 ml'],
+    ['a bottle of gin and 300 g damsons', '/plan of:300 g damsons spirit:700 ml gin 40%'],
+    ['a bottle of gin and 2 lb damsons', '/plan of:2 lb damsons spirit:700 ml gin 40%'],
+    ['a bottle of 90 proof gin and 1 lb damsons', '/plan of:1 lb damsons spirit:750 ml gin 90 proof'],
+  ])('is what the sentence tells elsewhere: “%s”', async (sentence, line) => {
+    expect((await (await lemonDesk()).textOf(sentence)).split('\n')[0]).toBe(`read as ${line}`)
+  })
+
+  it('and what it comes to is told by the fluid ounce there', async () => {
+    const desk = await usDesk()
+    await desk.textOf('/cost prices:plums $2/lb + spirit 40% $20/bottle + sugar $1/lb + bottles $2 each')
+    expect(await desk.textOf('/cost plum')).toMatch(/\$\d+\.\d\d a 12 fl oz bottle and \$\d\.\d\d a fluid ounce\./)
+  })
 })

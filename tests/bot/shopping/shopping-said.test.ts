@@ -2,6 +2,7 @@ import { describe, expect, it, test } from 'vitest'
 import { newTalkMemory } from '../../../bot/talk/memory/remembered.ts'
 import { newAsker } from '../asker.ts'
 import { jarDesk } from '../commands-jar/desk.ts'
+import { testDesk } from '../test-desk.ts'
 
 describe('a sentence', () => {
   test.each([
@@ -28,4 +29,13 @@ describe('a sentence', () => {
   it('about what a beginner needs is no list', async () => {
     expect(await jarDesk().textOf('what do i need to buy to start')).toContain('You need a jar, a peeler')
   })
+})
+
+it('is told in the units of the plan that was shown a moment ago, and in proof where it was typed', async () => {
+  const desk = testDesk({ nowMs: Date.UTC(2026, 10, 30, 9), asker: { ...newAsker(), talk: newTalkMemory() } })
+  await desk.textOf('12 limes and a quart of 151 proof rum')
+  const list = await desk.textOf('shopping list for that')
+  expect(list).toMatch(/151 proof rum/)
+  expect(list).toMatch(/sugar \(it takes [\d ½¼¾⅓⅔]+ cups?, /)
+  expect(list).not.toMatch(/\d kg\b|bottles to fill.*\d ml bottles/)
 })

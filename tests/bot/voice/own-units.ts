@@ -17,7 +17,7 @@ export interface Story {
 
 const isFineInUs = (amount: string, line: string): boolean => {
   const value = Number.parseFloat(amount)
-  if (line.startsWith('/shopping') && SOLD_SO.test(amount)) return true
+  if (/^\/(?:help )?shopping/.test(line) && SOLD_SO.test(amount)) return true
   // A standard drink is told in grams of alcohol there too (14 g; NIAAA).
   if (line.startsWith('/serving') && amount.endsWith(' g')) return true
   return / ?g$/.test(amount) && value < SPICE_G

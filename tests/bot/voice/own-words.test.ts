@@ -3,7 +3,7 @@ import { join } from 'node:path'
 import { describe, expect, it } from 'vitest'
 import { AMERICAN_WORDS, inAmerican } from '../../../bot/text/en/american.ts'
 import { newAsker } from '../asker.ts'
-import { testDesk } from '../test-desk.ts'
+import { commands, testDesk } from '../test-desk.ts'
 
 const FOLDER = join(import.meta.dirname, '..', '..', '..', 'bot', 'text', 'en')
 
@@ -83,6 +83,13 @@ describe('each kitchen is told its own words', () => {
     for (const word of ['stones', 'mould', ' Dec']) expect(all).toContain(word)
   })
 
+  it('on the pages of help too', async () => {
+    const pages = commands.flatMap(({ path }) => [`/help ${path}`, `/help ${path} all`])
+    const screens = await screensOf(['/jar start plum of:2 lb plums spirit:1 quart 80 proof', '/help all', ...pages])
+    expect(screens.flatMap((screen) => foundIn(screen, OURS))).toEqual([])
+    expect(screens.join('\n')).toContain('December 24')
+  })
+
   it('and scripts are told the same in both', async () => {
     const desk = testDesk({ nowMs: 0 })
     const { cautions } = await desk.jsonOf('/plan of:2 lb cherries spirit:1 fifth 80 proof')
@@ -119,6 +126,8 @@ describe('a text in American words', () => {
     ['Don’t crack the stones (cyanide).', 'Don’t crack the pits (cyanide).'],
     ['Leaves of stone fruit are poisonous.', 'Leaves of stone fruit are poisonous.'],
     ['Wash, halve and stone them.', 'Wash, halve and pit them.'],
+    ['Stone them, or leave them whole.', 'Pit them, or leave them whole.'],
+    ['Stone fruit likes it.', 'Stone fruit likes it.'],
     ['Cling film keeps the colour.', 'Plastic wrap keeps the color.'],
     ['Rinse it under the tap, with tap water.', 'Rinse it under the faucet, with tap water.'],
     ['at 24\u00a0%', 'at 24%'],

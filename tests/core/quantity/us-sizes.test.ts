@@ -54,6 +54,9 @@ describe('an example', () => {
     ['/syrup infusion:1 l to-sweetness:250 g/L', '/syrup infusion:1 quart to-sweetness:8 1/2 oz/quart'],
     ['/settings freezer:-18 C zone:Rome country:UK', '/settings freezer:0 F zone:America/New_York country:US'],
     ['/cost prices:sugar ? per kg + spirit 95% ? per l', '/cost prices:sugar ? per lb + spirit 95% ? per quart'],
+    ['/cost prices:lemons 4/kg + spirit 95% 18/l', '/cost prices:lemons 4/lb + spirit 95% 18/quart'],
+    ['The bottles your spirit is sold in: 700 ml', 'The bottles your spirit is sold in: 750 ml'],
+    ['Bottles you’re going to fill: 500 ml, or 6 x 200 ml', 'Bottles you’re going to fill: 16 fl oz, or 6 x 8 fl oz'],
     ['10 lemons and a litre of 95%', '10 lemons and a quart of 95%'],
     ['1.5 kg plums', '3 lb plums'],
   ])('%s is %s where somebody pours in cups', (line, own) => {

@@ -46,6 +46,6 @@ describe('after a plan, with a jar that runs', () => {
   it('keeps a price that is only told, and changes no plan by it', async () => {
     const one = await talkerFor({ after: null, shelf: 'lemon' })
     await one.say(PLAN)
-    expect((await one.say('gin is $18 a bottle')).read).toBe('/cost prices:gin $18/700 ml')
+    expect((await one.say('gin is $18 a bottle')).read).toBe('/cost prices:gin $18/750 ml')
   })
 })
