@@ -5,6 +5,7 @@ import { isDayWord } from '../../../core/quantity/time/date-said.ts'
 import { monthNamed } from '../../../core/quantity/time/parse-month.ts'
 import { isOneTypo } from '../../../core/spelling/one-typo.ts'
 import type { Lexicon } from './lexicon.ts'
+import { isWhole } from './whole-words.ts'
 
 /** Shorter words have too many neighbours. */
 const LEAST_LETTERS = 5
@@ -106,6 +107,7 @@ export function respelt(tokens: readonly Token[], lexicon: Lexicon, names: Reado
     const unit = unitMeant(tokens, at)
     if (unit !== null) return { ...token, text: unit, isMended: true }
     if (token.kind !== 'word' || token.text.length < LEAST_LETTERS || names.has(token.text)) return token
+    if (isWhole(token.text, lexicon)) return token
     const text = meant(token.text, vocabulary.get(token.text[0]!) ?? [])
     return text === null ? token : { ...token, text, isMended: true }
   })

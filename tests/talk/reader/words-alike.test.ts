@@ -1,4 +1,7 @@
 import { describe, expect, it } from 'vitest'
+import { english } from '../../../bot/talk/lexicon/english.ts'
+import { respelt } from '../../../bot/talk/lexicon/respell.ts'
+import { saidText } from '../../../core/quantity/said/said-text.ts'
 import { eachIsRecorded, eachIsShown } from './by-shelf.ts'
 import { talkerFor } from './told.ts'
 
@@ -89,4 +92,15 @@ it.each(['enough of the shake it messages', 'stop the shake it reminders'])('%s'
 it('says when what steeps comes off', async () => {
   const one = await talkerFor({ after: null, shelf: 'lemon_ginger' })
   expect(await one.say('when does the lemon come off?')).toMatchObject({ read: '/jar show lemon', recorded: 0 })
+})
+
+describe('a word that is whole is none that it is near to', () => {
+  it.each(['the sheet', 'prizes', 'the brides', 'it stained the table', 'two naked oranges'])('%s', (text) => {
+    const { tokens } = saidText(text)
+    expect(respelt(tokens, english, new Set()).map((token) => token.text)).toEqual(tokens.map((token) => token.text))
+  })
+
+  it('and one that is none is mended still', () => {
+    expect(respelt(saidText('straned').tokens, english, new Set())[0]!.text).toBe('strained')
+  })
 })
