@@ -11,8 +11,20 @@ const OUT = /^(?:(?!(?:and|then|but|before|to|so|from) )\w+ ){0,7}(?:out|over to
 const INTO =
   /^(?:(?!(?:before|to|so|from) )[\w,]+ ){0,8}(?:in|into) (?:\w+ ){1,3}(?:jars?|bottles?|demijohns?|carboys?|jugs?|flasks?|containers?|vessels?|decanters?)(?: |$)/
 
+const STOCK = /^(?:got|had|have) .*(?:litres?|liters?|pints?)$/
+/** What is to be made of it, asked of a day that is to come. */
+const TO_BE_MADE =
+  /(?:can|could|may|might|shall|should) (?:i|we) (?:still )?(?:have|make|get|do|start|turn) (?!(?:died?|drunk|swallowed|damaged|poisoned|hurt|killed|been|had|help) )(?:[\w,]+ ){1,8}(?:ready|(?:made|done|finished|bottled) (?:by|for|in time)|by (?:the \w+|christmas|easter|new year|\d))/
+
+/** `Got a litre of vodka, could I have plum and ginger ready by the 20th?`: what there is to steep in. */
+const isStock = (said: SaidOfHarm, { from, to }: WordSpan): boolean =>
+  STOCK.test(said.between(from, to)) &&
+  TO_BE_MADE.test(`${said.between(0, 60)} `) &&
+  !names(said, ['young', 'animal', 'grown', 'adult', 'pronoun'])
+
 /** `Took a litre of it off into a jar`: what went into another jar went into nobody. What others take out they may drink. */
 export function isDrawnOff(said: SaidOfHarm, { from, to }: WordSpan): boolean {
+  if (isStock(said, { from, to })) return true
   const own = said.between(from, to)
   if (!MEASURED.test(own) || NO_MEASURE.test(own) || names(said, ['young', 'animal'])) return false
   const after = said.between(to, to + 14)
