@@ -5,7 +5,7 @@ import { type NumberSaid, numberSaid } from '../../../core/quantity/said/number-
 import { type ConceptSpan, wordSet } from '../lexicon/concepts.ts'
 import type { Lexicon } from '../lexicon/lexicon.ts'
 import { type Bit, bit, type TalkJar } from './bit.ts'
-import { cupsOfSize } from './fluid-size.ts'
+import { cupsOfSize, ouncesOfProof } from './fluid-size.ts'
 import { countable, thingAt } from './things.ts'
 import { stoneAt, unitAlone } from './unit-words.ts'
 
@@ -49,16 +49,25 @@ export function ratingAt({ typed }: Around, at: number): Bit | null {
   }
   // `Five star anise` are a spice.
   if (/^(?:anise|aniseed|anice|anis)$/.test(words[1]!)) return null
+  if (/^(?:stars?|stelle|stella)$/.test(words[0]!) && isOfStars(typed, at)) return null
   if (/^(?:stars?|stelle|stella)$/.test(words[0]!)) return bit('rating', at, number.next + 1, number.value, number.text)
   return null
 }
+
+/** `Plum and star anise, 1 kg plums 3 stars`: of the spice that was named. */
+const isOfStars = ({ tokens }: Around['typed'], at: number): boolean =>
+  tokens.slice(0, at).some(({ text }) => /^(?:anise|anice|badiana)$/.test(text))
 
 export const NONE: ReadonlySet<string> = new Set()
 
 /** An amount with its unit; grams of sugar to a litre are a sweetness. */
 export function measureAt({ typed, lexicon }: Around, at: number): Bit | null {
   const alone =
-    unitAlone(typed, at) ?? stoneAt(typed, at) ?? packsAt({ typed, lexicon }, at) ?? cupsOfSize(typed, lexicon, at)
+    unitAlone(typed, at) ??
+    stoneAt(typed, at) ??
+    packsAt({ typed, lexicon }, at) ??
+    cupsOfSize(typed, lexicon, at) ??
+    ouncesOfProof(typed, at)
   if (alone !== null) return alone
   const measure = measureSaid(typed, at, countable(lexicon))
   if (measure === null) return null

@@ -100,7 +100,11 @@ export function sizeFirst({ typed, lexicon }: Around, at: number): Bit | null {
   if (unit !== undefined && words.has(wordAt(typed, at + 2)))
     return bit('bottles', at, at + 3, unit.factor, `1 x 1 ${word}`, { count: 1 })
   const things = countable(lexicon)
-  const count = numberSaid(typed, at, things)
+  const number = numberSaid(typed, at, things)
+  // `Twenty small 100 ml bottles`.
+  let behindSize = number?.next ?? at
+  while (measureSaid(typed, behindSize, things) === null && LARGE.test(wordAt(typed, behindSize))) behindSize++
+  const count = number === null ? null : { ...number, next: behindSize }
   const isCounted = count !== null && measureSaid(typed, count.next, things) !== null
   const from =
     count === null || !(count.isWord || isCounted)
@@ -115,9 +119,9 @@ export function sizeFirst({ typed, lexicon }: Around, at: number): Bit | null {
   if (!isBottle && !(several !== null && areJarsOfDrink(typed, lexicon, size.next))) return null
   // `12 oz bottles, four of them`.
   const behind = several === null ? countBehind(typed, size.next + 1) : null
-  const number = several?.value ?? behind?.value ?? 1
-  return bit('bottles', at, behind?.next ?? size.next + 1, number * size.ml, `${number} x ${size.text}`, {
-    count: number,
+  const bottles = several?.value ?? behind?.value ?? 1
+  return bit('bottles', at, behind?.next ?? size.next + 1, bottles * size.ml, `${bottles} x ${size.text}`, {
+    count: bottles,
   })
 }
 

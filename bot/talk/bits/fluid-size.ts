@@ -1,3 +1,4 @@
+import { plantSaid } from '../../../core/botanical/find/plant-said.ts'
 import { US_FLUID_OUNCE_ML } from '../../../core/quantity/customary.ts'
 import { type TypedText, wordAt } from '../../../core/quantity/read/tokens.ts'
 import { type MeasureSaid, measureSaid } from '../../../core/quantity/said/measure-said.ts'
@@ -38,6 +39,29 @@ export function areJarsOfDrink(typed: TypedText, lexicon: Lexicon, at: number): 
   const behind = typed.tokens.slice(at + 2, at + 2 + MOST_FROM_JAR).map(({ text }) => text)
   const named = lexicon.drinks.flatMap(([names]) => names.split(',').map((name) => name.trim()))
   return behind.some((word) => LIQUEUR.test(word) || named.includes(word))
+}
+
+/** What is steeped in is at least so strong, % vol. */
+const LEAST_SPIRIT = 20
+const MOST_NAMED = 2
+const NO_NAME = /^(?:of|di|and|e|with|con|in|plus|or|to|at|for|per)$/
+
+/** `16 oz of 190 proof`, `25 oz of zorble 151 proof`: of a spirit, told by how strong it is, ounces are fluid; null where none begin. */
+export function ouncesOfProof(typed: TypedText, at: number): Bit | null {
+  const none: ReadonlySet<string> = new Set()
+  const size = measureSaid(typed, at, none)
+  if (size === null || !isOunces(size)) return null
+  const from = /^(?:of|di)$/.test(wordAt(typed, size.next)) ? size.next + 1 : size.next
+  let next = from
+  const isNamed = (place: number): boolean =>
+    typed.tokens[place]?.kind === 'word' &&
+    !NO_NAME.test(wordAt(typed, place)) &&
+    plantSaid(typed.tokens, place, none) === null
+  while (next - from < MOST_NAMED && isNamed(next)) next++
+  const strength = measureSaid(typed, next, none)
+  if (strength?.kind !== 'strength' || strength.value < LEAST_SPIRIT) return null
+  const ounces = size.value / size.unit.factor
+  return bit('volume', at, size.next, ounces * US_FLUID_OUNCE_ML, `${size.numberText} fl oz`)
 }
 
 const CUP = /^(?:cups?|glass|glasses|mugs?|tumblers?|bicchier[ei]|tazz[ae])$/

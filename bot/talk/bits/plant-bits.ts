@@ -1,5 +1,6 @@
 import { isDescriptor, plantMisspelt, plantSaid } from '../../../core/botanical/find/plant-said.ts'
 import { type TypedText, textFrom, wordAt } from '../../../core/quantity/read/tokens.ts'
+import { numberSaid } from '../../../core/quantity/said/number-said.ts'
 import { wordSet } from '../lexicon/concepts.ts'
 import { type Around, NONE } from './amount-bits.ts'
 import { type Bit, bit } from './bit.ts'
@@ -33,6 +34,15 @@ function isLiqueurOf({ tokens }: TypedText, at: number): boolean {
   return /(?:^| )liquor[ei] (?:di|d|al|alla|all|allo|ai|alle|agli|del|della|dell)(?: [’'])?$/.test(before.join(' '))
 }
 
+const PIECE = /^(?:leaf|leaves|sprigs?|fogli[ae]|ramett[oi]|mazzett[oi])$/
+
+/** `Alloro 20 foglie`, `bay, 3 leaves`: what pieces are counted of is a plant. */
+function isCountedBehind({ typed }: Around, at: number): boolean {
+  const from = /^[,:(-]$/.test(wordAt(typed, at)) ? at + 1 : at
+  const count = numberSaid(typed, from, NONE)
+  return count !== null && PIECE.test(wordAt(typed, count.next))
+}
+
 /** `dried orange peel`: what is said of a plant's form belongs to it, before it and behind it. */
 export function plantAt(around: Around, at: number): Bit | null {
   const { typed, lexicon } = around
@@ -42,13 +52,18 @@ export function plantAt(around: Around, at: number): Bit | null {
   while (isDescriptor(wordAt(typed, from)) && wordAt(typed, from) !== 'dry' && from - at < 2) from++
   // `Un sacco di menta`: what there is too much of is no word of the sentence.
   const isTooMuch = around.spans.some(({ concept, to }) => concept === 'what_can_i_make' && to === from)
-  const mayBeAny = isTooMuch || isLiqueurOf(typed, from)
+  const mayBeAny = isTooMuch || isLiqueurOf(typed, from) || isCountedBehind(around, from + 1)
   const found = plantSaid(tokens, from, mayBeAny ? NONE : wordSet(lexicon.notPlants))
   // `Smells of pear drops`.
   const isSweet = /^drops?$/.test(wordAt(typed, from + 1))
   // `A coffee filter` is what it runs through.
+  // `La pesca di beneficenza` is a raffle.
+  const isRaffle =
+    wordAt(typed, from) === 'pesca' &&
+    /^(?:di|del|della)$/.test(wordAt(typed, from + 1)) &&
+    /^(?:beneficen\p{L}*|parrocchia|sagra)$/u.test(wordAt(typed, from + 2))
   const isTool = FILTER.test(wordAt(typed, found?.next ?? from)) || isOfFilter(typed, from)
-  if (found === null || isSweet || isTool || isColour(around, from)) return null
+  if (found === null || isSweet || isRaffle || isTool || isColour(around, from)) return null
   // `ginger, dried`, `coffee beans cracked`.
   const behind = wordAt(typed, found.next) === ',' ? found.next + 1 : found.next
   const to = isDescriptor(wordAt(typed, behind)) ? behind + 1 : found.next

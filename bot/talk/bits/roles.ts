@@ -2,6 +2,7 @@ import { type ConceptSpan, wordSet } from '../lexicon/concepts.ts'
 import { attach, isStrengthLike, type Open, type RolesAround, wordsOf } from './attach.ts'
 import { bareProof } from './bare-proof.ts'
 import type { Bit } from './bit.ts'
+import { corrected } from './corrected.ts'
 import { withoutDenied } from './denied-spirits.ts'
 import { eachOf } from './each-of.ts'
 import { isMetered } from './metered.ts'
@@ -154,6 +155,7 @@ export function withRoles(around: RolesAround, read: readonly Bit[]): readonly B
     withoutDenied(around, read).map((bit) => ({ ...bit })),
   )
   prices(around, bits)
+  corrected(around, bits)
   leftOut(around, bits)
   liqueursNamed(bits)
   madeOf(around, bits)

@@ -37,6 +37,7 @@ export function weighTogether(
   // `How many bottles from 10 lemons and a litre of 95`: what is planned says it.
   if (said.has('plants_and_spirit') && said.has('plant_amount') && spans.some((span) => isBottlesAsked(span, typed)))
     for (const asked of ['how_much', 'show_jar'] as const) said.delete(asked)
+  if (said.has('amounts_planned') && !said.has('own_jar')) planned(said, spans, typed)
   if (said.has('plants_and_spirit') && isOfThingsAlone(typed, bits)) said.add('things_alone')
   if (said.has('how_strong')) for (const told of ['recipe_told', 'amounts_planned'] as const) said.delete(told)
   if (said.has('syrup') || said.has('sugar_word')) said.delete('only_thinned')
@@ -46,6 +47,18 @@ export function weighTogether(
   // `1 l of vodka, not very sweet` is wished of what is planned, not found of what is there.
   if (said.has('wish_dry') && said.has('plants_and_spirit') && !said.has('own_jar'))
     for (const found of ['too_dry', 'not_sweet'] as const) said.delete(found)
+}
+
+/** `Sugar`, `syrup`: what a plan says how much of. */
+const OF_PLAN = /^(?:sugar|syrup|water|zucchero|sciroppo|acqua)$/
+const ENOUGH = /^(?:enough|sufficient|bastano|basta|bastera|basteranno|bastare|bastino)$/
+
+/** Of plants and a spirit that are told with their amounts a plan says how much sugar, for how long, and whether they are enough. */
+function planned(said: Set<Concept>, spans: readonly ConceptSpan[], { tokens }: TypedText): void {
+  const isSweetAsked = spans.some(({ concept, to }) => concept === 'how_much' && OF_PLAN.test(tokens[to]?.text ?? ''))
+  if (isSweetAsked) for (const asked of ['how_much', 'how_long', 'syrup'] as const) said.delete(asked)
+  if (tokens.some(({ text }) => ENOUGH.test(text)))
+    for (const asked of ['how_much', 'per_litre', 'asking_bare'] as const) said.delete(asked)
 }
 
 const isBottlesAsked = ({ concept, to }: ConceptSpan, { tokens }: TypedText): boolean =>

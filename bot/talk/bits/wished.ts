@@ -103,6 +103,15 @@ export function wishes(around: RolesAround, bits: Open[]): void {
     const isToCome = bit.kind === 'strength' && isOfLiqueur(around, bits, at)
     bit.role = isOfPlan || isToCome || isWished(around, bits, at) ? 'want' : 'have'
   })
+  // `Limoncello, 14 lemons, 32 %`: no spirit is sold so weak.
+  const isPlants = bits.some(
+    ({ kind, with: place, spirit }) => kind === 'plant' && (place !== undefined || spirit !== undefined),
+  )
+  const said = bits.filter(({ kind }) => kind === 'strength')
+  const isLiquid = bits.some(
+    ({ kind, role }) => kind === 'volume' || kind === 'spirit' || (kind === 'bottles' && role === 'of_spirit'),
+  )
+  if (isPlants && !isLiquid && said.length === 1 && said[0]!.value <= MOST_OF_LIQUEUR) said[0]!.role = 'want'
   // Of two strengths of one liquid the one behind is wished, where it is lower.
   const open = bits.filter(({ kind, role }) => kind === 'strength' && role === 'have')
   const liquids = bits.filter(

@@ -29,7 +29,8 @@ export function plantText(bits: readonly Bit[], plant: Bit, typed: Sentence['typ
   const piece = plant.loose !== undefined && PIECES.test(plant.loose) ? plant.loose : null
   // A punnet tells nobody how much.
   if (plant.loose !== undefined && piece === null && amount.kind === 'bare') return plant.text.toLowerCase()
-  const of = piece !== null && between.some((word) => word === 'of' || word === 'di') ? `${piece} of` : piece
+  const joined = between.find((word) => word === 'of' || word === 'di')
+  const of = piece !== null && joined !== undefined ? `${piece} ${joined}` : piece
   return [measure, of, plant.text.toLowerCase()].filter((part) => part !== null && part !== undefined).join(' ')
 }
 
@@ -51,7 +52,7 @@ function pieceOf(piece: string, form: string | undefined, name: string): string 
 
 /** Pieces that are weighed by what is known of them; loose measures are not. */
 export const PIECES =
-  /^(?:sticks?|pods?|sprigs?|cloves?|leaf|leaves|thumbs?|pieces?|slices?|heads?|bunch|bunches|stalks?|pinch|pinches|cones?|stars?|beans?|flowers?|blooms?|umbels?|fogli[ae]|fior[ei]|infiorescenz[ae]|stecc(?:a|he)|bacell[oi]|baccell[oi]|rametto|rametti|fett[ae]|pezz[oi]|mazz[oi]|mazzett[oi]|peels?|zests?|bucc[ei]a?|bucce|scorz[ae])$/
+  /^(?:sticks?|pods?|sprigs?|cloves?|leaf|leaves|thumbs?|pieces?|slices?|heads?|bunch|bunches|stalks?|pinch|pinches|cones?|stars?|beans?|flowers?|blooms?|umbels?|fogli[ae]|fior[ei]|infiorescenz[ae]|stecc(?:a|he)|bastoncin[oi]|bacell[oi]|baccell[oi]|rametto|rametti|fett[ae]|pezz[oi]|mazz[oi]|mazzett[oi]|peels?|zests?|bucc[ei]a?|bucce|scorz[ae])$/
 
 export const isSame = (one: Bit, other: Bit): boolean => one.ids?.[0] !== undefined && one.ids[0] === other.ids?.[0]
 
@@ -75,6 +76,40 @@ const isTitle = (plant: Bit, all: readonly Bit[], { tokens }: Sentence['typed'])
       stemOf(other.text.split(/\s+/).at(-1) ?? '') === stemOf(plant.text),
   )
 
+const wordsIn = (text: string): readonly string[] => text.split(/\s+/).map(stemOf)
+
+/**
+ * `Nocino: 24 noci`, `cherry brandy, 1 kg morello cherries`: of a drink whose plant is told once more with its amount, the name that says
+ * more is taken.
+ */
+function withoutDrinks(all: readonly Bit[]): readonly Bit[] {
+  const drink = all.find(({ spirit, with: place }) => spirit !== undefined && place === undefined)
+  const told = all.find(
+    (other) =>
+      drink !== undefined &&
+      other.with !== undefined &&
+      (wordsIn(other.text).every((word) => wordsIn(drink.text).includes(word)) ||
+        wordsIn(drink.text).every((word) => wordsIn(other.text).includes(word))),
+  )
+  if (drink === undefined || told === undefined) return all
+  const isLonger = wordsIn(drink.text).length > wordsIn(told.text).length
+  const named = isLonger ? { ...told, text: drink.text, ...(drink.ids !== undefined && { ids: drink.ids }) } : told
+  return all.filter((each) => each !== drink).map((each) => (each === told ? named : each))
+}
+
+const ARTICLE = /^(?:an?|un|uno|una)$/
+const ADJECTIVE = /^(?:big|large|small|little|nice|whole|fat|grand[ei]|bell[aoe]?|piccol[oa])$/
+
+/** `300 g of ginger and a lemon`: one of it, beside what is counted or weighed; null where none is said. */
+function oneOf(plant: Bit, all: readonly Bit[], { tokens }: Sentence['typed']): string | null {
+  const isBeside = all.some((other) => other !== plant && other.with !== undefined)
+  if (plant.with !== undefined || plant.loose !== undefined || plant.spirit !== undefined || !isBeside) return null
+  const from = ADJECTIVE.test(tokens[plant.from - 1]?.text ?? '') ? plant.from - 2 : plant.from - 1
+  const isOne =
+    ARTICLE.test(tokens[from]?.text ?? '') || (tokens[from]?.text === '’' && tokens[from - 1]?.text === 'un')
+  return isOne && !TITLE.test(tokens[plant.to]?.text ?? '') ? `1 ${plant.text.toLowerCase()}` : null
+}
+
 export const plants: Fill = ({ bits, typed }) => {
   const all = bits.filter(isPlant)
   // `limoncello with 8 lemons`: named twice, it is the one that has an amount.
@@ -87,10 +122,13 @@ export const plants: Fill = ({ bits, typed }) => {
           (other.with !== undefined || (place < at && each.with === undefined)),
       ),
   )
-  const held = found.filter((each) => !isTitle(each, found, typed))
+  const held = withoutDrinks(found.filter((each) => !isTitle(each, found, typed)))
   if (held.length === 0) return null
   const amounts = held.flatMap(({ with: place }) => (place === undefined ? [] : [bits[place]!]))
-  return { text: held.map((each) => plantText(bits, each, typed)).join(' + '), bits: [...all, ...amounts] }
+  return {
+    text: held.map((each) => oneOf(each, held, typed) ?? plantText(bits, each, typed)).join(' + '),
+    bits: [...all, ...amounts],
+  }
 }
 
 export const PEEL = 'lemon peel'

@@ -10,7 +10,11 @@ function usualSpirit({ bits, has }: Sentence): SlotFilled | null {
   const word = bits.find(({ kind }) => kind === 'spirit')
   const drink = bits.find(({ spirit }) => spirit !== undefined)?.spirit
   const isDrinkWord = word !== undefined && drink?.includes(word.text.toLowerCase()) === true
-  if (drink !== undefined && (word === undefined || isDrinkWord) && !bits.some(({ kind }) => kind === 'strength'))
+  if (
+    drink !== undefined &&
+    (word === undefined || isDrinkWord) &&
+    !bits.some(({ kind, role }) => kind === 'strength' && role !== 'want')
+  )
     return { text: drink, bits: word === undefined ? [] : [word], isAssumed: true }
   if (!has('what_can_i_make', 'as_needed', 'planned_by_day', 'things_alone')) return null
   const said = bits.find(({ kind, role }) => kind === 'strength' && role === 'have')

@@ -15,7 +15,16 @@ describe.each([
   ['7 oranges, bottle of gin 41.2', '/plan of:7 oranges spirit:700 ml gin 41.2%'],
   ['eight limes and some 95, roughly 750 ml', '/plan of:8 limes spirit:750 ml 95%'],
   ['lemon, three litre bottles, 28 percent', '/plan of:lemon strength:95% bottles:3 x 1 l to-strength:28%'],
+  // Ounces of a spirit are fluid, however it is told that it is one.
+  ['peel of ten lemons with 20 oz of 190 proof', '/plan of:10 lemons spirit:20 fl oz 190 proof'],
+  ['16 oz of blueberries, 16 oz of 100 proof', '/plan of:16 oz blueberries spirit:16 fl oz 100 proof'],
+  ['8 oranges and 25 oz of zorble 151 proof', '/plan of:8 oranges spirit:25 fl oz 151 proof'],
+  // No spirit is sold so weak.
+  ['limoncello with 15 lemons finishing around 30 percent', '/plan of:15 lemons spirit:1 l 95% to-strength:30%'],
+  ['sloe gin, 500 g sloes, 25 percent', '/plan of:500 g sloes spirit:700 ml gin 40% to-strength:25%'],
   // Drinks by what is in them.
+  ['nocino: 30 noci e un litro di alcol a 95', '/plan of:30 noci verdi spirit:1 litro 95%'],
+  ['cherry brandy: 1 kg morello cherries, 70 cl brandy', '/plan of:1 kg morello cherries spirit:70 cl brandy 40%'],
   ['quince rum', '/plan of:quince spirit:700 ml rum 40%'],
   ['pear brandy, steeped', '/plan of:pear spirit:700 ml brandy 40%'],
   ['damson gin, 1.5 litres', '/plan of:damsons spirit:1.5 litres gin 40%'],
@@ -23,6 +32,22 @@ describe.each([
   ['a plum liquer for the fair', '/plan of:plum spirit:1 l 40%'],
   ['liquore alla liquirizia', '/plan of:liquirizia spirit:1 l 40%'],
   // What is counted, and what belongs to what.
+  ['300 g of ginger and a lemon in a litre of vodka', '/plan of:300 g ginger + 1 lemon spirit:1 litre vodka 40%'],
+  ['100 g zenzero e una arancia in 1 l di vodka', '/plan of:100 g zenzero + 1 arancia spirit:1 l vodka 40%'],
+  [
+    'orange and star anise, 6 oranges, 2 stars, 1 l vodka',
+    '/plan of:2 stars of star anise + 6 oranges spirit:1 l vodka 40%',
+  ],
+  ['alloro 15 foglie fresche, 1 litro alcol 95', '/plan of:15 foglie fresche di alloro spirit:1 litro 95%'],
+  ['twenty small 100 ml bottles of raspberry for the wedding', '/plan of:raspberry strength:40% bottles:20 x 100 ml'],
+  [
+    'mi servono dieci bottiglie da 100 ml di limoncello per la pesca di beneficenza',
+    '/plan of:limoni strength:95% bottles:10 x 100 ml',
+  ],
+  // A plan says how much sugar, for how long, and whether it is enough.
+  ['eight plums, 70cl brandy. how long and how much sugar?', '/plan of:8 plums spirit:70 cl brandy 40%'],
+  ['is 500 g of raspberries enough for a litre of vodka?', '/plan of:500 g raspberries spirit:1 litre vodka 40%'],
+  ['bastano 10 limoni per un litro di alcol a 95?', '/plan of:10 limoni spirit:1 litro 95%'],
   ['3 star anise, 2 oranges, 500 ml of 60%', '/plan of:3 star anise + 2 oranges spirit:500 ml 60%'],
   ['1 melon (1.5 kg) and a litre of vodka', '/plan of:1.5 kg melon spirit:1 litre vodka 40%'],
   ['figs from the wall, about 15 of them, 700 ml of rum', '/plan of:15 figs spirit:700 ml rum 40%'],

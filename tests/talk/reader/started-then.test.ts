@@ -83,7 +83,7 @@ it.each([
 
 it.each([
   ['started 120 g ginger and 3 chillies in 60 cl vodka 40% yesterday', 'dried', '3 dried chillies', 'yesterday'],
-  ['started 7 lemons and a cinnamon stick in a litre of vodka 40% 2 days ago', 'cassia', 'cassia', '2 days ago'],
+  ['started 7 lemons and a cinnamon stick in a litre of vodka 40% 2 days ago', 'ceylon', '1 ceylon', '2 days ago'],
   ['ho iniziato 120 g di zenzero e 3 peperoncini in 60 cl di vodka 40% ieri', 'secchi', '3 secchi peperoncini', 'ieri'],
 ])('goes on with a start once a plant was asked back: %s, %s', async (text, answer, plant, when) => {
   const one = await talkerFor({ after: null, shelf: undefined })
