@@ -1,6 +1,6 @@
 import { unlessRefused } from '../../domain-error.ts'
 import { readNumber } from '../read/read-number.ts'
-import { type TypedText, textFrom, wordAt } from '../read/tokens.ts'
+import { type Token, type TypedText, textFrom, wordAt } from '../read/tokens.ts'
 import { anyUnitAt } from '../read/unit-at.ts'
 import { moreAt, roundly } from './more-said.ts'
 import { ENGLISH_TENS, HUNDREDS, joinedItalian, TENS, UNITS } from './number-words.ts'
@@ -45,9 +45,11 @@ function strengthAlone(typed: TypedText, at: number, next: number): NumberSaid |
   return isGrouped && AT.has(wordAt(typed, at - 1)) ? { value: Number(text), text, next: at + 1, isWord: false } : null
 }
 
+const FRACTIONS = new Set('½⅓⅔¼¾⅕⅖⅗⅘⅙⅚⅛⅜⅝⅞')
+
 /** Figures; null where they are none that can be read. */
 function figuresAt(typed: TypedText, at: number): NumberSaid | null {
-  if (typed.tokens[at]?.kind !== 'number' && !/^[½⅓⅔¼¾⅕⅖⅗⅘⅙⅚⅛⅜⅝⅞]$/u.test(wordAt(typed, at))) return null
+  if (typed.tokens[at]?.kind !== 'number' && !FRACTIONS.has(wordAt(typed, at))) return null
   return unlessRefused(() => {
     const number = readNumber(typed, at)
     const [first] = number?.readings ?? []
@@ -65,26 +67,29 @@ const isOfSize = (typed: TypedText, at: number): boolean =>
   HUNDREDS.has(wordAt(typed, at)) ||
   [at, at + 1].some((place) => /^(?:bottles?|bottigli[ae]|ones|jars?|minis?|flasks?)$/.test(wordAt(typed, place)))
 
+/** `twenty five`, `seven`: less than a hundred, or what Italian writes as one word. */
+function belowHundredAt(typed: TypedText, from: number): { value: number; next: number } | null {
+  const tens = TENS.get(wordAt(typed, from))
+  if (tens !== undefined) {
+    const dash = wordAt(typed, from + 1) === '-' ? 2 : 1
+    const unit = UNITS.get(wordAt(typed, from + dash))
+    return unit !== undefined && unit > 0 && unit < 10
+      ? { value: tens + unit, next: from + dash + 1 }
+      : { value: tens, next: from + 1 }
+  }
+  const small = UNITS.get(wordAt(typed, from)) ?? joinedItalian(wordAt(typed, from))
+  return small === null ? null : { value: small, next: from + 1 }
+}
+
 /** `twenty five`, `two hundred and fifty`, `trecento`; null where no number in words begins. */
 function wordsAt(typed: TypedText, at: number): NumberSaid | null {
   let sum: number | null = null
   let next = at
-  const below = (from: number): { value: number; next: number } | null => {
-    const tens = TENS.get(wordAt(typed, from))
-    const dash = wordAt(typed, from + 1) === '-' ? 2 : 1
-    const unit = UNITS.get(wordAt(typed, from + dash))
-    if (tens !== undefined)
-      return unit !== undefined && unit > 0 && unit < 10
-        ? { value: tens + unit, next: from + dash + 1 }
-        : { value: tens, next: from + 1 }
-    const small = UNITS.get(wordAt(typed, from)) ?? joinedItalian(wordAt(typed, from))
-    return small === undefined || small === null ? null : { value: small, next: from + 1 }
-  }
-  const first = below(at)
+  const first = belowHundredAt(typed, at)
   if (first !== null) [sum, next] = [first.value, first.next]
   // `Six eighty`: hundreds without their word.
   const isDigit = first !== null && first.value >= 1 && first.value <= 9
-  const behind = isDigit && ENGLISH_TENS.has(wordAt(typed, next)) ? below(next) : null
+  const behind = isDigit && ENGLISH_TENS.has(wordAt(typed, next)) ? belowHundredAt(typed, next) : null
   if (first !== null && behind !== null && !isOfSize(typed, behind.next))
     return said(first.value * 100 + behind.value, behind.next)
   const times = HUNDREDS.get(wordAt(typed, next))
@@ -93,7 +98,7 @@ function wordsAt(typed: TypedText, at: number): NumberSaid | null {
   else if (times !== undefined && (sum === null || sum < 100)) [sum, next] = [(sum ?? 1) * times, next + 1]
   if (sum === null) return null
   if (sum >= 100 && first?.value !== sum) {
-    const more = below(wordAt(typed, next) === 'and' ? next + 1 : next)
+    const more = belowHundredAt(typed, wordAt(typed, next) === 'and' ? next + 1 : next)
     if (more !== null && more.value < 100) [sum, next] = [sum + more.value, more.next]
   }
   return said(sum, next)
@@ -146,11 +151,12 @@ function partAt(typed: TypedText, at: number, things: ReadonlySet<string>): Numb
   return isBefore ? said(share, next) : null
 }
 
+const POINTS = new Set(['point', 'virgola'])
+
 /** `point nine`, `one point two`, `zero virgola nove`; null where none begins. */
 function pointAt(typed: TypedText, at: number): NumberSaid | null {
-  const isPoint = (place: number): boolean => /^(?:point|virgola)$/.test(wordAt(typed, place))
-  const whole = isPoint(at) ? { value: 0, next: at } : wordsAt(typed, at)
-  if (whole === null || !isPoint(whole.next)) return null
+  const whole = POINTS.has(wordAt(typed, at)) ? { value: 0, next: at } : wordsAt(typed, at)
+  if (whole === null || !POINTS.has(wordAt(typed, whole.next))) return null
   const digits: number[] = []
   for (let next = whole.next + 1; ; next++) {
     const digit = UNITS.get(wordAt(typed, next))
@@ -161,11 +167,23 @@ function pointAt(typed: TypedText, at: number): NumberSaid | null {
   }
 }
 
+/** Every word that a number may begin with, but what Italian writes as one. */
+const BEGINNINGS: ReadonlySet<string> = new Set([
+  ...[ARTICLES, HALVES, QUARTERS, POINTS, DOZENS, FRACTIONS].flatMap((words) => [...words]),
+  ...[ABOUT_SO_MANY, UNITS, TENS, HUNDREDS].flatMap((words) => [...words.keys()]),
+])
+
+/** Most pieces begin none, and each is asked a dozen times. */
+const mayBegin = ({ kind, text }: Token): boolean =>
+  kind === 'number' || BEGINNINGS.has(text) || joinedItalian(text) !== null
+
 /**
  * The number that begins at a piece of a sentence: `750`, `1,5`, `ten`, `twenty five`, `a dozen`, `2 and a half`, `point nine`,
  * `mezzo` and `a quarter of a` before a unit, `a` before a unit or one of `things`; null where none does. Never throws.
  */
 export function numberSaid(typed: TypedText, at: number, things: ReadonlySet<string>): NumberSaid | null {
+  const token = typed.tokens[at]
+  if (token === undefined || !mayBegin(token)) return null
   const group = groupAt(typed, at) ?? partAt(typed, at, things) ?? pointAt(typed, at)
   if (group !== null) return group
   const number = figuresAt(typed, at) ?? wordsAt(typed, at)

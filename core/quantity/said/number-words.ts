@@ -39,15 +39,28 @@ export const HUNDREDS: ReadonlyMap<string, number> = new Map([
   ['thousand', 1000],
 ])
 
+/** Before a vowel tens lose their own: `ventuno`. */
+const stemsOfTens: readonly (readonly [tens: string, stem: string, number])[] = [...TENS].map(([tens, value]) => [
+  tens,
+  /[aeiou]$/.test(tens) ? tens.slice(0, -1) : tens,
+  value,
+])
+const stemsOfHundreds = [...HUNDREDS].filter(([word]) => word.endsWith('cento'))
+
+/** Most words are no number, and each word of a sentence is asked many times. */
+const MAY_BE_JOINED = new RegExp(
+  `^(?:${[...stemsOfHundreds.map(([word]) => word), ...stemsOfTens.map(([, stem]) => stem)].join('|')})`,
+)
+
 /** `ventuno`, `trentacinque`, `cinquecentocinquanta`: Italian writes a number as one word. */
 export function joinedItalian(word: string): number | null {
-  for (const [stem, hundreds] of HUNDREDS) {
-    const rest = stem.endsWith('cento') && word.startsWith(stem) ? word.slice(stem.length) : ''
+  if (!MAY_BE_JOINED.test(word)) return null
+  for (const [stem, hundreds] of stemsOfHundreds) {
+    const rest = word.startsWith(stem) ? word.slice(stem.length) : ''
     const below = rest === '' ? null : (TENS.get(rest) ?? UNITS.get(rest) ?? joinedItalian(rest))
     if (below !== null) return hundreds + below
   }
-  for (const [tens, value] of TENS) {
-    const stem = /[aeiou]$/.test(tens) ? tens.slice(0, -1) : tens
+  for (const [tens, stem, value] of stemsOfTens) {
     const rest = word.startsWith(tens) ? word.slice(tens.length) : word.startsWith(stem) ? word.slice(stem.length) : ''
     if (rest === 'uno' || rest === 'un') return value + 1
     const unit = rest === '' ? undefined : UNITS.get(rest)

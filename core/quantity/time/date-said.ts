@@ -3,7 +3,7 @@ import type { CalendarDay, DateSide } from '../quantities.ts'
 import { type TypedText, textFrom } from '../read/tokens.ts'
 import { numberSaid } from '../said/number-said.ts'
 import { addMonths, daysBetween, isDay, isoDay } from './calendar-day.ts'
-import { parseDate } from './parse-date.ts'
+import { dateIn } from './parse-date.ts'
 
 /** A day in a sentence: the text that an option takes for it, and where it ends. */
 export interface DateSaid {
@@ -17,6 +17,9 @@ const MONTH =
 const WEEKDAY =
   'mon(?:day)?|tue(?:s|sday)?|wed(?:nesday)?|thu(?:r|rs|rsday)?|fri(?:day)?|sat(?:urday)?|sun(?:day)?|' +
   'lunedi|martedi|mercoledi|giovedi|venerdi|sabato|domenica'
+
+/** A month alone, `may` and `march` among them, is no day. */
+const MONTH_ALONE = new RegExp(`^(?:${MONTH})$`)
 
 /** Days of a month in words; they are read beside a month only, for `the first` is seldom a day. */
 const ORDINALS: ReadonlyMap<string, number> = new Map([
@@ -126,7 +129,7 @@ function dayOf(phrase: string, today: CalendarDay, side: DateSide): string | nul
   if (feast !== undefined) return feast[1]
   if (/^(?:(?:the|this|next|last) )?weekend$|^(?:(?:questo |prossimo )?fine settimana)$/.test(plain)) return 'Saturday'
   const part = PART.exec(plain)
-  if (part !== null && new RegExp(`^(?:${MONTH})$`).test(part[2]!)) return `${OF_MONTH[part[1]![0]!]} ${part[2]}`
+  if (part !== null && MONTH_ALONE.test(part[2]!)) return `${OF_MONTH[part[1]![0]!]} ${part[2]}`
   const ordinal = /^(\d{1,2}) ?(?:st|nd|rd|th)?$/.exec(plain)
   if (ordinal !== null && /(?:st|nd|rd|th)$|^(?:the|il|l|al) /.test(phrase.replace(/^(?:on|by) /, ''))) {
     const day = nth(Number(ordinal[1]), today, side)
@@ -139,14 +142,15 @@ function dayOf(phrase: string, today: CalendarDay, side: DateSide): string | nul
 }
 
 function parsed(text: string, today: CalendarDay, side: DateSide): string | null {
-  const refusal = domainErrorOf(() => parseDate(text, { today, country: null }, side))
-  return refusal === null || refusal.code === 'ambiguous' || refusal.problem === 'other_weekday' ? text : null
+  let isDate = false
+  const refusal = domainErrorOf(() => {
+    isDate = dateIn(text, { today, country: null }, side) !== null
+  })
+  if (refusal === null) return isDate ? text : null
+  return refusal.code === 'ambiguous' || refusal.problem === 'other_weekday' ? text : null
 }
 
 const MOST_PIECES = 7
-
-/** A month alone, `may` and `march` among them, is no day. */
-const MONTH_ALONE = new RegExp(`^(?:${MONTH})$`)
 
 /** Whether a word is a month that stands for a whole one. */
 export const isMonth = (word: string): boolean => MONTH_ALONE.test(word)

@@ -103,11 +103,18 @@ function noDate(text: string, setting: DateSetting, side: DateSide): DomainError
  * `yearAssumed`; `6/7` is asked back unless a country decides.
  */
 export const parseDate = (text: string, setting: DateSetting, side: DateSide = 'from_today'): TypedDate => {
+  const read = dateIn(text, setting, side)
+  if (read === null) throw noDate(text, setting, side)
+  return read
+}
+
+/** The same; null where a text is nothing of the kind. */
+export const dateIn = (text: string, setting: DateSetting, side: DateSide): TypedDate | null => {
   const { today, country } = setting
   const typed = readText(text, 'date')
   const plain = numericDate(typed.text, country, side) ?? relativeDate(typed, today, side) ?? wordDate(typed)
   const found = plain ?? namedDate(typed, setting, side)
-  if (found === null) throw noDate(text, setting, side)
+  if (found === null) return null
   const day = found.year === null ? nextSuch(found, today) : { ...found, year: found.year }
   if (day !== undefined && (day.year < FROM_YEAR || day.year > TO_YEAR)) {
     const values = { typed: shown(text), fromYear: FROM_YEAR, toYear: TO_YEAR }
