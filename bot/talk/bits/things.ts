@@ -46,18 +46,34 @@ export function thingAt(tokens: readonly Token[], at: number, lexicon: Lexicon) 
 /** What `a` and `half` before it make a number: a bottle, a dozen, whatever is counted loosely. */
 export const countable = (lexicon: Lexicon): ReadonlySet<string> => wordSet(`${lexicon.bottles} ${lexicon.loose}`)
 
+interface Drink {
+  readonly words: readonly string[]
+  readonly plant: string
+  readonly spirit: string
+}
+
+/** By the first of their words, in one or in several; in their order. */
+const drinksOf = once(({ drinks }: Lexicon): ReadonlyMap<string, readonly Drink[]> => {
+  const index = new Map<string, Drink[]>()
+  for (const [names, plant, spirit] of drinks) {
+    for (const name of names.split(', ')) {
+      const words = name.split(' ')
+      for (const first of [words[0]!, `${words[0]}s`])
+        index.set(first, [...(index.get(first) ?? []), { words, plant, spirit }])
+    }
+  }
+  return index
+})
+
 /** A drink that is called otherwise than what it is made of, and its plant; null where none begins. */
 export function drinkAt(
   tokens: readonly Token[],
   at: number,
-  { drinks }: Lexicon,
+  lexicon: Lexicon,
 ): { plant: string; spirit: string; next: number } | null {
-  for (const [names, plant, spirit] of drinks) {
-    for (const name of names.split(', ')) {
-      const words = name.split(' ')
-      if (words.every((word, more) => tokens[at + more]?.text === word || tokens[at + more]?.text === `${word}s`))
-        return { plant, spirit, next: at + words.length }
-    }
+  for (const { words, plant, spirit } of drinksOf(lexicon).get(tokens[at]?.text ?? '') ?? []) {
+    if (words.every((word, more) => tokens[at + more]?.text === word || tokens[at + more]?.text === `${word}s`))
+      return { plant, spirit, next: at + words.length }
   }
   return null
 }

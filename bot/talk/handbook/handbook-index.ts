@@ -104,6 +104,22 @@ export function askedIndex<Id extends string>(
 
   const times = countedIn(ways.map(({ entry, asked }) => [entry, new Set(termsOf(asked))]))
 
+  const entries = [...times.ofEntry.keys()]
+  const tellings = new Map<string, readonly number[]>()
+
+  /** How much a term speaks for each entry, as a logarithm, in their order, worked out once; null for a term of none. */
+  function tellsOf(term: string): readonly number[] | null {
+    const known = tellings.get(term)
+    const all = times.ofTerm.get(term)
+    if (known !== undefined || all === undefined) return known ?? null
+    const usual = all / times.all
+    const made = [...times.ofEntry].map(([entry, words]) =>
+      Math.log(((times.inEntry.get(entry)!.get(term) ?? 0) / usual + SPREAD_WORDS) / (words + SPREAD_WORDS)),
+    )
+    tellings.set(term, made)
+    return made
+  }
+
   const single = new Map(
     [...termsOfWays].map(([entry, of]) => {
       const telling = of.map((terms) => terms.filter((term) => !isSmall(term)))
@@ -122,19 +138,9 @@ export function askedIndex<Id extends string>(
       return fits
     },
     likelihoods(terms) {
-      const entries = [...times.ofEntry]
-      const scores = entries.map(([entry, words]) =>
-        terms.reduce((sum, term) => {
-          const all = times.ofTerm.get(term)
-          if (all === undefined) return sum
-          const usual = all / times.all
-          return (
-            sum + Math.log(((times.inEntry.get(entry)!.get(term) ?? 0) / usual + SPREAD_WORDS) / (words + SPREAD_WORDS))
-          )
-        }, 0),
-      )
-      const shares = softmax(scores)
-      return new Map(entries.map(([entry], at) => [entry, shares[at]!]))
+      const told = terms.map(tellsOf).filter((each) => each !== null)
+      const shares = softmax(entries.map((_, at) => told.reduce((sum, each) => sum + each[at]!, 0)))
+      return new Map(entries.map((entry, at) => [entry, shares[at]!]))
     },
     ways: (entry) => termsOfWays.get(entry) ?? [],
     asks: (entry, term) => termsOfEntry.get(entry)?.has(term) ?? false,

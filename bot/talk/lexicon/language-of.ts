@@ -1,3 +1,4 @@
+import { once } from '../../../core/once.ts'
 import type { Token } from '../../../core/quantity/read/tokens.ts'
 import { conceptsIn, wordSet } from './concepts.ts'
 import type { Lexicon } from './lexicon.ts'
@@ -5,6 +6,10 @@ import type { Lexicon } from './lexicon.ts'
 /** `1 l` is a litre, no article. */
 const isLitre = (tokens: readonly Token[], at: number): boolean =>
   tokens[at]!.text === 'l' && tokens[at - 1]?.kind === 'number'
+
+const thingsOf = once(
+  (lexicon: Lexicon) => new Set(`${lexicon.sugars}, ${lexicon.waters}, ${lexicon.loose}`.split(/[\s,]+/)),
+)
 
 const shareOf = (all: readonly Token[], lexicon: Lexicon): number => {
   const tokens = all.filter((_, at) => !isLitre(all, at))
@@ -15,11 +20,12 @@ const shareOf = (all: readonly Token[], lexicon: Lexicon): number => {
   )
   const known = tokens.filter(({ text }, at) => understood.has(at) || fillers.has(text)).length
   // `Limoncello, 10 lemons, 700 g sugar`: what is sweet or wet has another word in each.
-  const things = new Set(`${lexicon.sugars}, ${lexicon.waters}, ${lexicon.loose}`.split(/[\s,]+/))
+  const things = thingsOf(lexicon)
   return telling + 2 * (known + tokens.filter(({ text }) => things.has(text)).length)
 }
 
 /** The language of a sentence: that which more of its words belong to, the first one where they are even. */
 export function lexiconFor(tokens: readonly Token[], lexicons: readonly Lexicon[]): Lexicon {
-  return lexicons.reduce((best, each) => (shareOf(tokens, each) > shareOf(tokens, best) ? each : best))
+  const shares = lexicons.map((lexicon) => shareOf(tokens, lexicon))
+  return lexicons[shares.indexOf(Math.max(...shares))]!
 }

@@ -33,6 +33,7 @@ import { isDeedRead, isDeedTold } from './frame-reading.ts'
 import { hiddenDanger, hiddenPlant } from './hidden-danger.ts'
 import { isAsked } from './is-told.ts'
 import { jarNotThere } from './jar-not-there.ts'
+import { keptFinds } from './kept-finds.ts'
 import { partTaken } from './part-taken.ts'
 import { placeUnknown } from './place-unknown.ts'
 import { otherwiseOf, topic } from './read-otherwise.ts'
@@ -65,7 +66,7 @@ const LIKELY = 0.15
 
 /** A sentence, as the command, the question, the symptom or the entry that it means. Never throws; nothing is looked up or kept. */
 export function readSentence(text: string, knows: Knows): TalkReading {
-  return hiddenPlant(readPlainly(text, knows), text)
+  return hiddenPlant(readPlainly(text, { ...knows, ...keptFinds(knows) }), text)
 }
 
 function readPlainly(text: string, knows: Knows): TalkReading {

@@ -29,41 +29,66 @@ export const spelled = named
   .map((each) => ({ each, keys: [keyOf(each.words), plainWords(each.name).join(' ')] }))
   .filter(({ each, keys: [key = ''] }) => key.replaceAll(' ', '').length >= each.typoLetters)
 
+/** Places in `spelled`, in its order, by the first two letters of a spelling and by its last two. */
+interface ByEnds {
+  readonly first: Map<string, number[]>
+  readonly last: Map<string, number[]>
+}
+
+const headOf = (key: string): string => key.slice(0, 2)
+const tailOf = (key: string): string => key.slice(-2)
+
+function put(places: Map<string, number[]>, letters: string, place: number): void {
+  const known = places.get(letters)
+  if (known === undefined) places.set(letters, [place])
+  else if (known.at(-1) !== place) known.push(place)
+}
+
 /**
  * One typo in five letters or more leaves the first two or the last two as they are, so that spellings which may be one typo
  * apart share one of these; by length too, since that differs by one at most.
  */
-const endsOf = (key: string, length: number): readonly [string, string] => [
-  `${length} ${key.slice(0, 2)}-`,
-  `${length} -${key.slice(-2)}`,
-]
-
-/** Places in `spelled`, in its order. */
-const spelledByEnds: ReadonlyMap<string, readonly number[]> = (() => {
-  const places = new Map<string, number[]>()
+const spelledByLength: ReadonlyMap<number, ByEnds> = (() => {
+  const lengths = new Map<number, ByEnds>()
   spelled.forEach(({ keys }, place) => {
-    for (const ends of new Set(keys.flatMap((key) => endsOf(key, key.length)))) {
-      const known = places.get(ends)
-      if (known === undefined) places.set(ends, [place])
-      else known.push(place)
+    for (const key of keys) {
+      const ends = lengths.get(key.length) ?? { first: new Map(), last: new Map() }
+      lengths.set(key.length, ends)
+      put(ends.first, headOf(key), place)
+      put(ends.last, tailOf(key), place)
     }
   })
-  return places
+  return lengths
 })()
 
 /** The first refused name that is one typo away from one of these. */
 const firstNear = (keys: readonly string[]): Named | null => {
   let first = spelled.length
   for (const key of keys) {
-    for (const length of [key.length - 1, key.length, key.length + 1]) {
-      for (const ends of endsOf(key, length)) {
-        for (const place of spelledByEnds.get(ends) ?? []) {
+    const [head, tail] = [headOf(key), tailOf(key)]
+    for (let length = key.length - 1; length <= key.length + 1; length++) {
+      const ends = spelledByLength.get(length)
+      for (const places of [ends?.first.get(head), ends?.last.get(tail)]) {
+        for (const place of places ?? []) {
           if (place < first && spelled[place]!.keys.some((each) => isOneTypo(key, each))) first = place
         }
       }
     }
   }
   return spelled[first]?.each ?? null
+}
+
+/** Where words stand, as typed or as names are compared, that may be a slip of a refused name: a first look, which finds nothing in most sentences. */
+export const nearSpans = (words: readonly string[], most: number): readonly Pick<NameSpan, 'from' | 'to'>[] => {
+  const compared = words.map((word) => nameWords(word))
+  return words.flatMap((_, from) =>
+    Array.from({ length: Math.min(most, words.length - from) }, (_each, more) => ({
+      from,
+      to: from + more + 1,
+    })).filter(
+      ({ from, to }) => firstNear([keyOf(words.slice(from, to)), keyOf(compared.slice(from, to).flat())]) !== null,
+    ),
+  )
 }
 
 export const LONGEST = Math.max(LONGEST_NAME_WORDS, LONGEST_FOOD_WORDS, ...named.map(({ words }) => words.length)) + 1

@@ -5,8 +5,11 @@ import { SHORT_ORDINARY } from '../../spelling/ordinary-words.ts'
 import { keyOf } from '../names/name-index.ts'
 import type { RefusalId } from '../refused.ts'
 import { farNameIn } from './far-refused.ts'
-import { nearNameIn } from './near-refused.ts'
+import { nearNameIn, nearSpans } from './near-refused.ts'
 import { byName, isDeniedAt, TALKED_OF, TELLING_LETTERS, withoutLikeness } from './refused-words.ts'
+
+/** Words of a name that are looked at together. */
+const MOST_WORDS = 4
 
 /**
  * A refused plant that some words of a sentence are a slip away from, or null: `hemlok root`, `lilly of the valley`. Asked
@@ -14,17 +17,20 @@ import { byName, isDeniedAt, TALKED_OF, TELLING_LETTERS, withoutLikeness } from 
  */
 export function nearRefusedIn(text: string): DomainError | null {
   const words = plainWords(withoutLikeness(text))
+  const near = nearSpans(words, MOST_WORDS)
+  if (near.length === 0) return null
   for (let at = 0; at < words.length; at++) {
-    for (let count = 1; count <= Math.min(4, words.length - at); count++) {
+    for (let count = 1; count <= Math.min(MOST_WORDS, words.length - at); count++) {
+      if (!near.some(({ from, to }) => at <= from && to <= at + count)) continue
       const said = words.slice(at, at + count).join(' ')
       if (said.replaceAll(' ', '').length < TELLING_LETTERS - 2 || byName.has(keyOf(nameWords(said)))) continue
       if (isDeniedAt(words, at) || nameWords(words[at]!).length + nameWords(words[at + count - 1]!).length < 2) continue
-      const near = nearNameIn(said)
-      if (near === null || TALKED_OF.has(near.refused.id) || near.name.length < TELLING_LETTERS - 1) continue
+      const named = nearNameIn(said)
+      if (named === null || TALKED_OF.has(named.refused.id) || named.name.length < TELLING_LETTERS - 1) continue
       const own = nameWords(said)
-      if (near.words.length !== own.length) continue
-      if (own.some((word, place) => word !== near.words[place] && SHORT_ORDINARY.has(word))) continue
-      return nearProblem(said, near.refused.id, near.name)
+      if (named.words.length !== own.length) continue
+      if (own.some((word, place) => word !== named.words[place] && SHORT_ORDINARY.has(word))) continue
+      return nearProblem(said, named.refused.id, named.name)
     }
   }
   return null
