@@ -68,6 +68,9 @@ export const judged = <Id extends string>(index: AskedIndex<Id>, text: string, i
   const isAWay = (entry: Id): boolean =>
     index.ways(entry).some((way) => way.filter((term) => terms.includes(term)).length >= NEARLY_WHOLE * way.length)
   const likelihoods = index.likelihoods(terms)
+  const weight = weightOf(terms)
+  const tells = new Set(terms.filter((term) => !index.isSmall(term)))
+  const ofTheTrade = new Set(terms.filter(index.isOfTheTrade))
   return [...index.fits(plants.length > 0 ? [...terms, FRUIT] : terms)]
     .map(([id, fit]) => {
       // Of `do i wash the damsons` the plant is any fruit, where an entry speaks of fruit.
@@ -79,15 +82,15 @@ export const judged = <Id extends string>(index: AskedIndex<Id>, text: string, i
       const astray = OF_OTHER_MATTERS * weightOf(foreign.filter((term) => !index.asks(id, term)))
       const share =
         (weightOf(explained) - (1 - OF_PLANT) * weightOf(asFruit) + IN_ANSWER * weightOf(answered)) /
-        (weightOf(terms) - spared + astray)
+        (weight - spared + astray)
       // A plant that is but any fruit tells nothing of what is asked.
-      const telling = explained.filter((term) => !index.isSmall(term) && !asFruit.includes(term))
+      const telling = explained.filter((term) => tells.has(term) && !asFruit.includes(term))
       const isOwn =
         share >= NEARLY_ALL &&
         telling.some((term) => !plants.includes(term) && !SPIRITS.has(term) && index.isWay(id, term))
       const isWhole = isHandbook && said.length >= LEAST_WORDS && said.length <= MOST_WORDS
       const isEnough = telling.length > 1 || (isOwn && isWhole)
-      const bar = explained.some(index.isOfTheTrade) ? BAR.ofTheTrade : BAR.other
+      const bar = explained.some((term) => ofTheTrade.has(term)) ? BAR.ofTheTrade : BAR.other
       const likelihood = likelihoods.get(id) ?? 0
       const rank = share + BEST_WAY * fit + LIKELIHOOD * Math.log(likelihood + LEAST_LIKELY)
       return {

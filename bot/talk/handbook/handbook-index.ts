@@ -138,8 +138,12 @@ export function askedIndex<Id extends string>(
       return fits
     },
     likelihoods(terms) {
-      const told = terms.map(tellsOf).filter((each) => each !== null)
-      const shares = softmax(entries.map((_, at) => told.reduce((sum, each) => sum + each[at]!, 0)))
+      const scores = entries.map(() => 0)
+      for (const term of terms)
+        tellsOf(term)?.forEach((telling, at) => {
+          scores[at]! += telling
+        })
+      const shares = softmax(scores)
       return new Map(entries.map((entry, at) => [entry, shares[at]!]))
     },
     ways: (entry) => termsOfWays.get(entry) ?? [],

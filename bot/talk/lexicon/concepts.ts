@@ -27,7 +27,8 @@ const MOST_GAP = 4
 
 interface Index {
   readonly byWord: ReadonlyMap<string, readonly (readonly [Concept, Pattern])[]>
-  readonly byStem: readonly (readonly [stem: string, Concept, Pattern])[]
+  /** By the first letter of the stem. */
+  readonly byStem: ReadonlyMap<string, readonly (readonly [stem: string, Concept, Pattern])[]>
 }
 
 const indexes = new WeakMap<Lexicon, Index>()
@@ -36,13 +37,14 @@ function indexOf(lexicon: Lexicon): Index {
   const known = indexes.get(lexicon)
   if (known !== undefined) return known
   const byWord = new Map<string, (readonly [Concept, Pattern])[]>()
-  const byStem: (readonly [string, Concept, Pattern])[] = []
+  const byStem = new Map<string, (readonly [string, Concept, Pattern])[]>()
   for (const [name, list] of Object.entries(lexicon.concepts)) {
     const concept = name as Concept
     for (const pattern of list.split(',').flatMap(eachPattern)) {
       const [first = ''] = pattern
       if (first === '') continue
-      if (first.endsWith('*')) byStem.push([first.slice(0, -1), concept, pattern])
+      if (first.endsWith('*'))
+        byStem.set(first[0]!, [...(byStem.get(first[0]!) ?? []), [first.slice(0, -1), concept, pattern]])
       else byWord.set(first, [...(byWord.get(first) ?? []), [concept, pattern]])
     }
   }
@@ -97,7 +99,8 @@ export function conceptsIn(tokens: readonly Token[], lexicon: Lexicon): readonly
       if (to !== null && to > (longest.get(concept)?.to ?? at)) longest.set(concept, { to, pattern })
     }
     for (const [concept, pattern] of byWord.get(text) ?? []) look(concept, pattern)
-    for (const [stem, concept, pattern] of byStem) if (text.startsWith(stem)) look(concept, pattern)
+    for (const [stem, concept, pattern] of byStem.get(text[0] ?? '') ?? [])
+      if (text.startsWith(stem)) look(concept, pattern)
     for (const [concept, { to, pattern }] of longest)
       found.push({ concept, from: at, to, ...(pattern.includes(GAP) && { gaps: gapsOf(tokens, at, pattern) }) })
   })

@@ -58,8 +58,18 @@ const HAD =
 /** Whoever asks is no child. */
 const THEIRS = '(?:(?! (?:i|we|you) )[^?.!])'
 
+/** Somebody who is told of, and what is told of them: most sentences have nobody of the kind, which is soon seen. */
+export interface Told {
+  readonly who: RegExp
+  readonly whole: RegExp
+}
+
+export const isTold = ({ who, whole }: Told, text: string): boolean => who.test(text) && whole.test(text)
+
 /** Given to them, wished or had by them, or asked whether it may be. */
-export const had = (who: string): RegExp =>
+export const had = (who: string): Told => ({ who: new RegExp(who, 'u'), whole: hadBy(who) })
+
+const hadBy = (who: string): RegExp =>
   new RegExp(
     [
       `\\b(?:gives?|giving|gave|offer(?:ing)?|pour(?:ing)?|serv(?:e|ing)|shar(?:e|ing)|feed|treat|let(?:ting)?|what about|how about)\\b.{0,40}\\b(?:${who})`,
@@ -75,9 +85,11 @@ export const had = (who: string): RegExp =>
   )
 
 /** The same in Italian. */
-export const avuto = (chi: string): RegExp =>
+export const avuto = (chi: string): Told => ({ who: new RegExp(chi, 'u'), whole: avutoDa(chi) })
+
+const avutoDa = (chi: string): RegExp =>
   new RegExp(
-    `(?=.*(?<!\\p{L})(?:${chi})(?!\\p{L}))` +
+    `^(?=.*(?<!\\p{L})(?:${chi})(?!\\p{L}))` +
       '(?=.*(?<!\\p{L})(?:assaggi\\p{L}*|prov(?:are|arlo|arla|arne|i|a|asse)\\b(?! a\\b)|ber(?:e|lo|la|ne|gli)|bev[ae]\\p{L}*|sors[oi]|sorsetto|gocc\\p{L}*|bicchier\\p{L}*|cucchiain\\p{L}*|un po(?! di)|ne vuole|ne vorrebbe|' +
       'dar(?:e|lo|la|ne|gli|gliene|glielo|le)|do|dia|offr\\p{L}*|far(?:gli|le)|(?:sicur[oa]|va bene|adatt[oa]|pericolos[oa]|innocu[oa]) (?:per|a)|fa(?:nno)? male)(?!\\p{L}))',
     'u',

@@ -96,7 +96,7 @@ interface Asked {
 
 const words = (text: string): RegExp => new RegExp(`(?<![\\p{L}\\d])(?:${text})(?![\\p{L}\\d])`, 'u')
 const both = (one: string, other: string): RegExp =>
-  new RegExp(`(?=.*(?<![\\p{L}\\d])(?:${one})(?![\\p{L}\\d]))(?=.*(?<![\\p{L}\\d])(?:${other})(?![\\p{L}\\d]))`, 'u')
+  new RegExp(`^(?=.*(?<![\\p{L}\\d])(?:${one})(?![\\p{L}\\d]))(?=.*(?<![\\p{L}\\d])(?:${other})(?![\\p{L}\\d]))`, 'u')
 
 /**
  * What harms whoever drinks it, or is harmed by how it is made, by the words that mean nothing else; in this order. A plan

@@ -9,10 +9,12 @@ import {
   GIOVANI,
   HELPS,
   had,
+  isTold,
   OF_AGE_LATER,
   SOFT,
   SPIRITED,
   SWALLOWED,
+  type Told,
   WITHOUT,
   YOUNG,
 } from './child-words.ts'
@@ -43,7 +45,7 @@ export function whoIsYoung(text: string): 'child' | 'nearly' | null {
   const plain = plainly(text)
   if (isHarmless(plain)) return null
   const { aged, young, nearly } = patterns()
-  const isOf = (each: readonly RegExp[]): boolean => each.some((pattern) => pattern.test(plain))
+  const isOf = (each: readonly Told[]): boolean => each.some((told) => isTold(told, plain))
   if (isOf(aged)) return 'child'
   if (!ASKED.test(plain)) return null
   if (isOf(young)) return 'child'

@@ -14,11 +14,30 @@ const SLIPS = 2
 /** As it is compared: gaps are slips of the pen as well (`penny royale`). */
 const joinedOf = (words: readonly string[]): string => words.join('')
 
+interface Refused {
+  readonly each: Named
+  readonly key: string
+}
+
+/** By their first letter, in their order. */
+function byFirst(all: readonly Refused[]): ReadonlyMap<string, readonly Refused[]> {
+  const found = new Map<string, Refused[]>()
+  for (const refused of all) {
+    const first = refused.key[0]!
+    const same = found.get(first)
+    if (same === undefined) found.set(first, [refused])
+    else same.push(refused)
+  }
+  return found
+}
+
 const known = lazily(() => ({
-  refused: spelled.flatMap(({ each, keys }) =>
-    [...new Set(keys.map((key) => key.replaceAll(' ', '')))]
-      .filter((key) => key.length >= LETTERS)
-      .map((key) => ({ each, key })),
+  refused: byFirst(
+    spelled.flatMap(({ each, keys }) =>
+      [...new Set(keys.map((key) => key.replaceAll(' ', '')))]
+        .filter((key) => key.length >= LETTERS)
+        .map((key) => ({ each, key })),
+    ),
   ),
   good: [...byName.keys(), ...foodByName.keys(), ...foodsByLatin.keys()].map((key) => key.replaceAll(' ', '')),
 }))
@@ -34,11 +53,17 @@ const isWithin = (one: string, other: string, slips: number): boolean =>
 export function farNameIn(text: string): Named | null {
   const typed = [...new Set([joinedOf(nameWords(text)), joinedOf(plainWords(text))])]
   if (typed.some((key) => isGood(key) || ORDINARY.has(key))) return null
+  const { refused, good } = known()
+  const looked = typed
+    .filter(({ length }) => length >= LETTERS - 1)
+    .map((key) => ({ key, near: refused.get(key[0]!)?.filter(({ key: name }) => isWithin(key, name, SLIPS)) ?? [] }))
+  // Most words are near nothing that is refused: then there is no need to know what good plants they are near.
+  if (looked.every(({ near }) => near.length === 0)) return null
   for (let slips = 1; slips <= SLIPS; slips++) {
-    for (const key of typed.filter(({ length }) => length >= LETTERS - 1)) {
-      if (known().good.some((name) => isWithin(key, name, slips))) return null
-      const near = known().refused.find(({ key: name }) => name[0] === key[0] && isWithin(key, name, slips))
-      if (near !== undefined) return near.each
+    for (const { key, near } of looked) {
+      if (good.some((name) => isWithin(key, name, slips))) return null
+      const found = near.find(({ key: name }) => isWithin(key, name, slips))
+      if (found !== undefined) return found.each
     }
   }
   return null

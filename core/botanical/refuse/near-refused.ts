@@ -80,15 +80,18 @@ const firstNear = (keys: readonly string[]): Named | null => {
 
 /** Where words stand, as typed or as names are compared, that may be a slip of a refused name: a first look, which finds nothing in most sentences. */
 export const nearSpans = (words: readonly string[], most: number): readonly Pick<NameSpan, 'from' | 'to'>[] => {
-  const compared = words.map((word) => nameWords(word))
-  return words.flatMap((_, from) =>
-    Array.from({ length: Math.min(most, words.length - from) }, (_each, more) => ({
-      from,
-      to: from + more + 1,
-    })).filter(
-      ({ from, to }) => firstNear([keyOf(words.slice(from, to)), keyOf(compared.slice(from, to).flat())]) !== null,
-    ),
-  )
+  const compared = words.map((word) => keyOf(nameWords(word)))
+  const found: Pick<NameSpan, 'from' | 'to'>[] = []
+  for (let from = 0; from < words.length; from++) {
+    let [typed, key] = ['', '']
+    for (let to = from + 1; to <= Math.min(words.length, from + most); to++) {
+      const [word, other] = [words[to - 1]!, compared[to - 1]!]
+      typed = typed === '' ? word : `${typed} ${word}`
+      if (other !== '') key = key === '' ? other : `${key} ${other}`
+      if (firstNear(key === typed ? [key] : [key, typed]) !== null) found.push({ from, to })
+    }
+  }
+  return found
 }
 
 export const LONGEST = Math.max(LONGEST_NAME_WORDS, LONGEST_FOOD_WORDS, ...named.map(({ words }) => words.length)) + 1
