@@ -59,15 +59,15 @@ const HAD =
 const THEIRS = '(?:(?! (?:i|we|you) )[^?.!])'
 
 /** Somebody who is told of, and what is told of them: most sentences have nobody of the kind, which is soon seen. */
-export interface Told {
+export interface YoungTold {
   readonly who: RegExp
   readonly whole: RegExp
 }
 
-export const isTold = ({ who, whole }: Told, text: string): boolean => who.test(text) && whole.test(text)
+export const isToldOfYoung = ({ who, whole }: YoungTold, text: string): boolean => who.test(text) && whole.test(text)
 
 /** Given to them, wished or had by them, or asked whether it may be. */
-export const had = (who: string): Told => ({ who: new RegExp(who, 'u'), whole: hadBy(who) })
+export const had = (who: string): YoungTold => ({ who: new RegExp(who, 'u'), whole: hadBy(who) })
 
 const hadBy = (who: string): RegExp =>
   new RegExp(
@@ -85,7 +85,7 @@ const hadBy = (who: string): RegExp =>
   )
 
 /** The same in Italian. */
-export const avuto = (chi: string): Told => ({ who: new RegExp(chi, 'u'), whole: avutoDa(chi) })
+export const avuto = (chi: string): YoungTold => ({ who: new RegExp(chi, 'u'), whole: avutoDa(chi) })
 
 const avutoDa = (chi: string): RegExp =>
   new RegExp(

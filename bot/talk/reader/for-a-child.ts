@@ -9,14 +9,14 @@ import {
   GIOVANI,
   HELPS,
   had,
-  isTold,
+  isToldOfYoung,
   OF_AGE_LATER,
   SOFT,
   SPIRITED,
   SWALLOWED,
-  type Told,
   WITHOUT,
   YOUNG,
+  type YoungTold,
 } from './child-words.ts'
 
 const patterns = lazily(() => ({
@@ -45,7 +45,7 @@ export function whoIsYoung(text: string): 'child' | 'nearly' | null {
   const plain = plainly(text)
   if (isHarmless(plain)) return null
   const { aged, young, nearly } = patterns()
-  const isOf = (each: readonly Told[]): boolean => each.some((told) => isTold(told, plain))
+  const isOf = (each: readonly YoungTold[]): boolean => each.some((told) => isToldOfYoung(told, plain))
   if (isOf(aged)) return 'child'
   if (!ASKED.test(plain)) return null
   if (isOf(young)) return 'child'

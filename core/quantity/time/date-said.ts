@@ -3,6 +3,7 @@ import type { CalendarDay, DateSide } from '../quantities.ts'
 import { type TypedText, textFrom } from '../read/tokens.ts'
 import { numberSaid } from '../said/number-said.ts'
 import { addMonths, daysBetween, isDay, isoDay } from './calendar-day.ts'
+import { nextEaster } from './easter.ts'
 import { dateIn } from './parse-date.ts'
 
 /** A day in a sentence: the text that an option takes for it, and where it ends. */
@@ -77,24 +78,6 @@ const DAY_AFTER = /^tomorrow(?: (?:morning|afternoon|evening|night))?$|^domani(?
 const PART =
   /^(?:(?:the )?(early|beginning of|start of|mid|middle of|late|end of|inizio(?: di)?|meta(?: di)?|fine(?: di)?)) ?-? (\S+)$/
 const OF_MONTH: Readonly<Record<string, number>> = { e: 5, b: 5, s: 5, i: 5, m: 15, l: 25, f: 28 }
-
-/** Easter Sunday of the Gregorian calendar; the anonymous algorithm of 1876 (Butcher), as in Meeus, Astronomical Algorithms, ch. 8. */
-function easter(year: number): CalendarDay {
-  const [a, b, c] = [year % 19, Math.floor(year / 100), year % 100]
-  const [d, e] = [Math.floor(b / 4), b % 4]
-  const g = Math.floor((8 * b + 13) / 25)
-  const h = (19 * a + b - d - g + 15) % 30
-  const [i, k] = [Math.floor(c / 4), c % 4]
-  const l = (32 + 2 * e + 2 * i - h - k) % 7
-  const m = Math.floor((a + 11 * h + 19 * l) / 433)
-  const month = Math.floor((h + l - 7 * m + 90) / 25)
-  return { year, month, day: (h + l - 7 * m + 33 * month + 19) % 32 }
-}
-
-const nextEaster = (today: CalendarDay): CalendarDay => {
-  const own = easter(today.year)
-  return daysBetween(own, today) >= 0 ? own : easter(today.year + 1)
-}
 
 /** The nth of this month, of the next, or of the one before, as the side wants. */
 function nth(day: number, today: CalendarDay, side: DateSide): CalendarDay | null {
