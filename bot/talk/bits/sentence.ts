@@ -13,6 +13,7 @@ import { derivedOfJars } from './derived-of-jars.ts'
 import { isOver, jarsNamed } from './jars-of.ts'
 import { liqueursMeant } from './liqueurs-meant.ts'
 import { nameTold } from './name-told.ts'
+import { NEXT_DEED, newNameAt } from './new-name-at.ts'
 import { withoutPlaceItself } from './place-itself.ts'
 import { misspeltAt } from './plant-bits.ts'
 import { withRoles } from './roles.ts'
@@ -39,9 +40,11 @@ export function sentenceIn(text: string, surroundings: Surroundings, isForgiving
   const isOfName = ({ from, to }: Bit): boolean => name !== null && name.from <= from && to <= name.to
   const read = told.filter((bit) => !isWithinCount(bit, found) && !isOfName(bit))
   // Of `five star anise` no star is given, of `orange peel` no colour is told.
+  const given = newNameIn(typed, found)
   const meant = found.filter(
     (span) =>
       !isOfSpan(span, read) &&
+      span.from < given &&
       ((span.concept !== 'tasted' && span.concept !== 'colour') ||
         !read.some(
           ({ kind, from, to }) =>
@@ -63,6 +66,15 @@ export function sentenceIn(text: string, surroundings: Surroundings, isForgiving
   weighTogether(said, bits, spans, typed)
   if (said.has('asking') && !said.has('with_amounts')) said.add('asking_bare')
   return { ...around, bits, has: (...concepts) => concepts.some((each) => said.has(each)) }
+}
+
+const NAMES = new Set<Concept>(['renamed', 'divided', 'other_vessel'])
+
+/** Where the name begins that a jar is given: none of its words says how the jar is. Behind all pieces where none is given. */
+function newNameIn({ text, tokens }: Sentence['typed'], spans: readonly ConceptSpan[]): number {
+  const name = spans.some(({ concept }) => NAMES.has(concept)) ? newNameAt(text) : null
+  const from = name === null || NEXT_DEED.test(name.text) ? -1 : tokens.findIndex((token) => token.from >= name.at)
+  return from === -1 ? tokens.length : from
 }
 
 /** `An hour or two` asks for no amount. */

@@ -52,7 +52,10 @@ function putApart(told: Told): readonly ConceptSpan[] {
 
 const INTO = /^(?:into|to|in|nel|nella|nello|nell|al|allo|alla)$/
 const POURS =
-  /^(?:put|tipped|poured|stirred|added|went|gone|joined|mixed|blended|emptied|married|made|are|is|live|versat[oaie]|mess[oaie]|aggiunt[oaie]|unit[oaie]|mescolat[oaie]|stanno|sono|e)$/
+  /^(?:put|tipped|poured|stirred|added|went|gone|joined|joins|share|shares|became|become|got|mixed|blended|emptied|married|made|are|is|live|lives|versat[oaie]|mess[oaie]|aggiunt[oaie]|unit[oaie]|mescolat[oaie]|stanno|sono|e)$/
+
+/** Between the names of two that are one now. */
+const JOINED = /^(?:joined|married)$/
 
 /** `Stirred the orange into the lemon`: two jars that steep no more, one in the other or both in one. */
 function madeOne(told: Told): readonly ConceptSpan[] {
@@ -65,7 +68,9 @@ function madeOne(told: Told): readonly ConceptSpan[] {
   )
   const verb = typed.tokens.findIndex(({ text }) => POURS.test(text))
   const isInto = typed.tokens.slice(one.bit.to, other.bit.from).some(({ text }) => INTO.test(text))
-  if (!isLiquid || isOther || verb === -1 || !(isInto || spanOf(told, 'one_vessel') !== undefined)) return []
+  const isJoined = typed.tokens.slice(one.bit.to, other.bit.from).some(({ text }) => JOINED.test(text))
+  const isOne = isInto || isJoined || spanOf(told, 'one_vessel') !== undefined
+  if (!isLiquid || isOther || verb === -1 || !isOne) return []
   return [{ concept: 'united', from: verb, to: verb + 1 }]
 }
 

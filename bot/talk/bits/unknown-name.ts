@@ -23,6 +23,8 @@ const BEHIND = /^(?:is|are|was|were|got|has|now|done|out|off|in|on|under|e|era|f
 /** What is in every jar, and what it is called by anybody. */
 const ANY_JAR =
   /^(?:jars?|lots?|stuff|batch(?:es)?|brews?|mix|mixture|liquids?|liquors?|liqueurs?|infusions?|rest|things?|contents|bottles?|fruits?|berr(?:y|ies)|peels?|solids|pulp|dregs|sediment|bits|one|ones|others?|results?|drinks?|spirits?|alcohol|booze|macerate|maceration|tincture|product|potion|concoction|herbs?|spices?|flowers?|leaves|roots?|seeds?|pods?|sticks?|whole|half|vas[oi]|barattol[oi]|liquore|infuso|infusione|frutta|scorze|tutto|macerato|damigiana)$/
+/** Before what is told beside a deed: `opened the first bottle with dinner`. */
+const BESIDE = /^(?:with|after|before|at|for|over|during|by|to|on|in|from|and|con|dopo|prima|per|durante|a)$/
 const IT = /^(?:it|them|everything|all)$/
 
 const MOST_WORDS = 4
@@ -59,7 +61,11 @@ export function unknownName(sentence: Sentence, command: string): string | null 
     command !== 'bottles' && spans.some(({ concept, from, to }) => DEEDS.has(concept) && from <= at && at < to)
   // `The old faithful`.
   const isFiller = (at: number): boolean =>
-    !ARTICLE.test(tokens[at]!.text) && tokens[at]!.text.length > 2 && wordSet(lexicon.fillers).has(tokens[at]!.text)
+    !ARTICLE.test(tokens[at]!.text) &&
+    !ANY_JAR.test(tokens[at]!.text) &&
+    !BESIDE.test(tokens[at]!.text) &&
+    tokens[at]!.text.length > 2 &&
+    wordSet(lexicon.fillers).has(tokens[at]!.text)
   // `Gave gran’s best a shake`: what stands between the words of a deed is the name, whatever it says of itself.
   const isBetween = (at: number): boolean =>
     !isIn(at) && spans.some(({ concept, gaps }) => DEEDS.has(concept) && gaps?.includes(at) === true)

@@ -10,6 +10,8 @@ const LIKE: readonly (readonly [Concept, ReadonlySet<Concept>])[] = [
   ['state_of', new Set<Concept>(['was_other_jar'])],
   // Whoever went off with two is no milk, and a crystal that grows no mould.
   ['gave_away', new Set<Concept>(['mould'])],
+  // `Lemon is a dull name` asks nothing.
+  ['renamed', new Set<Concept>(['asking', 'turned', 'cloud'])],
   ['crystals', new Set<Concept>(['mould'])],
 ]
 

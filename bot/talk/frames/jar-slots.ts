@@ -45,7 +45,7 @@ const secondOfTwo: Fill = (sentence) => {
 }
 
 const CALLED =
-  /\b(?:called it|named it|called|named|call it|name it|call that|name that|chiamal[oa]|chiamat[oa]|di nome)\s+(.+?)[.!]*$/i
+  /\b(?:(?:called|named|naming|calling|call|name) (?:it|that|this|them)(?: one| jar)?|called|named|(?:aside|apart|off|jar) as|chiamal[oa]|chiamat[oa]|l[oaei] chiam(?:o|iamo)|di nome)\s+(?!(?:a|the|well|soon|usual|normal|before) )(.+?)[.!]*$/i
 
 /** The words of a name, which are used. */
 function nameBit({ tokens, text }: Sentence['typed'], match: RegExpExecArray): readonly Bit[] {

@@ -1,20 +1,13 @@
 import type { Bit, Sentence } from '../bits/bit.ts'
+import { NEXT_DEED, newNameAt } from '../bits/new-name-at.ts'
 import type { Fill } from './plant-slots.ts'
 
 /** Said behind a name, not of it. */
 const FROM_NOW =
   /[\s,]+(?:from (?:now|today|here) on(?:wards)?|from today|now|please|instead|thanks|thank you|d ora in poi|d[’']ora in poi|da ora|da oggi|adesso|per favore)$/i
 
-/** `is to be called`, `call it`: the name is all that follows. */
-const CALLED =
-  /\b(?:(?:to|should|shall|must|will|ought to) be (?:called|named|known as)|(?:is now|are now) (?:called|named)|(?:re-?name|name|call) (?:it|this|that)(?: to| as)?|(?:ri)?(?:chiama|nomina)l[oa])\s+(.+)$/i
-
 /** `call the lemon jar midwinter`: its jar is no part of the name. */
 const A_JAR = /^(?:jar|one|batch|bottle|bottles|lot|vaso|barattolo)$/
-
-/** Another thing to do is no part of a name: `call the sloe mild and make the plum again`. */
-const NEXT_DEED =
-  /[\s,;]+(?:and|then|and then|e|poi|e poi)\s+(?:make|start|plan|shake|strain|filter|bottle|sweeten|remind|nudge|show|tell|print|put|add|open|call|rename|fai|rifai|mostra|filtra|imbottiglia|ricordami|chiama|stampa)\b.*$/i
 
 const trimmed = (text: string): string => {
   let name = text
@@ -32,11 +25,10 @@ export const newName: Fill = ({ typed, bits, spans }) => {
       const place = typed.tokens[from]?.from ?? 0
       return place >= at && place < at + name.length
     })
-  const called = CALLED.exec(typed.text)
+  const called = newNameAt(typed.text)
   if (called !== null) {
-    const at = typed.text.length - called[1]!.length
-    const name = trimmed(called[1]!)
-    return name === '' ? null : { text: name, bits: within(at, name) }
+    const name = trimmed(called.text)
+    return name === '' ? null : { text: name, bits: within(called.at, name) }
   }
   const next = NEXT_DEED.exec(typed.text)?.index ?? typed.text.length
   const at = typed.tokens.findLastIndex(({ text, from }) => from < next && (text === 'to' || text === 'in'))
@@ -55,8 +47,7 @@ export const newName: Fill = ({ typed, bits, spans }) => {
 /** `Rename it navel orange`: what it is to be called is not what it is called. */
 export function withoutNewName(sentence: Sentence): Sentence {
   const { typed, bits } = sentence
-  const called = CALLED.exec(typed.text)
+  const called = newNameAt(typed.text)
   if (called === null) return sentence
-  const at = typed.text.length - called[1]!.length
-  return { ...sentence, bits: bits.filter(({ from }) => (typed.tokens[from]?.from ?? 0) < at) }
+  return { ...sentence, bits: bits.filter(({ from }) => (typed.tokens[from]?.from ?? 0) < called.at) }
 }

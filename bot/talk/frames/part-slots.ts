@@ -63,7 +63,10 @@ function partIn({
     const parts = inside.filter(
       (bit) => !isOutOf({ typed }, bit) && !staysIn(typed.tokens, bit) && !isOfOtherClause({ typed, spans }, bit),
     )
-    if (inside.length > 0) return { plants: parts.length > 0 ? parts : inside, jar: jar.name }
+    // `Pulled the cinnamon and left the pears`: what the jar is of stays in where another comes out.
+    const others = parts.filter(({ ids }) => ids?.includes(jar.plants[0]!) !== true)
+    const out = others.length > 0 ? others : parts
+    if (inside.length > 0) return { plants: out.length > 0 ? out : inside, jar: jar.name }
   }
   // `Fished the stick out`: of a jar that has several plants, one of them.
   const [only, another] = running

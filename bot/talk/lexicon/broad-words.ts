@@ -4,6 +4,9 @@ import type { Lexicon } from './lexicon.ts'
 /** Small words as they are said in Scotland and the North, and as they are thumbed; each has one meaning wherever it stands. */
 const BROAD: ReadonlyMap<string, string> = new Map(
   Object.entries({
+    teh: 'the',
+    hte: 'the',
+    adn: 'and',
     oot: 'out',
     doon: 'down',
     aff: 'off',

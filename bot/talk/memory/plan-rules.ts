@@ -28,12 +28,17 @@ function plantsWithout({ of, ...options }: Readonly<Record<string, string>>): Re
   return { of: named.join(' + '), ...options }
 }
 
+/** `Only vodka`. */
+const ONLY = /^(?:(?:but|so|its|it’s|it's|it is|ma|pero) )?(?:only|just|solo|soltanto)\b/i
+
 export const otherSpirit: Rule = (sentence, last) => {
   const word = sentence.bits.find(({ kind }) => kind === 'spirit')
   const strength = sentence.bits.find(({ kind, role }) => kind === 'strength' && role !== 'want')
   // `No vodka but I’ve got rum`: what is not there is no bit of the sentence.
   const isOther =
-    sentence.has('only_have', 'instead', 'with_amounts') || (sentence.has('without') && sentence.has('have'))
+    sentence.has('only_have', 'instead', 'with_amounts') ||
+    (word !== undefined && (sentence.has('could_be') || ONLY.test(sentence.typed.text))) ||
+    (sentence.has('without') && sentence.has('have'))
   if ((word === undefined && strength === undefined) || !isOther) return null
   if (sentence.bits.some(({ kind }) => kind === 'plant') || !takes(last.command, 'spirit')) return null
   // What is strained is no spirit: `how much sugar for a litre at 84` is another one.
@@ -134,6 +139,16 @@ export const shopped: Rule = ({ bits, has }, _last, { offered }) => {
 export const spiritInstead: Rule = (sentence, last, said) =>
   sentence.bits.some(({ kind }) => kind === 'spirit') ? otherSpirit(sentence, last, said) : null
 
+/** `Swap three of the lemons for limes`: so many of one, the rest of the other; null where all of them go. */
+function partSwapped(item: string, gone: Bit, come: Bit, bits: readonly Bit[]): string | null {
+  const [count, ...name] = item.split(/\s+/)
+  const part =
+    gone.with === undefined ? bits.find(({ kind, to }) => kind === 'bare' && to <= gone.from) : bits[gone.with]
+  const left = part?.kind === 'bare' ? Number(count) - part.value : Number.NaN
+  if (!(left > 0) || part === undefined || come.with !== undefined) return null
+  return `${left} ${name.join(' ')} + ${part.value} ${come.text.toLowerCase()}`
+}
+
 /** `swap the lemons for limes`, `limes instead of lemons`: the one that is there goes, the other comes, as many as there were. */
 export const swapped: Rule = ({ bits, has }, last) => {
   const { of } = last.options
@@ -144,6 +159,8 @@ export const swapped: Rule = ({ bits, has }, last) => {
   const gone = plants.filter((plant) => items[at] !== undefined && isOf(items[at], plant))
   const come = plants.find((plant) => !gone.includes(plant))
   if (at === -1 || gone.length !== 1 || come === undefined) return null
+  const share = partSwapped(items[at]!, gone[0]!, come, bits)
+  if (share !== null) return callReading(withOption(last, 'of', items.with(at, share).join(' + ')))
   const amount =
     come.with === undefined ? /^[\d.,½¼¾]+(?:\s*(?:g|kg|oz|lb)\b)?/.exec(items[at]!)?.[0] : bits[come.with]!.text
   const text = [amount, come.text.toLowerCase()].filter((part) => part !== undefined).join(' ')

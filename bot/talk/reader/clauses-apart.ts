@@ -1,6 +1,7 @@
 import { textFrom, wordsFrom } from '../../../core/quantity/read/tokens.ts'
 import type { Sentence, Surroundings } from '../bits/bit.ts'
 import { isOver, jarsNamed } from '../bits/jars-of.ts'
+import { newNameAt } from '../bits/new-name-at.ts'
 import { sentenceIn } from '../bits/sentence.ts'
 import { symptomIn } from '../frames/symptoms.ts'
 import { type Concept, DEEDS } from '../lexicon/lexicon.ts'
@@ -72,6 +73,7 @@ function lastCut(sentence: Sentence, surroundings: Surroundings): Cut | null {
   const isTaste = sentence.spans.some(({ concept }) => NOTED.has(concept))
   const firstDeed = sentence.spans.find(({ concept }) => TOLD.includes(concept))
   const isJoin = (at: number): boolean => JOIN.test(tokens[at]!.text) || isDash(sentence, at)
+  const nameAt = sentence.has('renamed', 'divided', 'other_vessel') ? (newNameAt(sentence.typed.text)?.at ?? -1) : -1
   for (let at = tokens.length - 2; at > 0; at--) {
     if (!isJoin(at)) continue
     const begin = at + 1
@@ -85,7 +87,8 @@ function lastCut(sentence: Sentence, surroundings: Surroundings): Cut | null {
     const isAfterDeed = firstDeed !== undefined && firstDeed.to <= end
     if (isAfterDeed && (HOW_LONG_NOW.test(rest) || OF_ANOTHER.test(rest) || OF_ALL.test(rest)) && !/\d/.test(rest))
       return { end, begin }
-    if (!isAfterDeed || isTaste) continue
+    // What a jar is called says nothing of how it is.
+    if (!isAfterDeed || isTaste || nameAt >= tokens[begin]!.from) continue
     const read = sentenceIn(textFrom(sentence.typed, begin, tokens.length), surroundings)
     if (symptomIn(read) !== null && !read.has(...TOLD, 'denial', 'asking') && !/\d/.test(rest)) return { end, begin }
   }

@@ -5,9 +5,9 @@ import { sentenceIn } from '../bits/sentence.ts'
 import type { TalkReading } from '../frames/reading.ts'
 import { symptomDenied, symptomIn } from '../frames/symptoms.ts'
 import type { Hunch } from '../hunch/hunch.ts'
-import { followUp } from '../memory/follow-up.ts'
 import { ofJarSpokenOf } from '../memory/half-words.ts'
 import type { Remembered } from '../memory/remembered.ts'
+import { wished } from '../memory/wishes-apart.ts'
 import { accidentTold } from './accident-told.ts'
 import {
   isBeforeFrame,
@@ -115,8 +115,10 @@ function readFirst(sentence: Sentence, text: string, knows: Knows): TalkReading 
     return 'entry' in accident ? topic({ id: accident.entry, others: [] }) : symptomReading(sentence, accident.symptom)
   if (isGlassInside(text)) return symptomReading(sentence, 'broken_glass')
   if (isFreezingAsked(sentence)) return topic({ id: 'freezes', others: [] })
-  const after = knows.said === undefined ? null : followUp(sentence, knows.said)
-  const told = after ?? jarTold(sentence, (said) => sentenceIn(said, knows))
+  const { said } = knows
+  const read = (part: string): Sentence => sentenceIn(part, knows)
+  const after = said === undefined ? null : wished(sentence, said, read)
+  const told = after ?? jarTold(sentence, read)
   if (told !== null) return told
   const plainly = askedPlainly(sentence)
   return plainly === null ? null : topic({ id: plainly, others: [] })

@@ -1,0 +1,26 @@
+/** Another thing to do is no part of a name: `call the sloe mild and make the plum again`. */
+export const NEXT_DEED =
+  /[\s,;]+(?:and|then|and then|e|poi|e poi)\s+(?:make|start|plan|shake|strain|filter|bottle|sweeten|remind|nudge|show|tell|print|put|add|open|call|rename|fai|rifai|mostra|filtra|imbottiglia|ricordami|chiama|stampa)\b.*$/i
+
+/** All that a name is told by: it is what follows, to the end. */
+const CALLED: readonly RegExp[] = [
+  /\b(?:to|should|shall|must|will|ought to) be (?:called|named|known as)\s+(.+)$/i,
+  /\b(?:is now|are now|is to be|are to be) (?:called|named|known as)\s+(.+)$/i,
+  /\b(?:re-?name|name|call)(?:d|ed)? (?:it|this|that|them)(?: one| jar)?(?: to| as)?\s+(.+)$/i,
+  /\b(?:re-?naming|naming|calling) (?:it|this|that|them)(?: one| jar)?\s+(.+)$/i,
+  /\b(?:(?:ri)?(?:chiama|nomina)l[oa]|(?:l[oaei]|si) chiam(?:o|a|iamo|ano|erà|era))\s+(?:ora |adesso )?(.+)$/i,
+  /\b(?:goes|go|going) by(?: the name(?: of)?)?\s+(.+)$/i,
+  /\b(?:known as)\s+(.+)$/i,
+  // `Lemon is a dull name, make it sunshine`.
+  /\bname\b[^.?]*[,;.-]\s*(?:so )?(?:let s |lets |let’s |let's )?(?:make|have|try) (?:it|that)(?: be)?\s+(.+)$/i,
+  /\bname\b(?:\s+(?:of|for)\s+(?:\S+\s+){1,3}|\s+)to\s+(.+)$/i,
+]
+
+/** The name that something is given, as it was typed, and where it begins; null where none is. */
+export function newNameAt(text: string): { readonly text: string; readonly at: number } | null {
+  for (const pattern of CALLED) {
+    const name = pattern.exec(text)?.[1]
+    if (name !== undefined) return { text: name, at: text.length - name.length }
+  }
+  return null
+}
