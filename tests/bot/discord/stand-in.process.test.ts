@@ -50,7 +50,7 @@ it('lets one try the bot without Discord, line by line', { timeout: 2 * PATIENCE
       'press 1 Undo',
       'write 10 lemons, 1 l 95%',
       'write @Larderbell 10 lemons, 1 l 95%',
-      'reply 5 drier',
+      'reply 8 drier',
       'in private',
       'a litre of vodka, how many sloes?',
       'quit',
@@ -81,7 +81,7 @@ it('lets one try the bot without Discord, line by line', { timeout: 2 * PATIENCE
     expect(list).toMatch(/ {2}picture: \S+\/files\/\d-larderbell-shelf\.png \(One jar/)
     expect(offered).toMatch(/^ {2}offered: lemon \(sends #\w+\)\n/)
     expect(unnamed).toContain('In Discord every option has its name; “lemon” has none.')
-    expect(unknown).toContain('did you mean press?')
+    expect(unknown).toContain('Did you mean press?')
     expect(morning).toMatch(
       /at 09:00 \(Europe\/Rome\)\.\n── \d+ · everybody in #shelf sees it\n@wren\n\*\*Shake lemon\.\*\*/,
     )
@@ -93,8 +93,8 @@ it('lets one try the bot without Discord, line by line', { timeout: 2 * PATIENCE
     expect(refused).toContain('Discord would not let you send that: only its owner sees this message.')
     const [unnamedBot, named, replied, , alone] = written
     expect(unnamedBot).toMatch(/^Everybody here reads it but the bot/)
-    expect(named).toMatch(/everybody in #shelf sees it\n[\s\S]*litre of 95/)
-    expect(replied).toContain('drier')
+    expect(named).toMatch(/everybody in #shelf sees it\n[\s\S]*1\sl of 95/)
+    expect(replied).toContain('to-sweetness:120 g/L')
     expect(alone).toMatch(/direct message to sorrel\n[\s\S]*sloes/)
     expect(answers.join('')).not.toMatch(/DISCORD WOULD REFUSE|itself failed/)
     expect(readdirSync(folder).filter((name) => name.startsWith('larderbell-stand-in'))).toEqual([])
