@@ -128,7 +128,11 @@ export const signatures = {
     sugar: quantityOptions.sweetener.optional(),
     region: quantityOptions.region.optional(),
   }),
-  botanical: z.object({ of: quantityOptions.botanical.optional(), month: quantityOptions.month.optional() }),
+  botanical: z.object({
+    of: quantityOptions.botanical.optional(),
+    spirit: spirits.optional(),
+    month: quantityOptions.month.optional(),
+  }),
   cautions: z.object({ of: quantityOptions.botanicals }),
   settings: z.object({
     units: personOptions.units.optional(),

@@ -39,6 +39,8 @@ export interface Format {
     /** The same of what is poured, ml for a litre. */
     volume(mlPerL: number): string
     readonly each: 'litre' | 'quart'
+    /** Of a litre that is. */
+    readonly litres: number
   }
   /** So little that spoons tell it in a US kitchen, sugar too; exact elsewhere. */
   glass: {

@@ -4,7 +4,9 @@ import { productFiles } from '../../../core/botanical/evidence/product-files.ts'
 import { steepEvidenceOf } from '../../../core/botanical/evidence/steep-evidence.ts'
 import type { Found } from '../../../core/botanical/find/find.ts'
 import { mayBeDried } from '../../../core/botanical/find/in-form.ts'
+import type { DrinkPart } from '../../../core/recipe/drinks-in.ts'
 import { givenPerLitre } from '../../../core/recipe/plan/plant-of.ts'
+import { usualDose } from '../../../core/recipe/plan/usual-dose.ts'
 import { signature } from '../../calls/signatures.ts'
 import { defineCommand } from '../../chat/command.ts'
 import { inMore } from '../../chat/depth.ts'
@@ -12,12 +14,14 @@ import type { Data, Reply, Row } from '../../chat/reply.ts'
 import type { Kitchen } from '../../text/messages/kitchen.ts'
 import type { Message } from '../../text/words.ts'
 import { kitchenOf } from '../options/input-units.ts'
+import { missing } from '../plan/plan-wish.ts'
 import { byDepth } from '../reply/first-screen.ts'
 import { graveCautions } from '../reply/grave-cautions.ts'
 import { measuredData, row } from '../reply/outcome-reply.ts'
 import { hazardsOf, isOfLook, memoryNotes } from './botanical-hazards.ts'
 import { plantRows } from './botanical-rows.ts'
 import { planOf } from './plan-of.ts'
+import { doseData, LITRE_ML, pouredOf } from './poured-spirit.ts'
 import { ripeReply } from './ripe.ts'
 
 type Note = Message<'notes'>
@@ -83,11 +87,17 @@ function firstRows({ ceiling, warnAbove, spiritPercent: { min, max } }: Botanica
 
 const FIRST_NOTES: ReadonlySet<string> = new Set(['botanical_corrected', 'botanical_steps'])
 
-function plantReply(found: Found, kitchen?: Kitchen): Omit<Reply, 'kitchen'> {
+function plantReply(found: Found, spirit: readonly DrinkPart[] | undefined, kitchen?: Kitchen): Omit<Reply, 'kitchen'> {
   const { botanical } = found
-  const { id, form, dose, timesDays } = botanical
+  const poured = spirit === undefined ? null : pouredOf(spirit)
+  const { id, form, timesDays } = botanical
+  const dose = usualDose(botanical, poured?.volumeMl ?? LITRE_ML)
   return {
-    headline: { group: 'headlines', key: 'botanical', values: { id, state: form.state, dose, timesDays } },
+    headline: {
+      group: 'headlines',
+      key: 'botanical',
+      values: { id, state: form.state, dose, spirit: poured, timesDays },
+    },
     table: [...firstRows(botanical), ...inMore(plantRows(botanical))],
     sure: [],
     notes: byDepth(plantNotes(found), ({ key }: Note) => FIRST_NOTES.has(key)),
@@ -100,11 +110,17 @@ function plantReply(found: Found, kitchen?: Kitchen): Omit<Reply, 'kitchen'> {
       ),
     ],
     actions: [
-      { label: { group: 'actions', key: 'botanical_plan', values: undefined }, call: planOf(botanical, kitchen) },
+      {
+        label: { group: 'actions', key: 'botanical_plan', values: undefined },
+        call: planOf(botanical, kitchen, spirit),
+      },
     ],
-    data: plantData(botanical),
+    data: { ...plantData(botanical), ...doseData(dose, poured) },
   }
 }
+
+/** A line that runs. */
+const EXAMPLE = '/botanical of:sloes spirit:70 cl gin'
 
 function kindsReply(): Omit<Reply, 'kitchen'> {
   const kinds = [...new Set(catalogue.map(({ kind }) => kind))].map((kind) => ({
@@ -133,10 +149,11 @@ export const botanicalCommand = defineCommand({
   topic: 'planning',
   isOfLineAlone: true,
   run(input, context) {
-    const { of, month } = input
+    const { of, spirit, month } = input
+    if (spirit !== undefined && of === undefined) throw missing('botanical', 'of', EXAMPLE)
     const reply =
       of !== undefined
-        ? plantReply(of.is, context.kitchen)
+        ? plantReply(of.is, spirit?.is, context.kitchen)
         : month !== undefined
           ? ripeReply(month.is, context)
           : kindsReply()

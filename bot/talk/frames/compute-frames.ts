@@ -124,7 +124,10 @@ export const computeFrames: readonly Frame[] = [
     },
     wants: ['how_much', 'per_litre', 'how_long', 'when_take_out', 'tell_me_about', 'suits'],
     ignores: ['volume', 'bare', 'span', 'spirit', 'bottles', 'strength'],
-    slots: [{ option: 'of', takes: 'plant', needed: true }],
+    slots: [
+      { option: 'of', takes: 'plant', needed: true },
+      { option: 'spirit', takes: 'dose_spirit', isAside: true },
+    ],
   },
   {
     command: 'botanical',

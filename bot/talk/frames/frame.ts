@@ -13,6 +13,7 @@ export type SlotKind =
   | 'added_plants'
   | 'spirits'
   | 'spirits_again'
+  | 'dose_spirit'
   | 'at_home'
   | 'had'
   | 'spirit_strength'
@@ -86,6 +87,8 @@ export interface Slot {
   readonly neededWith?: Concept
   /** Not filled where this one was. */
   readonly unless?: string
+  /** What fills it speaks for the frame no more than what it ignores. */
+  readonly isAside?: true
 }
 
 /** What a command is understood by, beside what it takes. A new command is understood by adding its frame. */

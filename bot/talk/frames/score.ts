@@ -52,7 +52,8 @@ export function tryFrame(frame: Frame, sentence: Sentence): FrameTried | null {
   const lacks: string[] = []
   let open: FrameTried['open'] = null
   let assumed = 0
-  for (const { option, takes, needed, neededWith, unless } of frame.slots) {
+  const aside = new Set<Bit>()
+  for (const { option, takes, needed, neededWith, unless, isAside } of frame.slots) {
     const filled = unless !== undefined && unless in options ? null : fills[takes](sentence, frame.command)
     const isFresh = filled !== null && (filled.bits.length === 0 || filled.bits.some((bit) => !used.has(bit)))
     if (filled !== null && filled.choices !== undefined) {
@@ -60,7 +61,7 @@ export function tryFrame(frame: Frame, sentence: Sentence): FrameTried | null {
       for (const bit of filled.bits) used.add(bit)
     } else if (filled !== null && isFresh) {
       options[option] = filled.text
-      for (const bit of filled.bits) used.add(bit)
+      for (const bit of filled.bits) (isAside ? aside : used).add(bit)
       if (filled.bits.length === 0 && filled.isAssumed !== true) assumed++
     } else if (needed === true || (neededWith !== undefined && sentence.has(neededWith))) lacks.push(option)
   }
@@ -111,5 +112,5 @@ export function tryFrame(frame: Frame, sentence: Sentence): FrameTried | null {
     PER_NUMBER_LEFT * unused.length -
     (isOfStrength ? 0 : PER_IGNORED * ignoredAmounts.length) -
     PER_THING_LEFT * things.length
-  return { frame, score, options, used: [...used], lacks, open, unused }
+  return { frame, score, options, used: [...used, ...aside], lacks, open, unused }
 }

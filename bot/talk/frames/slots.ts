@@ -26,7 +26,7 @@ import { newName } from './new-name.ts'
 import { type Fill, isPlant, plant, plants, plantText, type SlotFilled } from './plant-slots.ts'
 import { prices } from './price-slots.ts'
 import { reminderFills } from './reminder-slots.ts'
-import { bottles, liquid, parts, spiritStrength, spirits } from './spirit-slots.ts'
+import { bottles, doseSpirit, liquid, parts, spiritStrength, spirits } from './spirit-slots.ts'
 import { sweetener } from './sweetener-slot.ts'
 import { wishedSweetness } from './wished-sweetness.ts'
 
@@ -120,6 +120,7 @@ export const fills: Readonly<Record<SlotKind, Fill>> = {
     }
   },
   spirits,
+  dose_spirit: doseSpirit,
   spirit_strength: spiritStrength,
   bottles,
   liquid,

@@ -59,6 +59,24 @@ export const spirits: Fill = (sentence) => {
   }
 }
 
+/** `per litre` is what is told anyway. */
+const ONE_LITRE_ML = 1000
+
+/** As it was said: no strength that was not. */
+const asSaid = (liquid: LiquidSaid): string =>
+  spiritText({ ...liquid, word: liquid.word && { ...liquid.word, value: 0 } })
+
+/** That a plant's usual amount is asked for: `how many sloes for a bottle of gin`. */
+export const doseSpirit: Fill = (sentence) => {
+  const poured = liquidsIn(sentence).filter(({ amount }) => amount.kind !== 'mass')
+  if (poured.length === 0) return null
+  const isEach =
+    sentence.has('per_litre') &&
+    poured.every(({ amount, strength, word }) => amount.value === ONE_LITRE_ML && strength === null && word === null)
+  const bits = poured.flatMap(({ amount, strength, word }) => [amount, strength, word].filter((bit) => bit !== null))
+  return isEach ? null : { text: poured.map(asSaid).join(' + '), bits }
+}
+
 export const spiritStrength: Fill = ({ bits }) => {
   const said = bits.find(({ kind, role }) => kind === 'strength' && role === 'have')
   const word = bits.find(({ kind }) => kind === 'spirit')

@@ -57,7 +57,8 @@ export const otherSpirit: Rule = (sentence, last) => {
   const abv = strength?.text ?? (word !== undefined && word.value > 0 ? `${word.value}%` : null)
   if (abv === null) return null
   const name = word === undefined || /alco|spirit|alcol/.test(word.text) ? null : word.text.toLowerCase()
-  if (volume === undefined) return callReading(withOption(last, 'strength', abv))
+  if (volume === undefined)
+    return takes(last.command, 'strength') ? callReading(withOption(last, 'strength', abv)) : null
   return callReading(withOption(last, 'spirit', [volume, name, abv].filter((part) => part !== null).join(' ')))
 }
 

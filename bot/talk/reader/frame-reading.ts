@@ -49,8 +49,7 @@ export function readingOf(best: FrameTried, sentence: Sentence, isTyped = false)
     ({ kind }) => frame.covers?.includes(kind) === true || (isAllAsked && ASKED_WITH.has(kind)),
   )
   // What is known of a plant is the same for any amount of it.
-  const taken =
-    frame.command === 'botanical' ? best.used.filter(({ kind }) => kind === 'plant' || kind === 'date') : best.used
+  const taken = frame.command === 'botanical' ? best.used.filter(({ role }) => role !== 'of_plant') : best.used
   const used = [...taken, ...covered]
   const words = leftOutOf(sentence, used, deedsSaidWith(frame))
   const unsized = COUNT_BOTTLES.has(frame.command) ? unsizedBottles(sentence, used) : []

@@ -13,9 +13,10 @@ const botanicalText = {
   summary: 'How much of a plant, how long, and what can hurt',
   options: {
     of: 'The plant: ginger, zenzero, dried bay. Leave it out for all I know',
+    spirit: 'How much spirit it’s for: 70 cl gin, 1 l 95%',
     month: 'What’s ripe then: October, ottobre, 10 or now',
   },
-  examples: ['/botanical ginger', '/botanical dried sage', '/botanical month:now'],
+  examples: ['/botanical ginger', '/botanical sloes spirit:70 cl gin', '/botanical dried sage', '/botanical month:now'],
 }
 
 /** Help for `/cautions`. */

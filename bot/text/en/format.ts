@@ -191,6 +191,7 @@ const inUnits = (habits: MixedKitchen): Format => {
         isByQuart ? own.round.mass(gPerL * QUART_SHARE) : `${plain(gPerL, maxDecimals)}${NBSP}g`,
       volume: (mlPerL) => own.round.volume(isByQuart ? mlPerL * QUART_SHARE : mlPerL),
       each: isByQuart ? 'quart' : 'litre',
+      litres: isByQuart ? QUART_SHARE : 1,
     },
     glass: {
       volume: (volumeMl) => (isUs ? own.round.volume(volumeMl) : `${plain(volumeMl)}${NBSP}ml`),

@@ -2,8 +2,8 @@ import type { BotanicalKind, Limit } from '../../../core/botanical/botanical.ts'
 import { lineTyped } from '../../calls/write-line.ts'
 import type { Format } from '../format.ts'
 import type { Feature, Part } from '../language.ts'
-import type { BotanicalMessages } from '../messages/plants.ts'
-import { cookName, plantName } from './cook-names.ts'
+import type { BotanicalMessages, DoseSaid } from '../messages/plants.ts'
+import { cookName, piecesText, plantName } from './cook-names.ts'
 import { capital, counted, listed } from './phrases.ts'
 import { planNotes } from './plan.ts'
 import {
@@ -23,6 +23,7 @@ import {
   trusted,
 } from './plant-words.ts'
 import { sweetenerName } from './sweeteners.ts'
+import { asTyped, drinkWord } from './words.ts'
 
 type KindRows = { readonly [Kind in BotanicalKind as `botanical_kind_${Kind}`]: () => string }
 
@@ -117,15 +118,42 @@ const botanicalCells = {
   },
   botanical_wise: ({ limit }, format) => `${perLitre(limit, format)}${trusted(limit.trust)}`,
 } satisfies Part<BotanicalMessages['cells']>
+/** More than these nobody counts, and less than about half a one is weighed. Common practice, no source. */
+const COUNTED = { least: 0.4, most: 60 }
+
+/** `11 lemons`, `2 vanilla pods`, `½ nutmeg`; null of what nobody counts. */
+function countText({ id, dose: { pieces }, spirit }: DoseSaid, format: Format): string | null {
+  if (pieces === null) return null
+  const exact = pieces.count * (spirit === null ? format.dose.litres : 1)
+  const count = exact < 1.75 ? Math.round(exact * 2) / 2 : Math.round(exact)
+  if (exact < COUNTED.least || count > COUNTED.most) return null
+  const text = piecesText({ id, count, unit: pieces.piece, ofZest: pieces.ofZest }, format)
+  return text?.replace(/^0\.5/, '½').replace(/^1\.5/, '1\u00a0½') ?? null
+}
+
+/** `500 g (300 to 700)`, `120 g (50 to 250), the peel of 11 lemons,`. */
+function doseText(said: DoseSaid, format: Format): string {
+  const { dose, spirit } = said
+  const [usual, least, most] = [dose.usualG, dose.leastG, dose.mostG].map((massG) =>
+    spirit === null ? format.dose.mass(massG, massG < 10 ? 2 : 0) : format.round.mass(massG),
+  )
+  const count = countText(said, format)
+  const about = `${usual} (${least?.replace(/\u00a0g$/, '')} to ${most?.replace(/\u00a0g$/, '')})`
+  if (count === null) return about
+  return `${about}, ${dose.pieces?.ofZest === true ? `the peel of ${count}` : count},`
+}
+
 /** What `/botanical` and `/cautions` say. */
 export const botanicalSentences = {
   headlines: {
-    botanical: ({ id, state, dose, timesDays }, format) => {
-      const { minGPerL: min, typicalGPerL: typical, maxGPerL: max } = dose
-      const [least, most, usual] = [min, max, typical].map((gPerL) => format.dose.mass(gPerL, gPerL < 10 ? 2 : 0))
-      const amount = `use about ${usual} (${least?.replace(/\u00a0g$/, '')} to ${most?.replace(/\u00a0g$/, '')}) in a ${format.dose.each} of spirit`
+    botanical: (said, format) => {
+      const { id, state, spirit, timesDays } = said
+      const where =
+        spirit === null
+          ? `a ${format.dose.each} of spirit`
+          : `${asTyped(spirit.amount).replace(/^1\s(?=\p{L}{3})/u, 'a ')} of ${drinkWord(spirit)}`
       const days = spanText(timesDays.usualMin, timesDays.usualMax, format)
-      return `${capital(cookName(id, state))}: ${amount}, for ${days}.`
+      return `${capital(cookName(id, state))}: use about ${doseText(said, format)} in ${where}, for ${days}.`
     },
     botanical_ripe: ({ month, plants, isNow }) => {
       const when = isNow ? `now, in ${monthsText([month])}` : `in ${monthsText([month])}`

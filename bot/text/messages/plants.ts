@@ -4,11 +4,16 @@ import type { ProductFile } from '../../../core/botanical/evidence/product-files
 import type { SteepEvidence } from '../../../core/botanical/evidence/steep-evidence.ts'
 import type { MaterialId } from '../../../core/quantity/materials.ts'
 import type { Measured } from '../../../core/quantity/measured/measured.ts'
+import type { UsualDose } from '../../../core/recipe/plan/usual-dose.ts'
 import type { Plain } from './plain.ts'
 
-export interface DoseSaid extends Pick<Botanical, 'dose' | 'timesDays'> {
+export interface DoseSaid extends Pick<Botanical, 'timesDays'> {
   readonly id: string
   readonly state: PlantState
+  /** For the spirit, or for a litre of it. */
+  readonly dose: UsualDose
+  /** As it was typed, and what its maker called it; null where none was named. */
+  readonly spirit: { readonly amount: string; readonly drink: string | null } | null
 }
 
 export interface BotanicalMessages {

@@ -1,4 +1,5 @@
 import { expect, test } from 'vitest'
+import { lineOf } from '../../../bot/calls/write-line.ts'
 import { catalogue } from '../../../core/botanical/catalogue/catalogue.ts'
 import { hazards } from '../../../core/botanical/evidence/hazards.ts'
 import { askBacks } from '../../../core/botanical/names/ambiguous-names.ts'
@@ -14,7 +15,8 @@ const allRefused = allRefusedNames.map(({ name }) => name)
 
 test('says the amount and the days first, and where each figure stands', async () => {
   expect(await printed('/botanical ginger')).toMatchInlineSnapshot(`
-    "Ginger: use about 150 g (50 to 400) in a litre of spirit, for 14 to 21 days.
+    "Ginger: use about 150 g (50 to 400), 6 thumbs of ginger, in a litre of spirit,
+    for 14 to 21 days.
 
       Spirit       40 to 96 %
       Latin name   Zingiber officinale
@@ -56,6 +58,33 @@ test('every plant has a page, by its short name and its title', () =>
     },
   ))
 
+test('works the dose out for the spirit that was said, in pieces where they are counted', async () => {
+  expect(flat(await printed('/botanical sloes spirit:70 cl gin'))).toContain(
+    'use about 350 g (210 to 490) in 70 cl of gin, for',
+  )
+  expect(flat(await printed('/botanical lemon spirit:1 fifth vodka'))).toContain(
+    'the peel of 9 lemons, in a fifth of vodka',
+  )
+  expect(flat(await printed('/botanical vanilla spirit:250 ml + 250 ml'))).toContain(
+    'about 3 g (1 to 10), 1 vanilla pod, in 250 ml + 250 ml of spirit',
+  )
+  expect(flat(await printed('/botanical vanilla spirit:25 cl'))).toContain(', ½ vanilla pod, in 25 cl')
+  // Nobody counts 250 sloes, nor a tenth of a nutmeg.
+  expect(flat(await printed('/botanical nutmeg'))).not.toContain('nutmeg,')
+  // 800 g at 40 % vol are 0.94805 kg/l, OIML R 22: 844 ml.
+  expect((await json('/botanical cloves spirit:800 g 40%')).data).toMatchObject({ spiritMl: expect.closeTo(843.8, 0) })
+})
+
+test('plans with that spirit', async () => {
+  const { actions } = await reply('/botanical sloes spirit:70 cl gin')
+  expect(actions.map(({ call }) => lineOf(call!))).toEqual(['/plan of:sloe spirit:70 cl gin strength:40%'])
+})
+
+test('asks of what, and how strong, where that is needed', async () => {
+  expect(await printed('/botanical spirit:70 cl')).toContain('What goes in?')
+  expect(await printed('/botanical sloes spirit:700 g')).toContain('How strong is it?')
+})
+
 test('lists everything it knows by kind, each under a name that finds it', async () => {
   const { data, table } = await reply('/botanical')
   const kinds = data.kinds as unknown as readonly { readonly kind: string; readonly ids: readonly string[] }[]
@@ -74,6 +103,8 @@ test('answers a script with the same keys for every plant, null where unknown', 
     form: 'fresh',
     cut: null,
     doseGPerL: { min: 50, typical: 150, max: 400 },
+    spiritMl: 1000,
+    dose: { minG: 50, typicalG: 150, maxG: 400, pieces: 6 },
     timesDays: { tasteFrom: 5, usualMin: 14, usualMax: 21, latest: 30, restMin: 30, restMax: 30 },
     strengthPercent: { min: 40, max: 96 },
     waterFraction: 0.7889,
@@ -151,7 +182,7 @@ test('says what is measured, what is habit, and what a product file asks for', a
 
 test('says where amounts, days and shares are from memory, and in which row of USDA they are to be read', async () => {
   const text = flat(await printed('/botanical apple'))
-  expect(text).toContain('use about 600 g (300 to 1 000) in a litre of spirit, for 14 to 30 days')
+  expect(text).toContain('use about 600 g (300 to 1 000), 3 apples, in a litre of spirit, for 14 to 30 days')
   expect(text).toContain('Water 86 % (from memory, USDA, row 09003)')
   expect(text).toContain('those of a similar plant (from memory)')
   expect(text).not.toMatch(/Usual steep [^A-Z]*common practice/)

@@ -93,7 +93,11 @@ describe.each([
     '/adjust liqueur:1 litro strength:35% sweetness:200 g/L to-strength:28%',
   ],
   // Of a plant.
-  ['how many oranges for 2 litres of 50', '/botanical of:oranges'],
+  ['how many oranges for 2 litres of 50', '/botanical of:oranges spirit:2 litres 50%'],
+  ['bottle of gin, how many sloes do I need', '/botanical of:sloes spirit:700 ml gin'],
+  ['a fifth of vodka, how many lemons?', '/botanical of:lemons spirit:1 fifth vodka'],
+  ['quanti chiodi di garofano in mezzo litro di grappa', '/botanical of:chiodi di garofano spirit:0.5 litro grappa'],
+  ['how much ginger per litre', '/botanical of:ginger'],
   ["does buddha's hand work", "/botanical of:buddha's hand"],
   ['il melograno va bene per fare un liquore?', '/botanical of:melograno'],
 ])('%s', (text, line) => {

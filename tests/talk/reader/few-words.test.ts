@@ -29,7 +29,7 @@ describe('amounts in few words', () => {
     ['quanti limoni per tre litri a 30 gradi', '/plan of:limoni strength:95% bottles:1 x 3 litri to-strength:30%'],
     ['700ml 60%, sugar and water to reach 27', '/syrup infusion:700 ml strength:60% to-strength:27%'],
     ['1,1 l di infuso a 60. sciroppo per arrivare a 28?', '/syrup infusion:1,1 l strength:60% to-strength:28%'],
-    ['how many lemons for a litre of 95', '/botanical of:lemons'],
+    ['how many lemons for a litre of 95', '/botanical of:lemons spirit:1 litre 95%'],
   ])('%s', async (text, read) => {
     expect(await talker().say(text)).toMatchObject({ read, recorded: 0 })
   })
