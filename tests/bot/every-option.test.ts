@@ -69,7 +69,7 @@ const LINES: Readonly<Record<string, readonly string[]>> = {
   ],
   serving: ['pour:40 ml|strength:40%|country:Italy'],
   label: ['strength:30%|sweetness:250 g/L|of:10 lemons|region:EU|sugar:honey'],
-  botanical: ['of:lemon', 'month:October'],
+  botanical: ['of:lemon|spirit:70 cl gin', 'month:October'],
   cautions: ['of:lemon + ginger'],
   settings: ['units:metric|country:Italy|zone:Europe/Rome|freezer:-22 C'],
   reminders: ['place:here|time:9|zone:Europe/Rome|shake:daily|drink:no', 'pause-until:1 May'],

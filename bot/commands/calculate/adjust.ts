@@ -10,16 +10,14 @@ import { signature } from '../../calls/signatures.ts'
 import { ChatError } from '../../chat/chat-error.ts'
 import { defineCommand } from '../../chat/command.ts'
 import { portionOf } from '../options/input-to-portion.ts'
+import { missing } from '../options/missing-option.ts'
 import { adjustJar } from './adjust-jar.ts'
 import { type AdjustInput, adjustReply } from './adjust-reply.ts'
 
-const missing = (option: string): ChatError =>
-  new ChatError('missing_option', 'missing_option', { command: 'adjust', option, example: null }, { option })
-
 /** As its maker said it. */
 function toldLiqueur({ liqueur, strength, sweetness }: AdjustInput): Portion {
-  if (liqueur === undefined) throw missing('liqueur')
-  if (strength === undefined) throw missing('strength')
+  if (liqueur === undefined) throw missing('adjust', 'liqueur')
+  if (strength === undefined) throw missing('adjust', 'strength')
   return portionOf(liqueur.is, strength.is, sweetness?.is ?? null, 'label')
 }
 
@@ -33,7 +31,7 @@ export const adjustCommand = defineCommand({
     if (glass !== undefined) throw new ChatError('missing_option', 'glass_of_jar', {}, { option: 'jar' })
     const { 'to-strength': toStrength, 'to-sweetness': toSweetness, 'spirit-strength': spiritStrength } = input
     const liqueur = toldLiqueur(input)
-    if (!toStrength && !toSweetness) throw missing('to-strength')
+    if (!toStrength && !toSweetness) throw missing('adjust', 'to-strength')
     const now = liquidOf(valuesOf(liqueur))
     const spiritAbv = spiritStrength ? strengthOf(spiritStrength.is, 'label') : null
     const sweetener = input.sugar?.is ?? USUAL_MATERIAL

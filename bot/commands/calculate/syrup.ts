@@ -23,6 +23,7 @@ import { afterNow, jarRef } from '../jar/known/jar-ref.ts'
 import { syrupValues } from '../jar/known/sweeten-options.ts'
 import { amountOf, portionOf, spiritPortions, strengthRead } from '../options/input-to-portion.ts'
 import { isSaidAsTyped, kitchenOf } from '../options/input-units.ts'
+import { missing } from '../options/missing-option.ts'
 import { freezerOf } from '../reply/outcome-reply.ts'
 import { syrupReply } from '../reply/syrup-reply.ts'
 import { expectedReply } from './expected-syrup.ts'
@@ -30,17 +31,14 @@ import { stylesReply } from './styles-reply.ts'
 
 type Input = InputOf<'syrup'>
 
-const missing = (option: string): ChatError =>
-  new ChatError('missing_option', 'missing_option', { command: 'syrup', option, example: null }, { option })
-
 /** The infusion as measured, or as what went into the jar tells it; `known` is null where only its strength is said. */
 function infusionOf({ infusion, strength, of, spirit }: Input) {
-  if (infusion === undefined) throw missing('infusion')
+  if (infusion === undefined) throw missing('syrup', 'infusion')
   if (of === undefined && spirit === undefined && strength !== undefined) {
     return { infusion: portionOf(infusion.is, strength.is, null, 'hydrometer'), known: null }
   }
   if (of === undefined || spirit === undefined) {
-    throw missing(of !== undefined ? 'spirit' : spirit !== undefined ? 'of' : 'strength')
+    throw missing('syrup', of !== undefined ? 'spirit' : spirit !== undefined ? 'of' : 'strength')
   }
   const read = strength === undefined ? null : strengthRead(strength.is)
   const known = readInfusion(of.is, spiritPortions(spirit.is, undefined), amountOf(infusion.is), read)

@@ -2,9 +2,10 @@ import { encodeBatch } from '../../../core/recipe/code/batch-code.ts'
 import { batchOf } from '../../../core/recipe/code/recipe-batch.ts'
 import { plan, planAsIs as planOnce } from '../../../core/recipe/plan/plan.ts'
 import { ChatError } from '../../chat/chat-error.ts'
+import { missing } from '../options/missing-option.ts'
 import { planFromCode } from './plan-from-code.ts'
 import { orMended } from './plan-mended.ts'
-import { type AskedPlan, missing, type Planned, planWish, type Setting } from './plan-wish.ts'
+import { type AskedPlan, type Planned, planWish, type Setting } from './plan-wish.ts'
 import { lineInsteadOfCode, lineWithLess, orWithinLimits } from './within-limits.ts'
 
 /** What a recipe tells already. */

@@ -16,6 +16,7 @@ import type { Kitchen } from '../../text/messages/kitchen.ts'
 import type { PlantLimit } from '../../text/messages/plan.ts'
 import type { Message } from '../../text/words.ts'
 import { spiritsCalled, sweeteningsOf } from '../options/input-to-portion.ts'
+import { missing } from '../options/missing-option.ts'
 import { usualBottleIn } from '../options/usual-bottles.ts'
 
 export type Planned = z.output<z.ZodObject<typeof planShape>>
@@ -41,9 +42,6 @@ export const spiritStrength = (strength: Strength): Measured => {
   const read = abvPercent(strength, 'label')
   return strength.atC === null ? read : { ...read, value: abvPercentAt20(read.value, strength.atC) }
 }
-
-export const missing = (command: string, option: string, example: string | null): ChatError =>
-  new ChatError('missing_option', 'missing_option', { command, option, example }, { option })
 
 /** The bottles to fill; as many of the usual ones as it fills where none were said. */
 export const bottlesOf = (
