@@ -6,12 +6,12 @@ import { kitchenIn } from '../../text/messages/kitchen.ts'
 import { byPath } from '../callable.ts'
 import { isSentence } from '../grammar/find-command.ts'
 import type { Reply } from '../reply.ts'
-import type { CallOutcome, Dispatch } from '../run/call-outcome.ts'
+import type { Dispatch } from '../run/call-outcome.ts'
 import { execute } from '../run/execute.ts'
 import { help } from '../run/help.ts'
 import { moreOf } from '../run/more.ts'
+import { besides, topicOutcome } from './besides.ts'
 import { exampleFor, runningOf } from './examples-tried.ts'
-import { handbookReply } from './handbook-reply.ts'
 import { asked, type Heard, heard } from './heard.ts'
 import { wishedIn } from './in-own-kitchen.ts'
 import { leavingOut, pouredFor, takingSpirit } from './noted.ts'
@@ -31,16 +31,6 @@ const said = (key: 'talk_greeting' | 'talk_thanks' | 'talk_right' | 'talk_let_be
   data: { said: key },
   kitchen: 'metric',
 })
-
-const topicOutcome = (entry: string, more: readonly string[], { language }: Dispatch): CallOutcome => ({
-  ok: true,
-  path: 'handbook',
-  reply: handbookReply(entry, more, language.handbook),
-})
-
-/** What was done, or is asked, and then what is to be said of a danger that was told with it. */
-const besides = ({ beside }: { readonly beside?: string }, done: Heard, dispatch: Dispatch): Heard =>
-  beside === undefined ? done : { ...done, also: [heard(topicOutcome(beside, [], dispatch))] }
 
 async function questionHeard(reading: Extract<TalkReading, { kind: 'question' }>, dispatch: Dispatch): Promise<Heard> {
   const { about, call, choices } = reading

@@ -33,6 +33,13 @@ export function isDrawnOff(said: SaidOfHarm, { from, to }: WordSpan): boolean {
   return OFF.test(after) || (OUT.test(after) && !names(said, ['adult', 'pronoun']))
 }
 
+const WORKED =
+  /(?:^| )(?:bottl|strain|filter|pour|shook|shak|sweeten|rack|siphon|press|squeez|stirr|label|imbottigli|filtrat|filtrand|travas|versat|scoss|agitat)\w* (?:[\w,]+ ){0,6}(?:with|while|as|and|con|mentre) (?:\w+ ){0,3}$/
+
+/** `Bottled with my son holding the jar`: a hand that was lent at work. */
+export const isLent = (said: SaidOfHarm, { from, to }: WordSpan): boolean =>
+  /^(?:holding|took|grabbed|opened) /.test(said.between(from, to)) && WORKED.test(`${said.between(from - 12, from)} `)
+
 const HAVING_SHAKEN = /(?:^| )(?:ho|hai|ha|abbiamo|avete|hanno)(?: (?:gia|anche|appena|ben|sempre|poi|pure))?$/
 
 /** `Agitati tutti i vasi`: shaken, not upset. Italian says both with one word, but is upset (`è agitato`) and has shaken. */

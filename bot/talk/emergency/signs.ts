@@ -46,9 +46,13 @@ export const signsIn = (
 ): readonly WordSpan[] =>
   among.flatMap((name) => signsOf(said, name).filter((span) => isVictim(said, span, kinds) && !isDenied(said, span)))
 
+const TASTED = / (?:jar taste|tasted|tasting|tried some|assaggiat[oaie]|assaggiando) /
+
 /** There is reason to fear: something was swallowed, there is drink about, it came after something, or somebody asks for help. */
 export const isReasonToFear = (said: SaidOfHarm): boolean =>
-  isAlarmed(said) || (['strong', 'swallowed', 'since'] as const).some((name) => said.spans(name).length > 0)
+  isAlarmed(said) ||
+  TASTED.test(said.text) ||
+  (['strong', 'swallowed', 'partaken', 'since'] as const).some((name) => said.spans(name).length > 0)
 
 /** Whether two of them stand apart. */
 export const isApart = (signs: readonly WordSpan[]): boolean =>

@@ -1,4 +1,4 @@
-import { isDrawnOff, isShaken } from './jar-deeds.ts'
+import { isDrawnOff, isLent, isShaken } from './jar-deeds.ts'
 import type { SaidOfHarm, WordClass, WordSpan } from './said.ts'
 import {
   hasSign,
@@ -46,7 +46,7 @@ function isAtTable(said: SaidOfHarm, span: WordSpan, kind: WhoKind | null): bool
   if (isDenied(said, span)) return true
   if (isTroubled(said)) return false
   if (isWished(said, span)) return true
-  if (isDrawnOff(said, span)) return true
+  if (isDrawnOff(said, span) || isLent(said, span)) return true
   const after = { from: span.to, to: span.to }
   const isHarmless = said.near('harmless', after, 0, 6) && !said.near('strong', after, 0, 9)
   const isGrazing =
@@ -79,7 +79,7 @@ const swallowed = (said: SaidOfHarm): readonly WordSpan[] =>
   said.spans('swallowed').filter((span) => !isDenied(said, span) && (isTroubled(said) || !isDrawnOff(said, span)))
 
 export const isPet = (said: SaidOfHarm): boolean =>
-  swallowedBy(said, ['animal'], ['swallowed', 'gotAt', 'raided', 'hadSome']).length > 0 ||
+  swallowedBy(said, ['animal'], ['swallowed', 'gotAt', 'raided', 'hadSome', 'given']).length > 0 ||
   isSupposedOf(said, ['animal']) ||
   isIll(said, ['animal']) ||
   isPoorly(said, ['animal']) ||
@@ -105,7 +105,7 @@ const isShort = (said: SaidOfHarm): boolean => said.text.trim().split(' ').lengt
 
 export const isChild = (said: SaidOfHarm): boolean =>
   swallowedBy(said, CHILDREN, ['swallowed', 'gotAt', 'hadSome']).length > 0 ||
-  swallowedBy(said, ['young'], ['had']).length > 0 ||
+  swallowedBy(said, ['young'], ['had', 'given']).length > 0 ||
   isSupposedOf(said, ['young']) ||
   (names(said, ['young']) && said.spans('alarm').length > 0 && said.spans('strong').length > 0 && isShort(said)) ||
   isIll(said, CHILDREN) ||

@@ -73,6 +73,7 @@ const hadBy = (who: string): RegExp =>
   new RegExp(
     [
       `\\b(?:gives?|giving|gave|offer(?:ing)?|pour(?:ing)?|serv(?:e|ing)|shar(?:e|ing)|feed|treat|let(?:ting)?|what about|how about)\\b.{0,40}\\b(?:${who})`,
+      `\\b(?:tast(?:ed|ing)|tried|trying|drank|drinking|shared?|sampled) (?:[\\p{L}\\d%,]+ ){0,5}with (?:${who})`,
       `\\b(?:safe|ok|okay|fine|all ?right|allowed|legal|bad|good|suitable|harmful|dangerous|too strong|much|${GLASS}|some)(?: \\p{L}+)? (?:for|to) (?:[\\p{L},]+ ){0,4}?(?:${who})`,
       `\\bhow (?:much|many|often)\\b.{0,12}\\b(?:can|may|could|should|is|are)\\b.{0,30}\\b(?:${who})`,
       `\\b(?:can|may|could|should|let|wants?|asks?|asked)\\b[^.!]{0,40}\\b${HAD}[^.!]{0,25}\\b(?:${who})`,
@@ -91,7 +92,7 @@ const avutoDa = (chi: string): RegExp =>
   new RegExp(
     `^(?=.*(?<!\\p{L})(?:${chi})(?!\\p{L}))` +
       '(?=.*(?<!\\p{L})(?:assaggi\\p{L}*|prov(?:are|arlo|arla|arne|i|a|asse)\\b(?! a\\b)|ber(?:e|lo|la|ne|gli)|bev[ae]\\p{L}*|sors[oi]|sorsetto|gocc\\p{L}*|bicchier\\p{L}*|cucchiain\\p{L}*|un po(?! di)|ne vuole|ne vorrebbe|' +
-      'dar(?:e|lo|la|ne|gli|gliene|glielo|le)|do|dia|offr\\p{L}*|far(?:gli|le)|(?:sicur[oa]|va bene|adatt[oa]|pericolos[oa]|innocu[oa]) (?:per|a)|fa(?:nno)? male)(?!\\p{L}))',
+      'dar(?:e|lo|la|ne|gli|gliene|glielo|le)|do|dia|offr\\p{L}*|far(?:gli|le)|(?:sicur[oa]|va bene|adatt[oa]|pericolos[oa]|innocu[oa]) (?:per|a)|fa(?:nno)? male|(?:una|due|tre|bottigli\\p{L}+) (?:e |sono )?(?:per|a) (?:mi[oae]i?|il|i|la|le|un|una))(?!\\p{L}))',
     'u',
   )
 

@@ -36,7 +36,7 @@ const BABY =
 /** What stands on fire or in a machine, and is no syrup. */
 const HOT =
   'microwav(?:e|ed|ing)|microonde|instant ?pot|pressure ?(?:pot|cook|cann)(?:er|ing|ed)?|deep ?fr(?:y|ied|ying|yer)|(?:hot|boiling|hotter) oil|olio (?:bollente|caldo)|friggere|pentola a pressione|sous ?vide|flamb\\w*|blow ?torch|' +
-  '(?:set|setting|light|lighting) (?:\\w+ ){0,3}(?:on fire|alight)|(?:on|over) (?:the |a )?(?:hob|stove|gas|cooker|burner)|(?:sul|al|sopra il) (?:fornello|gas|fuoco)|dare fuoco'
+  '(?:set|setting|light|lighting) (?:\\w+ ){0,3}(?:on fire|alight)|(?:on|over) (?:the |a )?(?:hob|stove|gas|cooker|burner)|(?:sul|al|sopra il) (?:fornello|gas|fuoco)|dare fuoco|(?:in|into|inside) (?:the |a |my )?(?:\\w+ )?(?:oven|slow ?cooker|air ?fryer)|(?:nel|in) forno'
 
 const HEATED =
   '(?:re ?)?(?:boil(?:ing)?(?! water| bath)|heat(?:ing)?(?! (?:matters?|affects?|hurts?|damages?|does|is))|simmer(?:ing)?|cook(?:ing)?(?! (?:with|apples?|pears?|chocolate|oil))|microwav(?:e|ing)|stew(?:ing)?)|warm(?:ing)? (?:it|them|this|the|my|up)|(?:bring|brought|bringing)(?: \\w+){0,4} to (?:a|the) (?:boil|simmer)|' +
@@ -82,7 +82,26 @@ const MACHINE =
   'mow(?:er|ing)?|machines|machinery|(?:fly|pilot)(?:ing)? (?:a|the|my)|sail(?:ing)?|up (?:a|the) ladder|go(?:ing)? (?:for a )?swim(?:ming)?|over the limit|drink driv(?:e|ing)|breathaly\\w+|' +
   'guid(?:are|o|i|ando|atore|iamo|ano)|chi guida|(?:la|in|mia) macchina|(?:in|l) auto|in moto|motorino|monopattino|in bici(?:cletta)?|motosega|macchinari|trattore|muletto|al volante|patente'
 
-const WILD = 'berr(?:y|ies)|roots?|plants?|herbs?|bush|fruits?|bacch[ae]|bacca|radic[ei]|piant[ae]|erb[ae]|frutt[io]'
+const WILD =
+  'lea(?:f|ves)|flowers?|mushrooms?|fogli[ae]|fior[ei]|berr(?:y|ies)|roots?|plants?|herbs?|bush|fruits?|bacch[ae]|bacca|radic[ei]|piant[ae]|erb[ae]|frutt[io]'
+
+/** What leaves some of itself behind in whatever held it. */
+const CHEMICAL =
+  'bleach|detergent|washing up liquid|washing liquid|fabric softener|cleaner|cleaning fluid|paint|varnish|creosote|white spirit|turps|turpentine|petrol|gasoline|diesel|fuel|kerosene|engine oil|motor oil|antifreeze|' +
+  'screen ?wash|weed ?killer|pesticide|insecticide|slug pellet|fertili[sz]er|plant feed|shampoo|chemicals?|acid|ammonia|glue'
+const CHIMICO =
+  'candeggina|varechina|detersivo|ammorbidente|ammoniaca|vernice|pittura|smalto|acquaragia|trementina|benzina|gasolio|olio motore|antigelo|diserbante|pesticida|insetticida|concime|shampoo|acido'
+
+/** Where fire is, and what stands or is poured beside it. */
+const BY_FIRE =
+  '(?:next to|near|beside|by|close to|against|on top of|over|onto|above|in front of) (?:(?:the|a|an|my|our|open|lit|hot|wood|log|gas|naked|little) )*(?:gas|hob|stove|cooker|fire|fireplace|wood ?burner|candles?|heater|barbecue|bbq|bonfire|flame|aga|pilot light)|by candle ?light|with (?:the |some )?candles (?:lit|burning)|' +
+  '(?:vicino|accanto|davanti|sopra|di fianco) (?:al|alla|allo|all|ai|alle|il|la|a una|a un) (?:\\w+ )?(?:stufa|fornello|fornelli|camino|fuoco|caminetto|candel[ae]|fiamma|gas|griglia)|a lume di candela'
+const BY_HEAT =
+  '(?:next to|near|beside|by|against|on top of|on|onto|above|in) (?:(?:the|a|my|our|hot) )*(?:boiler|radiator|furnace|heating pipes?|airing cupboard)|(?:vicino|accanto|sopra|sul) (?:al|alla|il|la|a)? ?(?:caldaia|termosifone|radiatore|calorifero)'
+const STANDS =
+  '(?:mov|shift|stood|stand|put|keep|kept|leav|left|stor|sits|sat|sitting|filter|strain|sweeten|bottl|pour|shook|shak|tast|spost|mess|teng|tenut|lasci|filtr|travas|imbottigli|scoss|agit)\\w*'
+const ONLY_ASKED =
+  /\?|^ ?(?:can|could|should|is|are|may|does|do|will|would|what|how|where|posso|puo|va bene|dove|meglio)\b|\b(?:away from|far from|not|never|dont|lontan[oa]|mai|syrup|sugar|sciroppo|zucchero|jam|steril\w+)\b/
 
 const CHEMIST = '(?:disulfiram|antabuse|antabus|etiltox|metronidazole?o?|flagyl|tinidazole?o?)'
 
@@ -95,6 +114,7 @@ interface Asked {
 }
 
 const words = (text: string): RegExp => new RegExp(`(?<![\\p{L}\\d])(?:${text})(?![\\p{L}\\d])`, 'u')
+// Anchored, so that it is tried once and not from each letter.
 const both = (one: string, other: string): RegExp =>
   new RegExp(`^(?=.*(?<![\\p{L}\\d])(?:${one})(?![\\p{L}\\d]))(?=.*(?<![\\p{L}\\d])(?:${other})(?![\\p{L}\\d]))`, 'u')
 
@@ -165,7 +185,7 @@ const ASKED: readonly Asked[] = [
   {
     entry: 'driving',
     says: words(
-      'drive home|(?:before|after|while|and|then|still|are|am|is|im|without|of) driving|(?:to|can i|can we|could i|may i|and|then|before i|i|we|ill|should i) drive|' +
+      '(?:drive|drove|driven) home|drove (?:back|off|there|after|straight)|(?:ho|abbiamo|ha|sono andat[oa] a) guid\\w+|(?:before|after|while|and|then|still|are|am|is|im|without|of) driving|(?:to|can i|can we|could i|may i|and|then|before i|i|we|ill|should i) drive|' +
         '(?:ride|cycle|cycling|biking)(?: \\w+){0,2} (?:home|back)|chainsaw|operate (?:\\w+ ){0,2}machin\\w+|motosega|behind the wheel|breathaly\\w+|guidare|mi metto al volante|al volante|(?:prima|dopo) (?:di )?guid\\w+',
     ),
     unless:
@@ -186,9 +206,10 @@ const ASKED: readonly Asked[] = [
     entry: 'children',
     says: both(
       'bab(?:y|ys|ies)|infants?|toddlers?|newborns?|teething|dummy|pacifier|neonat[oaie]|lattant[ei]|ciuccio',
-      'brandy|whisk(?:y|ey)|rum|gin|vodka|liqueur|alcohol|spirits?|limoncello|sloe gin|liquore|grappa|alcol|nocino',
+      'brandy|whisk(?:y|ey)|rum|gin|vodka|liqueur|alcohol|spirits?|limoncello|sloe gin|liquore|grappa|alcol|nocino|gums?|cough|colic|gengive|(?:a|one|the) bottle for',
     ),
-    unless: /\bbaby (?:shower|figs?|pears?|pineapples?|carrots?|leaf|bottles?)/,
+    unless:
+      /\b(?:christening|naming day|birthday|battesimo)\b|\bbaby (?:food|shower|figs?|pears?|pineapples?|carrots?|leaf|bottles?)/,
   },
   {
     entry: 'children',
@@ -207,8 +228,10 @@ const ASKED: readonly Asked[] = [
   {
     entry: 'pets',
     says: words(
-      `(?:give|giving|feed|feeding|let|safe for|ok(?:ay)? for|all right for|fine for|bad for|good for|poisonous to|toxic to|throw|hurt|harm|kill|dare|darle|dargli|darne)(?=.{0,50}(?<![\\p{L}])(?:${BEAST})(?!\\p{L}))|` +
+      `(?:give|giving|feed|feeding|let|safe for|ok(?:ay)? for|all right for|fine for|bad for|good for|poisonous to|toxic to|throw|threw|fed|gave|tossed|chucked|hurt|harm|kill|dare|darle|dargli|darne)(?=.{0,50}(?<![\\p{L}])(?:${BEAST})(?!\\p{L}))|` +
         `(?:can|may|could) (?:\\w+ ){0,2}?(?:birds?|squirrels?|animals?) (?:have|eat|drink|lick|try)|(?:${ANIMAL}) (?:wants?|would like|begs?|is begging|likes?|loves?) (?:some|a (?:lick|taste|sip|drop|bit|little))|` +
+        `(?:drop|bit|some|little|sip|splash|spoon\\w*) (?:of (?:\\w+ ){1,3})?(?:in|into|on) (?:the |my |our )?(?:${ANIMAL})s? (?:\\w+ )?(?:milk|food|water|bowl|dish)|` +
+        `(?:goccio|goccia|goccetto|po|sorso) (?:\\w+ ){0,4}(?:del|dello|della|dei|delle|degli) (?:${ANIMAL})|` +
         `(?:${ANIMAL}) (?:\\w+ ){0,2}(?:have|eat|drink|lick|licks|try|tries|taste|mangiare|bere|leccare|(?:likes|loves) (?:\\w+ )?(?:${DRINK}))`,
     ),
     unless: /\b(?:give|feed|keep) .{0,25}(?:away from|out of reach of)|hangover|hair of the dog/,
@@ -235,14 +258,14 @@ const ASKED: readonly Asked[] = [
     entry: 'home_distilling',
     says: words(
       '(?:how|can|could|may|should|do|i|we|to|lets|let us|ill|build|make|try|want|going)(?: \\w+){0,4} (?:re ?)?distil(?:l|ling)?|(?:build|make|buy|run) (?:a|my own|my|an) (?:pot |home |little |small )?still|' +
-        '(?:air ?still|reflux(?: column)?)(?!.*\\b(?:vodka|gin|rum|spirit|whisk(?:y|ey)|\\d+ ?%))|turbo yeast|re ?distil(?:l|led|ling)?(?= (?:the|my|it|this|that|some))|test[ae] (?:e cod[ae]|della distillazione)|distillare|ridistillare|distillator[ei]|distillo|distilliamo|alambicc\\w+',
+        '(?:air ?still|reflux(?: column)?)(?!.*\\b(?:vodka|gin|rum|spirit|whisk(?:y|ey)|\\d+ ?%))|turbo yeast|re ?distil(?:l|led|ling)?(?= (?:the|my|it|this|that|some))|test[ae] (?:e cod[ae]|della distillazione)|distillare|ridistillare|(?:re)?distilled (?:it|them|the \\w+)(?! (?:water|spirit|vodka))|(?:ho|abbiamo|ha) (?:ri)?distillat[oaie]|distillator[ei]|distillo|distilliamo|alambicc\\w+',
     ),
-    unless: /\b(?:distilled|still (?:life|warm|hot|cold|good)|air still (?:there|in))\b/,
+    unless: /\b(?:distilled(?! (?:it|them|the)\b)|still (?:life|warm|hot|cold|good)|air still (?:there|in))\b/,
   },
   {
     entry: 'herb_oil',
     says: words(
-      '(?:garlic|herbs?|chill?i(?:es)?|tomato(?:es)?|basil|rosemary|aglio|erbe|peperoncin[oi]|basilico|rosmarino|pomodor[oi])(?: \\w+){0,3} (?:in|under|sotto|con|nell)(?: \\w+){0,2} ?(?:oil|olio)|' +
+      '(?:garlic|herbs?|chill?i(?:es)?|tomato(?:es)?|basil|rosemary|aglio|erbe|peperoncin[oi]|basilico|rosmarino|pomodor[oi])(?: \\w+){0,3} (?:in|under|and|with|sotto|con|nell|e)(?: \\w+){0,2} ?(?:oil|olio)(?! (?:lamp|paint))|' +
         '(?:garlic|herb|chill?i|basil|rosemary) oil(?! (?:drops?|ml))|(?:aglio|erbe|peperoncin[oi]|basilico|funghi|verdure|melanzane) sott ?olio|olio (?:all?|al|alle) ?(?:aglio|peperoncino|erbe|basilico)',
     ),
   },
@@ -250,7 +273,7 @@ const ASKED: readonly Asked[] = [
   {
     entry: 'selling',
     says: words(
-      '(?:can|may|could|should|want to|like to|going to|legal to|allowed to|permission to|license to|licence to) (?:i |we )?(?:\\w+ )?sell|(?:i|we) sell (?:it|them|my|our|bottles?|some)|(?<!found |read |saw |seen |bought |got |ordered |recipe |found (?:this|it|that|one) |(?:read|saw|got) (?:this|it|that|one) )(?:on (?:the )?(?:internet|web)|online)|' +
+      '(?:can|may|could|should|want to|like to|going to|legal to|allowed to|permission to|license to|licence to) (?:i |we )?(?:\\w+ )?sell|(?:i|we) sell (?:it|one|two)|sold (?:one|two|three|some|\\d+|a bottle|it|them)(?= (?:at|to|on|for|bottles?))|(?:i|we) sell (?:it|them|my|our|bottles?|some)|(?<!found |read |saw |seen |bought |got |ordered |recipe |found (?:this|it|that|one) |(?:read|saw|got) (?:this|it|that|one) )(?:on (?:the )?(?:internet|web)|online)|' +
         'price (?:for|of|per) (?:a|each|one|the) (?:\\w+ )?(?:bottle|glass)(?=.*\\b(?:fair|stall|market)\\b)|(?:posso|possiamo|si puo|vorrei|voglio) vendere|vendere il|vendo (?:il|la|i|le|una)',
     ),
   },
@@ -263,9 +286,16 @@ const ASKED: readonly Asked[] = [
     unless: /\bcrystal clear\b/,
   },
   {
+    entry: 'lead_crystal',
+    says: words(
+      '(?:lead|pewter) (?:\\w+ )?(?:weights?|sinkers?|shot|pipes?|foil)|pes[oi] di piombo|piomb[oi] da pesca|piombin[oi]',
+    ),
+  },
+  {
     entry: 'pans',
     says: words(
-      '(?:galvani[sz]ed|zinc|copper|alumin(?:i)?um|brass|cast iron|iron) (?:\\w+ )?(?:pots?(?! still)|pans?|buckets?|kettles?|bowls?|tubs?|barrels?|jugs?|vats?)|' +
+      '(?:galvani[sz]ed|zinc|copper|brass|rusty) (?:\\w+ )?(?:weights?|nails?|wires?|screws?|mesh|pipes?|bolts?|springs?)|(?:chiod[oi]|fil[oi]|vit[ei]) (?:zincat[oi]|di rame|arrugginit[oi])|' +
+        '(?:galvani[sz]ed|zinc|copper|alumin(?:i)?um|brass|cast iron|iron) (?:\\w+ )?(?:pots?(?! still)|pans?|buckets?|kettles?|bowls?|tubs?|barrels?|jugs?|vats?)|' +
         '(?:pentol[ae]|secchi[oa]?|paiol[oi]|recipient[ei]|tin[oi]|brocc[ah]e?) (?:(?:di|in) (?:rame|alluminio|ottone|ghisa|ferro|zinco)|zincat[oaie])',
     ),
     unless:
@@ -285,6 +315,17 @@ const ASKED: readonly Asked[] = [
     says: words(
       '(?:paint|detergent|chemical|petrol|fuel|bleach|cleaner|motor oil|antifreeze) (?:buckets?|canisters?|drums?|cans?|containers?|jerry ?cans?)|secchi[oa]? (?:della|di|da) (?:vernice|pittura)|tanica',
     ),
+  },
+  {
+    entry: 'reuse_bottles',
+    says: words(
+      `(?:${CHEMICAL}) (?:\\w+ )?(?:bottles?|cans?|tins?|tubs?|drums?|containers?|buckets?|filters?|strainers?|sieves?|funnels?|jars?|jugs?|sprayers?)|` +
+        '(?:bottle|bucket|tub|container|filter|strainer|sieve|funnel|jar)s? (?:from the (?:paint|diy|hardware|chemical) (?:shop|store)|(?:that |which )?(?:once |had |used to )?(?:held|contain|hold|had|have)\\w* (?:\\w+ )?(?:' +
+        CHEMICAL +
+        '))|' +
+        `(?:bottigli[ae]|filtr[oi]|colin[oi]|imbut[oi]|secchi[oa]?|latt[ae]|barattol[oi]|fust[oi]|contenitor[ei]) (?:di |d |da |del |dell |della |per |per la )?(?:${CHIMICO})`,
+    ),
+    unless: /\bnew\b|\bnuov[oaie]\b|\b(?:next to|near|beside|behind|under|among|vicino|accanto)\b/,
   },
   {
     entry: 'egg',
@@ -310,20 +351,21 @@ const ASKED: readonly Asked[] = [
   {
     entry: 'posting',
     says: words(
-      '(?:mail|post|ship|send|sending|posting|spedire|spedisco|mandare) (?:a|an|the|my|some|two|three|una|un|il|la|due|\\d+) (?:\\w+ ){0,3}?(?:bottles?|limoncello|liqueurs?|spirits?|bottigli[ae]|liquore)(?=.*\\b(?:to|a|in|by|per)\\b)|fly(?:ing)? with|(?:hand|hold) luggage|on (?:a|the) plane|in aereo|bagaglio (?:a mano|da stiva)',
+      '(?:mail|post|ship|send|sending|posting|spedire|spedisco|mandare) (?:a|an|the|my|some|two|three|una|un|il|la|due|\\d+) (?:\\w+ ){0,3}?(?:bottles?|limoncello|liqueurs?|spirits?|bottigli[ae]|liquore)(?=.*\\b(?:to|a|in|by|per)\\b)|(?:mailed|shipped|posted) (?:one|two|three|some|it|a bottle|the bottles?)(?=.*\\b(?:to|abroad)\\b)(?!.*\\b(?:recipe|channel|group|code|online)\\b)|fly(?:ing)? with|(?:hand|hold) luggage|on (?:a|the) plane|in aereo|bagaglio (?:a mano|da stiva)',
     ),
   },
   {
     entry: 'foraging',
     says: words(
-      `(?:mystery|unknown|unidentified|strange) (?:\\w+ )?(?:${WILD})|(?:${WILD}) (?:[\\w,]+ ){0,6}(?:no idea what|dont know what|not sure what|che non conosco|non so cosa)|` +
-        `(?<=^|(?:those|some|the|these|red|black|shiny|white|blue|small|found|picked|few|ross[aeo]|ner[aeo]|delle|una|le) )(?:${WILD}) (?:\\w+ ){0,5}(?:by|from|near|along|in|nel|dal|lungo|del) (?:the |a |il |la )?(?:canal|river|hedge|hedgerow|churchyard|cemetery|ditch|roadside|railway|bosco|cimitero|fiume|siepe|fosso)`,
+      `(?:mystery|unknown|unidentified|strange) (?:\\w+ )?(?:${WILD})|(?:${WILD}),? (?:[\\w,]+ ){0,6}(?:no idea what|dont know what|not sure what|che non conosco|non so cosa)|` +
+        `(?<=^|(?:those|some|the|these|red|black|shiny|white|blue|small|found|picked|few|ross[aeo]|ner[aeo]|delle|dei|una|due|tre|le|i) )(?:${WILD}) (?:\\w+ ){0,5}(?:by|from|near|along|in|nel|dal|dalla|nella|lungo|del|della) (?:the |a |il |la )?(?:canal|river|hedge|hedgerow|park|verge|woods?|churchyard|cemetery|ditch|roadside|railway|bosco|parco|cimitero|fiume|siepe|fosso)`,
     ),
   },
   {
     entry: 'heat_spirit',
     says: words(
-      `(?:${HEATED})${TOGETHER}|(?:${HEATED_ONCE})${TOGETHER} (?:still |already |all |in )*(?:in|inside|dentro)(?! (?:the|my) (?:jar|bottle))`,
+      `(?:${HEATED})${TOGETHER}|(?:${HEATED_ONCE})${TOGETHER} (?:still |already |all |in )*(?:in|inside|dentro)(?! (?:the|my) (?:jar|bottle))|` +
+        '(?:far|fatto|faccio|fai|fare|facendo) evaporare (?:(?:un|po|di|d|l|il|lo|tutto) )*(?:alcol|alcool|spirito)|(?:boiled|heated|simmered|cooked|warmed) (?:it all|everything|the lot|them all) together|(?:bollito|scaldato|cotto) tutto insieme',
     ),
     unless:
       /\b(?:cakes?|puddings?|pies?|sauces?|stews?|gravy|chili con|meat|chicken|beef|jam|marmalade|custard|torte?|salsa|carne|marmellata|heat resistant|no heat|without heat\w*|boil\w* water bath)\b/,
@@ -334,15 +376,34 @@ const ASKED: readonly Asked[] = [
       '(?:light|lighting|lit|accend\\w+) (?:(?:the|a|my|la|il|lo|un) )?(?:sambuca|shots?|rum|brandy|absinthe|assenzio|vodka|liqueur|liquore|grappa)(?! (?:up|coloured))',
     ),
   },
+  { entry: 'flame', says: both(BY_FIRE, STANDS), unless: ONLY_ASKED },
+  { entry: 'steep_temperature', says: both(BY_HEAT, STANDS), unless: ONLY_ASKED },
+  {
+    entry: 'cool_syrup',
+    says: both(
+      '(?:boiling|hot|scalding|steaming) (?:sugar )?syrup|syrup (?:(?:was|is|were|still|nearly|almost|as) )*(?:boiling|hot|steaming|scalding)|sciroppo (?:(?:ancora|era|e|molto|ben) )*(?:bollente|caldo|fumante)',
+      '(?:added|poured|sweetened|stirred|went|mixed|tipped|put|aggiunt\\w+|versat\\w+|mess\\w+|dolcificat\\w+)',
+    ),
+    unless: /\b(?:cool\w*|cold|raffredd\w+|fredd\w+)\b|\?/,
+  },
+  {
+    entry: 'flame',
+    says: words(
+      '(?:smoked|had|having|lit) (?:a|my) (?:cigarette|fag|cigar|pipe)(?: \\w+){0,2} (?:next|near|beside|over|by|while)|(?:lit|lighting|set light to|set fire to) (?:a bit|some|a drop|a spoon\\w*|it)(?= (?:to|for|with|up|and|of|just|on)|$|[.,])|' +
+        '(?:pour|threw|thrown|tip|chuck|toss|splash)\\w* (?:\\w+ ){0,5}?(?:on|onto|over|into) (?:the |a |an |my )?(?:bonfire|fire|barbecue|bbq|coals|grill|embers|log burner)|' +
+        '(?:hob|gas|stove|cooker|burner|candles?) (?:was|were|is|are) (?:still )?(?:on|lit|burning)|(?:fornello|gas|stufa) (?:era|e) (?:ancora )?acces[oa]',
+    ),
+    unless: /\b(?:syrup|sugar|sciroppo|zucchero|jam)\b/,
+  },
   {
     entry: 'flame',
     says: both('smok(?:e|ing) (?:while|when|near|next to)|cigarettes?|fum(?:o|are|ando) (?:mentre|vicino)', DRINK),
   },
   {
     entry: 'flame',
-    says: both(HOT, `${DRINK}|it (?:in|before|on)|oranges?|lemons?`),
+    says: both(HOT, `${DRINK}|it (?:in|before|on)|oranges?|lemons?|l ho|lo ho|ho mess\\w+`),
     unless:
-      /\b(?:syrup|sugar|sciroppo|zucchero|steril\w+|wash|dry|roast|toast|boiled off|caramel|honey|miele|jam|marmalade|water bath|cook(?:ed)? with|glue|label|melt)\b/,
+      /\b(?:syrup|sugar|sciroppo|zucchero|steril\w+|wash|dry|roast|toast|boiled off|caramel|honey|miele|jam|marmalade|water bath|cook(?:ed)? with|glue|label|melt|candied|bak(?:e|ed|ing)|cakes?|torta|candit[ei]|essicc\w+|asciug\w+|tostat\w+)\b/,
   },
 ]
 

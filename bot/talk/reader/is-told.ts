@@ -99,7 +99,9 @@ export const isAsked = ({ typed, has }: Sentence): boolean =>
 /** `Posso guidare dopo un limoncello?`: what is asked of the time after something puts nothing off. */
 export function mayBe(command: Path, sentence: Sentence): boolean {
   const { typed, spans, has } = sentence
-  if (command !== 'jar later' || !isAsked(sentence) || has('remind')) return true
+  // `Ho guidato dopo l’assaggio` is over.
+  const isOver = typed.tokens.some(({ text }) => /^(?:ho|abbiamo|ha|hanno)$/.test(text))
+  if (command !== 'jar later' || !(isAsked(sentence) || isOver) || has('remind')) return true
   const isAfterIt = (at: number): boolean =>
     typed.tokens[at]?.text === 'dopo' && (typed.tokens[at + 1]?.kind ?? 'sign') !== 'sign'
   return spans.some(({ concept, from }) => concept === 'put_off' && !isAfterIt(from))

@@ -25,6 +25,7 @@ import {
 import { askedPlainly, isFreezingAsked } from './asked-plainly.ts'
 import { isOfMethanol, isTakenBySomebody } from './danger-asked.ts'
 import { jarTold } from './deed-alone.ts'
+import { deedBefore } from './deed-before.ts'
 import { deedOrPlan } from './deed-or-plan.ts'
 import { deniedReading } from './denied-symptom.ts'
 import { eitherOf } from './either-of.ts'
@@ -41,7 +42,7 @@ import { secondThought } from './second-thought.ts'
 import { dangerTopic, isElsewhere, isOfGarden, smallTalk } from './small-talk.ts'
 import { ofMeantJar } from './spoken-of.ts'
 import { isStillGoodAsked, oddSmell } from './still-good.ts'
-import { type FindSymptom, isGlassInside, symptomReading, symptomTold } from './symptom-reading.ts'
+import { type FindSymptom, isFouled, isGlassInside, symptomReading, symptomTold } from './symptom-reading.ts'
 import { LEAST, tried } from './tried-frames.ts'
 import { withSlips } from './unknown-word.ts'
 import { wholeReading } from './whole-reading.ts'
@@ -81,7 +82,13 @@ function readPlainly(text: string, knows: Knows): TalkReading {
   const reading = partTaken(ofMeantJar(readOnce(sentence, text, knows), sentence, knows.said), sentence)
   if (told !== null) {
     // A deed is not lost over it: it is done, or asked about, and the danger is said too.
-    return isDeedRead(reading) ? hiddenDanger({ ...reading, beside: told }, sentence) : topic({ id: told, others: [] })
+    if (isDeedRead(reading)) return hiddenDanger({ ...reading, beside: told }, sentence)
+    const before = deedBefore(sentence, {
+      isDangerous: (part) => dangerTopic(part) !== null,
+      partOf: (part) => sentenceIn(part, knows),
+      read: (part) => partTaken(ofMeantJar(readOnce(part, part.typed.text, knows), part, knows.said), part),
+    })
+    return before === null ? topic({ id: told, others: [] }) : hiddenDanger({ ...before, beside: told }, sentence)
   }
   if (knows.command !== undefined) return byRules(reading, sentence, text, knows)
   const read = byRules(reading, sentence, text, knows)
@@ -114,6 +121,7 @@ function readFirst(sentence: Sentence, text: string, knows: Knows): TalkReading 
   if (accident !== null)
     return 'entry' in accident ? topic({ id: accident.entry, others: [] }) : symptomReading(sentence, accident.symptom)
   if (isGlassInside(text)) return symptomReading(sentence, 'broken_glass')
+  if (isFouled(text)) return symptomReading(sentence, 'insects')
   if (isFreezingAsked(sentence)) return topic({ id: 'freezes', others: [] })
   const { said } = knows
   const read = (part: string): Sentence => sentenceIn(part, knows)

@@ -59,7 +59,8 @@ const BY_NAME: ReadonlySet<Path> = new Set([...BY_LITTLE, 'jar show', 'jar list'
 
 /** What a reading without a deed is after, against a deed that is likelier. */
 function aimBesideDeed(reading: TalkReading): readonly Aim[] {
-  if (reading.kind === 'symptom') return ['trouble']
+  // What is told outright to be dangerous is said, whatever deed the rest sounds like.
+  if (reading.kind === 'symptom') return HARMFUL.has(reading.id) && reading.options.yes !== undefined ? [] : ['trouble']
   return reading.kind === 'call' && BY_NAME.has(reading.call.command) ? [reading.call.command] : []
 }
 

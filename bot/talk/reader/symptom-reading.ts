@@ -31,17 +31,40 @@ const isMouldSeen = (text: string, isOnFruit: boolean): boolean =>
 const GLASS_INSIDE =
   /\b(?:shards?|splinters?|slivers?|bits?|pieces?|chips?|fragments?|some|broken) (?:of (?:the |a |broken |some )?)?glass\b|\bglass (?:shards?|splinters?|slivers?|bits?|pieces?|chips?|fragments?)\b|\b(?:pezz\p{L}+|schegg\p{L}+|framment\p{L}+|cocci\p{L}*) (?:di |d )?vetro\b|\bvetro rotto\b/u
 
+/** What broke in it. */
+const BROKE_IN =
+  /\b(?:thermometer|hydrometer|alcoholmeter|glass|beaker|light ?bulb) (?:has |had |just )?(?:broke|broken|smashed|shattered|snapped|cracked|burst) (?:off )?(?:in|inside|into) (?:it|the|my|there)\b|\b(?:rott[oa]|spezzat[oa]|infrant[oa]) (?:il |lo |la |un )?(?:termometro|densimetro|alcolometro|bicchiere|lampadina) (?:dentro|nel|nella)\b/u
+
+/** What is no fly: nothing that it fell into is strained. */
+const BEAST_IN =
+  /\b(?:mouse|mice|rats?|voles?|lizards?|geckos?|slugs?|snails?|frogs?|toads?|birds?|topo|topi|topolino|ratto|lucertola|geco|lumac[ah]e?|rana|uccellino|passerotto)(?: (?!shaped|bones|traps?|droppings?|s)\p{L}+){0,4} (?:in|into|inside|dentro|nel|nella|nell)\b/u
+const HAS_FALLEN =
+  /\b(?:fell|fallen|drowned|died|dead|got|climbed|found|theres|floating|cadut\p{L}+|annegat\p{L}+|finit\p{L}+|mort[oaie]|trovat\p{L}+|c e)\b/u
+
+/** What carries germs into it. */
+const FOULED =
+  /\b(?:cat|dog|mouse|rat|bird|gatto|cane|topo) (?:has |have |ha )?(?:peed|pissed|weed|pooed|pooped|crapped|fatto (?:la )?(?:pipi|cacca)|pisciato) (?:\p{L}+ ){0,2}(?:in|into|inside|on|dentro|nel|nella|it)\b|\b(?:sewage|flood ?water|urine|droppings|vomit|sick|saliva|escrementi|cacca|piscio) (?:has |have |had )?(?:got|gone|went|leaked|run|ran|dripped|fell|came|finit\p{L}+|cadut\p{L}+|entrat\p{L}+) (?:\p{L}+ ){0,2}(?:in|into|inside|onto|dentro|nel|nella)\b/u
+
+/** Whether it has to go for what got into it. */
+export function isFouled(text: string): boolean {
+  const plain = plainWords(text)
+  return (
+    (BEAST_IN.test(plain) && HAS_FALLEN.test(plain) && !/\b(?:poison|veleno|trap)\b/.test(plain)) || FOULED.test(plain)
+  )
+}
+
 const WENT_IN =
-  /\b(?:in|into|inside|nel|nella|dentro)\b.*\b(?:dropp\p{L}*|fell|fallen|got|went|found|theres?|see|cadut\p{L}*|finit\p{L}*|trovat\p{L}*)\b|\b(?:dropp\p{L}*|fell|fallen|got|went|found|theres?|see|cadut\p{L}*|finit\p{L}*|trovat\p{L}*)\b.*\b(?:in|into|inside|nel|nella|dentro)\b/u
+  /\b(?:at|on|sul) (?:the )?(?:bottom|fondo)\b|\b(?:in|into|inside|nel|nella|dentro)\b.*\b(?:dropp\p{L}*|fell|fallen|got|went|found|theres?|see|cadut\p{L}*|finit\p{L}*|trovat\p{L}*)\b|\b(?:dropp\p{L}*|fell|fallen|got|went|found|theres?|see|cadut\p{L}*|finit\p{L}*|trovat\p{L}*)\b.*\b(?:in|into|inside|nel|nella|dentro)\b/u
 
 export function isGlassInside(text: string): boolean {
   const plain = plainWords(text)
-  return GLASS_INSIDE.test(plain) && WENT_IN.test(plain)
+  return (GLASS_INSIDE.test(plain) && WENT_IN.test(plain)) || BROKE_IN.test(plain)
 }
 
 /** What the words themselves say of it, so that it is not asked. */
 function signTold({ typed: { text }, has }: Sentence, id: SymptomId, isOnFruit: boolean): Sign | null {
   if (id === 'mould') return isMouldSeen(text, isOnFruit) ? 'growth' : null
+  if (id === 'insects') return isFouled(text) ? 'many' : null
   if (id === 'broken_glass') return isGlassInside(text) ? 'glass' : null
   if (id !== 'solvent' || NOT_SO.test(text)) return null
   if (namesVarnish(text)) return 'varnish'

@@ -53,7 +53,7 @@ export const stopReasons: Readonly<Record<StopId, string>> = {
   cleaner: 'there’s cleaner in it',
   soap: 'there’s soap in it',
   spoiled_fruit: 'the toxins of mould stay in spirit',
-  insects: 'there are too many of them, or it’s too weak for that',
+  insects: 'too much of that got in, or it’s too weak for it',
   vinegar: 'it’s turning to vinegar',
   rotten: 'it smells of rot',
   fizzed_weak: 'it fizzed under 15 % vol',

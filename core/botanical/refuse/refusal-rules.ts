@@ -72,10 +72,12 @@ export const refusalRules: readonly RefusalRule[] = [
   {
     id: 'kernels',
     pattern: words(
-      `(?:${STONE_FRUIT}|${PIP_FRUIT})${FILLER} (?:${PART})(?! (?:of|di|d|removed|out|discarded|taken|tolti)\\b)|` +
+      `(?:${STONE_FRUIT}|${PIP_FRUIT})${FILLER} (?:${PART})(?: (?:(?:all|well|half|first|then|still|also) )*(?:cracked|crushed|smashed|rotti|schiacciati|spaccati|pestati))?(?! (?:of|di|d|removed|out|discarded|taken|tolti)\\b)|` +
         `(?:${PART}|mandorl[ae]) (?:of|from|inside|di|d|del|della|delle|dei|degli|dal|dalle)${FILLER} (?:${STONE_FRUIT}|${PIP_FRUIT})|` +
         '(?<!(?:hazelnut|walnut|almond|pine|cashew|sweet|palm) )kernels?|armellin[ae]|noyaux?|^(?:(?:di|dei|i|con|coi|e|loro|alcuni) )*nocciol(?:in)?[oi]$|' +
-        'almonds?(?: (?:that|which|are|the|very))* bitter(?! oranges?)|mandorl[ae](?: (?:quelle|molto|un|po))* amar[ae]|amygdalin|amigdalina',
+        'almonds?(?: (?:that|which|are|the|very))* bitter(?! oranges?)|mandorl[ae](?: (?:quelle|molto|un|po))* amar[ae]|amygdalin|amigdalina|' +
+        '(?:cracked|crushed|smashed|hammered|ground) (?:(?:open|up|all|some|of|the|its|their|a|few|most) )*(?:stones|pits|pips|kernels)(?! (?:out|off|away|removed)\\b)|' +
+        '(?:rott[oi]|schiacciat[oi]|spaccat[oi]|pestat[oi]) (?:(?:i|gli|tutti|alcuni) )*nocciol[oi]',
     ),
     except: everywhere(
       '(?:aroma|essenza|estratto) (?:di |alla |alle )?mandorl[ae] amar[ae]|' +
@@ -83,7 +85,7 @@ export const refusalRules: readonly RefusalRule[] = [
         '(?:stones?|pits?|pips?|seeds?) (?:removed|out|taken out|discarded)|' +
         // Asked, and a weight of 14 pounds.
         '(?:stones?|pits?) (?:(?:left|stay|go|kept|come|be) )?in or (?:come |be |go )?(?:out|not)|(?:stones?|pits?) out or in|(?:half a|\\d+|two|three|four|five|six) stone of|' +
-        '(?:with|con)(?: (?:the|their|i|il|whole|uncracked))* (?:stones?|pits?|nocciol[oi])(?: (?:in|whole|left in|intact|uncracked|interi))?',
+        '(?:with|con)(?: (?:the|their|i|il|whole|uncracked))* (?:stones?|pits?|nocciol[oi])(?! (?:(?:all|well|half|first|then|still|also) )*(?:cracked|crushed|smashed|broken|split|ground|rotti|schiacciati|spaccati|pestati)\\b)(?: (?:in|whole|left in|intact|uncracked|interi))?',
     ),
   },
   {
@@ -142,7 +144,7 @@ export const refusalRules: readonly RefusalRule[] = [
     id: 'florist_flowers',
     pattern: words(
       'florists?|fiora(?:io|i)|fiorist[ai]|bouquets?|cut (?:flowers?|roses?)|(?:flower|rose) (?:shops?|stalls?|arrangements?)|' +
-        'garden cent(?:re|er)s?|(?:gift|craft|candle|soap) shops?|pot ?pourris?|mazz[oi] di (?:fiori|rose)|fiori recisi|bunch(?:es)? (?:of )?(?:flowers|roses)|(?:flowers?|roses?) bunch(?:es)?|rose recise|' +
+        'garden cent(?:re|er)s?|(?:gift|craft|candle|soap) shops?|pot ?pourris?|mazz[oi] di (?:fiori|rose)|(?:fiori|rose) (?:del|dal) mazzo|fiori recisi|bunch(?:es)? (?:of )?(?:flowers|roses)|(?:flowers?|roses?) bunch(?:es)?|rose recise|' +
         '(?:wedding|funeral|valentines?|supermarket|petrol station) (?:flowers?|roses?)|from a vase|dal vaso',
     ),
   },

@@ -16,6 +16,7 @@ import {
   DOING,
   DONE_WITH,
   doneWith,
+  GOT_IN,
   isDeniedAt,
   MARKS,
   OF_NO_SHOP,
@@ -74,6 +75,11 @@ function undrinkableSaid(words: readonly string[], text: string): RefusedSaid | 
   if (home !== null) {
     const { from, to } = placeOf(home)
     if (!isDeniedAt(words, from)) return refusedSpirit('untaxed', words, from, to, text)
+  }
+  const got = GOT_IN.exec(plain)
+  if (got !== null) {
+    const { from, to } = placeOf(got)
+    return refusedSpirit('solvent', words, from, to, text)
   }
   const alcohol = words.findIndex((word) => ALCOHOL.test(word))
   if (alcohol === -1) return null

@@ -66,7 +66,7 @@ const NAMESAKES = new RegExp(
 const DENIED = new Set(['no', 'not', 'non', 'never', 'without', 'senza', 'isnt', 'instead'])
 
 export const DOING =
-  /\b(?:dry ice|ghiaccio secco|lye water|in (?:the )?lye|put|puts|add|adding|added|and drink|e bere|sweetened|dolcificat[oa]|crush|drop|drops|mix|into|steep|infuse|capful|spoon|spoonful|teaspoon|pinch|sprayed|ripen|schiarirlo|cucchiaio|cucchiaino|metto|mettere|messo|aggiungo|aggiunt[oaie]|versat[oaie]|nel (?:vaso|barattolo)|goccia|gocce|in (?:the |some |my )?(?:vodka|gin|rum|brandy|whisk(?:y|ey)|grappa|tequila|alcohol|alcool|alcol|spirit|jar|it|liqueur|drink)|in (?:his|her|their|someones|somebodys|your) (?:drink|glass|cup|punch)|nel(?: \w+)? bicchiere|per schiarir\w*|in grappa|instead of|al posto d\w+)\b/
+  /\b(?:dry ice|ghiaccio secco|lye water|in (?:the )?lye|put|puts|add|adding|added|and drink|e bere|sweetened|dolcificat[oa]|crush|drop|drops|mix|into|steep|infuse|capful|spoon|spoonful|teaspoon|pinch|sprayed|popped|threw|chucked|tossed|ripen|schiarirlo|cucchiaio|cucchiaino|metto|mettere|messo|aggiungo|aggiunt[oaie]|versat[oaie]|nel (?:vaso|barattolo)|goccia|gocce|in (?:the |some |my )?(?:vodka|gin|rum|brandy|whisk(?:y|ey)|grappa|tequila|alcohol|alcool|alcol|spirit|jar|it|liqueur|drink)|in (?:his|her|their|someones|somebodys|your) (?:drink|glass|cup|punch)|nel(?: \w+)? bicchiere|per schiarir\w*|in grappa|instead of|al posto d\w+)\b/
 
 /** Kinds of those that are plants. */
 export const OF_PLANTS: ReadonlySet<RefusalId> = new Set(['wild_carrot_family', 'florist_flowers'])
@@ -104,7 +104,11 @@ export const MARKS = phrases(
 
 /** A spirit that no shop sold, and what comes off a still first and last. */
 export const OF_NO_SHOP =
-  /\b(?:vodka|grappa|everclear|whisk(?:y|ey)|rum|gin|brandy|acquavite|overproof|spirit)(?: (?!jars?|bottles?|vaso|barattolo|has|is|liqueur|liquore|with|and|con|e)\w+){0,4} (?:no label|without a label|unlabelled|senza etichetta|knock ?off|fatt[ao] in casa|casaling[ao]|di contrabbando|del contadino|(?:dal|del) vicino|(?:from )?(?:a|the) market stall)\b|\b(?:homemade|home made|knock ?off|fake|bootleg|unlabelled|contraband|counterfeit) (?:vodka|grappa|whisk(?:y|ey)|everclear|overproof)\b|\b(?:heads|tails|foreshots|teste?|code) (?:from|of|off|della|dalla) (?:(?:the|my|our) )?(?:still|run|distil\w+)\b/
+  /\b(?:vodka|grappa|everclear|whisk(?:y|ey)|rum|gin|brandy|acquavite|overproof|spirit)(?: (?!jars?|bottles?|vaso|barattolo|has|is|liqueur|liquore|with|and|con|e)\w+){0,4} (?:no label|without a label|unlabelled|senza etichetta|knock ?off|fatt[ao] in casa|casaling[ao]|di contrabbando|del contadino|(?:dal|del) vicino|(?:from )?(?:a|the) market stall)\b|\b(?:homemade|home made|knock ?off|fake|bootleg|unlabelled|contraband|counterfeit) (?:vodka|grappa|whisk(?:y|ey)|everclear|overproof)\b|\b(?:from|of|with|out of|dal|dalla|con la) (?:(?:the|an|a|that|some|old) )*(?:unlabelled|unlabeled|unmarked) (?:\w+ )?(?:bottle|jar|can|jug|demijohn)\b|\b(?:dalla|da una|con una|con la) bottiglia senza etichetta\b|\b(?:heads|tails|foreshots|teste?|code) (?:from|of|off|della|dalla) (?:(?:the|my|our) )?(?:still|run|distil\w+)\b/
+
+/** What nobody drinks, and got into a jar: `some paint dripped in`. */
+export const GOT_IN =
+  /\b(?:paint|varnish|glue|engine oil|motor oil|lubricant|solder|vernice|pittura|colla|lubrificante) (?:has |have |had |just )?(?:dripped|fell|fallen|got|gotten|leaked|spilled|splashed|ran|run|went|dropped|ended up|gocciolat\w+|cadut\w+|finit\w+|colat\w+) (?:\w+ ){0,3}?(?:in|into|inside|dentro|nel|nella)\b|\b(?:gocciolat|cadut|finit|colat|versat)\w* (?:\w+ ){0,3}(?:vernice|pittura|colla|lubrificante) (?:dentro|nel|nella)\b/
 
 /** Where alcohol is put, or stands, and no mark of it: `evaporate the alcohol on the stove`. */
 export const WHERE_IT_STANDS =
@@ -124,11 +128,15 @@ const PLACES = new RegExp(
   'giu',
 )
 
+/** What somebody smokes beside it goes into no jar. */
+const SMOKED =
+  /\b(?:smok(?:ed|ing)|had|having|lit|with)\s+(?:a|my)\s+(?:cigarette|cigar|fag|pipe)\b(?!\s+(?:butts?|ends?|ash|stubs?|tobacco|in(?:to)?\b))/giu
+
 const blank = (found: string): string => ' '.repeat(found.length)
 
 /** A sentence without what only sounds like, tastes of or is called as what is refused. */
 export const withoutLikeness = (text: string): string =>
-  [LIKENESS, IT_IS, NAMESAKES, PLACES].reduce((told, likeness) => told.replace(likeness, blank), text)
+  [LIKENESS, IT_IS, SMOKED, NAMESAKES, PLACES].reduce((told, likeness) => told.replace(likeness, blank), text)
 
 /** Whether the word is denied by one of the two before it. */
 export const isDeniedAt = (words: readonly string[], at: number): boolean =>

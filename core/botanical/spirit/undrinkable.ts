@@ -90,7 +90,7 @@ export const undrinkables: readonly Undrinkable[] = [
   {
     id: 'solvent',
     anywhere:
-      'screenwash, screen wash, windscreen, windshield, washer fluid, window cleaner, glass cleaner, deicer, de icer, antifreeze, antigelo, antigel, anticongelante, anticongelant*, frostschutz, *frostschutz, frostschutz*, ' +
+      'tergicristalli, tergicristallo, lavavetri, liquido refrigerante, battery acid, battery water, car battery, battery fluid, screenwash, screen wash, windscreen, windshield, washer fluid, window cleaner, glass cleaner, deicer, de icer, antifreeze, antigelo, antigel, anticongelante, anticongelant*, frostschutz, *frostschutz, frostschutz*, ' +
       'scheibenreiniger, scheibenwasch*, lave glace, lavavetri, liquido lavavetri, spryskiwac*, стеклоомыва*, стеклоочист*, незамерза*, незамерзайка, nezamerz*, stekloom*, antifriz*, антифриз*, brake fluid, coolant, radiator fluid, radiator liquid, radiator flush, radiator water, radiator stuff, radiatorv*, radiatork*, radiatorf*, ' +
       'spolarvatska, spylervaeske, sprinklervaeske, ruitensproei*, ruitenwisser*, limpiaparabrisas, limpiacristales, limpia cristales, limpa vidros, paint thinner, paint thinners, white spirit, white spirits, mineral spirit, mineral spirits, ' +
       'mineral turpentine, turpentine, turpentin*, turps, terpentin*, terebent*, trementina, aguarras, acquaragia, diluente, diluant, verdunner, naphtha, nafta, solvent, solvents, solvente, solvant, disolvente, losungsmittel, losemittel, rozpuszczalnik*, ' +
@@ -134,7 +134,8 @@ export const undrinkables: readonly Undrinkable[] = [
   },
   {
     id: 'added',
-    anywhere: 'rat poison, ratsak, arsenic, cyanide, strychnine, ghb, rohypnol, date rape drug',
+    anywhere:
+      'ant poison, mouse poison, slug poison, slug pellets, veleno per topi, veleno per formiche, rat poison, ratsak, arsenic, cyanide, strychnine, ghb, rohypnol, date rape drug',
     beside:
       'poison, poisoned, poisonous, veleno, avvelenat*, veneno, vergiftet*, trucizn*, яд, spiked, roofied, laced, drugged, pill, pills, pillole, tablet, tablets, capsule, capsules, tabletten, comprimes, pastillas, таблет*, tincture, tinctures, ' +
       'tintura, tinktur, teinture, tinctura, nalewka lecznicza, настойка лекар*, cannabis, hemp, weed, marijuana, thc, cbd, hash, hashish, opium, laudanum, nicotine, vape, tobacco, morphine, mercury, iodine, iodio, jod, йод*, snake, scorpion, ' +

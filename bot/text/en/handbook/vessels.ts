@@ -167,7 +167,7 @@ export const vessels: HandbookPart<VesselsId> = {
       'wine bottles from the recycling',
       'strip old labels',
     ],
-    text: 'Yes, if they held drink and have a new label over the old one. Never use a soft-drink or water bottle: somebody will drink it by mistake. Labels come off in hot water with washing soda.',
+    text: 'Only if they held drink, with a new label over the old one. What held bleach, paint or fuel never comes clean, so never that, nor a filter or funnel used for it. Never use a soft-drink or water bottle: somebody will drink it by mistake. Labels come off in hot water with washing soda.',
     source: 'habit and common safety advice',
     trust: 'common practice',
     next: null,
