@@ -117,6 +117,9 @@ const days =
     return (isOver ? found > limit : found < limit) ? yes({ key, days: found, limit }) : NO
   }
 
+/** The plants are still in it. */
+export const steeping: FactCondition = ({ isSteeping }) => (isSteeping === null ? open() : holds(isSteeping))
+
 /** Days since the syrup. */
 export const restedUnder = days('rested', ({ restedDays }) => restedDays, false)
 export const steepedDaysOver = days('steeped', ({ steepedDays }) => steepedDays, true)

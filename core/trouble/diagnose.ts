@@ -1,10 +1,12 @@
 import type { TroubleFacts } from './facts.ts'
-import type { Ask, FactCondition, Finding } from './finding.ts'
+import type { Ask, Finding } from './finding.ts'
+import { judged, withStops } from './judge-stops.ts'
+import { afterExplained, isDangerUnlikely, unasked } from './likely-first.ts'
 import type { Cause, KeepId, RemedyKind, StopId, Stops, SymptomRow } from './row.ts'
 import { troubleRows } from './rows.ts'
 import type { Sign } from './signs.ts'
 import { type Stake, stakeOf } from './stake.ts'
-import { firstStops, STOP_ORDER } from './stops.ts'
+import { firstStops } from './stops.ts'
 import type { SymptomId } from './symptoms.ts'
 import { stopOfAllAnswers } from './told-outright.ts'
 
@@ -37,6 +39,8 @@ export interface Diagnosis {
   readonly question: Ask | null
   /** What the question decides: by which answer it has to go. Null where no answer to it alone has it thrown away. */
   readonly stake: Stake | null
+  /** The likeliest cause is said before the question: what is dangerous is among the last that it may be. */
+  readonly isLikelyFirst: boolean
   /** Dangers first, then what its own figures speak for, then the likeliest. */
   readonly causes: readonly OpenCause[]
   /** Why it would have to go, as far as nobody has said that it is not so. */
@@ -68,33 +72,6 @@ const openCauses = ({ causes }: SymptomRow, facts: TroubleFacts): readonly OpenC
     .filter(({ finding }) => finding.is !== 'no')
     .toSorted((one, other) => weightOf(one) - weightOf(other) || one.cause.rank - other.cause.rank)
 
-/** Both where both are said of one reason. */
-const joined = (one: FactCondition | undefined, other: FactCondition): FactCondition =>
-  one === undefined
-    ? other
-    : (facts) => {
-        const [first, second] = [one(facts), other(facts)]
-        if (first.is === 'yes' || second.is === 'no') return first
-        if (second.is === 'yes' || first.is === 'no') return second
-        return { ...first, asks: [...first.asks, ...second.asks] }
-      }
-
-const withStops = (stops: Stops, more: Stops): Stops => ({
-  ...stops,
-  ...Object.fromEntries(Object.entries(more).map(([id, condition]) => [id, joined(stops[id as StopId], condition)])),
-})
-
-interface Judged {
-  readonly id: StopId
-  readonly finding: Finding
-}
-
-const judged = (stops: Stops, facts: TroubleFacts): readonly Judged[] =>
-  STOP_ORDER.flatMap((id) => {
-    const condition = stops[id]
-    return condition === undefined ? [] : [{ id, finding: condition(facts) }]
-  })
-
 /** Its own lines, and those of what a danger that is there leads to. */
 const ownStops = (row: SymptomRow, causes: readonly OpenCause[]): Stops =>
   causes
@@ -117,9 +94,11 @@ function judge(symptom: SymptomId, known: TroubleFacts, said: TroubleFacts['sign
   const thrown = stops.find(({ finding }) => finding.is === 'yes')
   const asked = new Set<StopId>([...(Object.keys(own) as StopId[]), ...(row.asks ?? [])])
   const open = stops.filter(({ finding }) => finding.is === 'maybe')
+  const unneeded = unasked(causes)
+  const asksOf = ({ finding }: { readonly finding: Finding }) => finding.asks.filter((each) => !unneeded.has(each))
   const question =
-    open.find(({ id, finding }) => asked.has(id) && finding.asks.length > 0)?.finding.asks[0] ??
-    causes.find(({ cause, finding }) => cause.isDangerous && finding.asks.length > 0)?.finding.asks[0] ??
+    open.filter(({ id }) => asked.has(id)).flatMap(asksOf)[0] ??
+    causes.filter(({ cause }) => cause.isDangerous).flatMap(asksOf)[0] ??
     null
   const because = thrown?.id
   const stopWith = (more: Partial<TroubleFacts>): StopId | null => stopOf(row, own, { ...facts, ...more })
@@ -130,7 +109,8 @@ function judge(symptom: SymptomId, known: TroubleFacts, said: TroubleFacts['sign
     verdict,
     question: verdict.kind === 'throw_away' || verdict.kind === 'emergency' ? null : question,
     stake: question === null ? null : stakeOf(question, (more) => stopWith(more) !== null, facts),
-    causes,
+    isLikelyFirst: verdict.kind === 'ask' && isDangerUnlikely(causes),
+    causes: afterExplained(causes),
     unless: open.map(({ id }) => id).filter((id) => !UNTOLD.includes(id)),
     anyway: row.anyway ?? [],
   }
@@ -149,7 +129,13 @@ export function diagnose(symptom: SymptomId, known: TroubleFacts, said: TroubleF
   const ask = (signs: TroubleFacts['signs']) => judge(symptom, known, signs).diagnosis
   const because = stopOfAllAnswers(diagnosis, diagnosis.facts.signs, ask, stopWith)
   if (because === null || diagnosis.verdict.kind !== 'ask') return diagnosis
-  return { ...diagnosis, verdict: throwAway(diagnosis.facts, because), question: null, stake: null }
+  return {
+    ...diagnosis,
+    verdict: throwAway(diagnosis.facts, because),
+    question: null,
+    stake: null,
+    isLikelyFirst: false,
+  }
 }
 
 const GRAVITY: readonly TroubleVerdict['kind'][] = ['emergency', 'throw_away', 'hold', 'ask', 'cannot_tell', 'keep']

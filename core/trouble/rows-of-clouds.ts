@@ -10,6 +10,7 @@ import {
   oddlySweetened,
   restedUnder,
   steepedOver,
+  steeping,
   stronger,
   sweeter,
   weaker,
@@ -32,12 +33,13 @@ export const cloudRows = {
     causes: {
       oil: cause(1, oilComesOut, 'pc', ['clouding', 'cooley', 'treatise']),
       pectin: cause(2, likely(plants('pectin')), 'p', ['pectin_test', 'pectin_wine'], { remedies: ['filter'] }),
-      hot_syrup: cause(3, all(maybe, canHaveSyrup), 'cm', ['practice', 'memory']),
-      hard_water: cause(4, not(likely(plants('oily'))), 'p', ['calcium', 'glass22', 'warwicker'], {
+      plant_bits: cause(3, all(steeping, strong), 'c', ['practice'], { remedies: ['filter'] }),
+      hot_syrup: cause(4, all(maybe, canHaveSyrup), 'cm', ['practice', 'memory']),
+      hard_water: cause(5, not(likely(plants('oily'))), 'p', ['calcium', 'glass22', 'warwicker'], {
         remedies: ['filter'],
       }),
-      yeast: danger(5, mayFerment, 'dm', ['keeping', 'memory'], { leadsTo: 'cloudy_later', remedies: ['stronger'] }),
-      wrong_spirit: danger(6, notBought, 'm', ['memory'], { leadsTo: 'wrong_spirit' }),
+      yeast: danger(6, mayFerment, 'dm', ['keeping', 'memory'], { leadsTo: 'cloudy_later', remedies: ['stronger'] }),
+      wrong_spirit: danger(7, notBought, 'm', ['memory'], { leadsTo: 'wrong_spirit' }),
     },
   },
   cloudy_in_cold: {

@@ -42,7 +42,7 @@ function begunIn({ outcome }: Heard): string | null {
 function isWarning({ outcome }: Heard): boolean {
   if (!outcome.ok || !('reply' in outcome)) return false
   const { headline, data } = outcome.reply
-  if (headline.key === 'trouble_ask') return headline.values.stake !== null
+  if (headline.key === 'trouble_ask' || headline.key === 'trouble_likely') return headline.values.stake !== null
   return WARNED.has(headline.key) || (outcome.path === 'handbook' && data.entry === 'heat_spirit')
 }
 

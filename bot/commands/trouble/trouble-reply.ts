@@ -2,23 +2,22 @@ import { shown } from '../../../core/quantity/read/tokens.ts'
 import type { Diagnosis, OpenCause } from '../../../core/trouble/diagnose.ts'
 import { isSymptomName } from '../../../core/trouble/find-symptom.ts'
 import type { SolvedRemedy } from '../../../core/trouble/remedy.ts'
-import { isBadSign, isSign } from '../../../core/trouble/signs.ts'
 import type { SymptomId } from '../../../core/trouble/symptoms.ts'
-import { type Deep, inMore } from '../../chat/depth.ts'
+import { inMore } from '../../chat/depth.ts'
 import type { Action, Data, Reply } from '../../chat/reply.ts'
 import type { Message } from '../../text/words.ts'
 import { dangerCautions } from '../jar/known/jar-dangers.ts'
 import { jarBrief } from '../jar/known/jar-data.ts'
 import { kitchenOfJar } from '../jar/known/jar-kitchen.ts'
 import { note } from '../reply/outcome-reply.ts'
+import { causeNotes, deeper, isLikelyFirst, otherNote, type Said } from './cause-notes.ts'
 import { ifDrunkCautions } from './if-drunk.ts'
 import { type Asking, remediesFor, troubleActions } from './trouble-actions.ts'
 
-type Said = Message<'notes'> & Deep
-
 const MOST_IN_MORE = 6
 
-function headlineOf({ symptom, verdict, question, stake, causes }: Diagnosis, isTaste: boolean): Reply['headline'] {
+function headlineOf(diagnosis: Diagnosis, first: OpenCause | null, isTaste: boolean): Reply['headline'] {
+  const { symptom, verdict, question, stake, causes } = diagnosis
   switch (verdict.kind) {
     case 'emergency':
     case 'cannot_tell':
@@ -34,8 +33,11 @@ function headlineOf({ symptom, verdict, question, stake, causes }: Diagnosis, is
       const values = { symptom, cause: worst.id, whys: worst.finding.whys }
       return { group: 'headlines', key: 'trouble_hold_for', values }
     }
-    case 'ask':
-      return { group: 'headlines', key: 'trouble_ask', values: { question: question!, stake } }
+    case 'ask': {
+      const asked = { question: question!, stake }
+      if (!isLikelyFirst(diagnosis, first)) return { group: 'headlines', key: 'trouble_ask', values: asked }
+      return { group: 'headlines', key: 'trouble_likely', values: { symptom, cause: first.id, ...asked } }
+    }
     case 'keep':
       return { group: 'headlines', key: 'trouble_keep', values: { because: verdict.because } }
   }
@@ -49,29 +51,15 @@ const takes = ({ adjustment, spiritPercent }: SolvedRemedy, isPerLitre: boolean)
   return { group: 'notes', key: 'trouble_takes', values }
 }
 
-const otherNote = (
-  { id, finding }: OpenCause,
-  { symptom }: Diagnosis,
-  key: 'trouble_other' | 'trouble_rule_out' = 'trouble_other',
-): Message<'notes'> => ({
-  group: 'notes',
-  key,
-  values: { symptom, cause: id, whys: finding.whys },
-})
-
-/** What is said of a cause one question deeper. */
-function deeper(open: OpenCause, diagnosis: Diagnosis, isFirst: boolean): readonly Said[] {
-  const { trust, sources } = open.cause
-  const values = { symptom: diagnosis.symptom, cause: open.id, trust, sources }
-  const known: Message<'notes'> = { group: 'notes', key: 'trouble_known', values }
-  return inMore(isFirst ? [known] : [otherNote(open, diagnosis), known])
-}
-
 /** Where it must not be drunk yet, the danger; else the likeliest of the harmless, or what the open question does not settle. */
 const toldFirst = ({ causes, verdict, question }: Diagnosis): OpenCause | null =>
   (verdict.kind === 'hold' ? causes[0] : causes.find(({ cause }) => !cause.isDangerous)) ??
   causes.find(({ finding }) => verdict.kind !== 'ask' || question === null || !finding.asks.includes(question)) ??
   null
+
+/** What stands before what is told first, because it may hurt. */
+const dangersBefore = (first: OpenCause | null, causes: Diagnosis['causes']): readonly OpenCause[] =>
+  causes.slice(0, first === null ? causes.length : causes.indexOf(first)).filter(({ cause }) => cause.isDangerous)
 
 const causeData = ({ id, cause, finding }: OpenCause): Data => ({
   id,
@@ -95,40 +83,6 @@ export const troubleData = (
 
 /** Whether anything is known by which one jar differs from another. */
 const isUnknown = ({ facts }: Asking): boolean => facts.abvPercent === null && facts.plants === null
-
-/** By which answer to the open question the likeliest cause holds. */
-const afterOf = ({ verdict, question }: Diagnosis): 'nothing' | 'yes' | 'no' => {
-  if (verdict.kind !== 'ask' || question === null || !isSign(question)) return 'nothing'
-  return isBadSign(question) ? 'no' : 'yes'
-}
-
-/** The cause, what to do and, where there is room beside amounts and dangers, how it is told. */
-function causeNotes(first: OpenCause, diagnosis: Diagnosis, isLong: boolean): readonly Said[] {
-  const { symptom, verdict, causes } = diagnosis
-  const said = { symptom, cause: first.id }
-  const values = { ...said, whys: first.finding.whys, after: afterOf(diagnosis) }
-  const cause: Said = { group: 'notes', key: 'trouble_cause', values }
-  const tell: Said = { group: 'notes', key: 'trouble_tell', values: said }
-  const todo: Said = { group: 'notes', key: 'trouble_todo', values: said }
-  switch (verdict.kind) {
-    case 'throw_away':
-      return inMore([cause, tell])
-    case 'ask': {
-      // What is at stake takes the room of what speaks for the cause.
-      const { whys } = values
-      if (diagnosis.stake === null || whys.length === 0) return [cause, ...inMore([tell]), todo]
-      const bare: Said = { group: 'notes', key: 'trouble_cause', values: { ...values, whys: [] } }
-      const spoken: Said = { group: 'notes', key: 'trouble_whys', values: { whys } }
-      return [bare, ...inMore([spoken, tell]), todo]
-    }
-    case 'hold':
-      if (verdict.because === 'danger') return [...inMore([tell]), todo]
-      return isLong ? inMore([cause, tell, todo]) : [cause, ...inMore([tell]), todo]
-    default:
-      if (isLong) return [cause, ...inMore([tell, todo])]
-      return causes.length > 1 ? [cause, tell, todo] : [cause, ...inMore([tell]), todo]
-  }
-}
 
 /** How more words than a name were read. */
 const readAs = ({ input }: Asking): readonly Message<'notes'>[] => {
@@ -161,12 +115,12 @@ export function troubleReply(diagnosis: Diagnosis, asking: Asking, jars: readonl
   const solved = remedies.solved.map((each) => takes(each, remedies.isPerLitre))
   const others = causes.filter((each) => each !== first).slice(0, MOST_IN_MORE)
   // A danger that no question rules out is told before whatever is harmless.
-  const toldBefore = verdict.kind === 'keep' ? others.filter((each) => each.cause.isDangerous) : []
+  const toldBefore = verdict.kind === 'keep' ? dangersBefore(first, causes) : []
   const { held } = asking
   const dangers = held === null ? [] : dangerCautions([held.story])
   const isLong = solved.length > 0 || dangers.length > 0 || toldBefore.length > 0
   return {
-    headline: headlineOf(diagnosis, remedies.actions.length > 0),
+    headline: headlineOf(diagnosis, first, remedies.actions.length > 0),
     table: [],
     sure: [],
     notes: [

@@ -3,7 +3,7 @@ import { dayFromIso, daysBetween, type IsoDay, isoTime } from '../../../core/qua
 import type { Format } from '../format.ts'
 import type { AskedTask, ComingTasks, TaskMoment, TaskSaid } from '../messages/jar-tasks.ts'
 import { hasHave, isAre } from './jar-verbs.ts'
-import { daysWords, dayWords, firstNames, listed, onDay, shortDayWords } from './phrases.ts'
+import { capital, daysWords, dayWords, firstNames, listed, onDay, shortDayWords } from './phrases.ts'
 
 /** What to do, and that it was done; without a jar. */
 export const dutyVerbs: Readonly<Record<DutyKind, { readonly todo: string; readonly done: string }>> = {
@@ -130,29 +130,43 @@ function whenText({ state, byDay, sinceDay, atMinutes }: TaskSaid, today: IsoDay
   return byDay === null || byDay === today ? 'today' : `by ${dayWords(byDay, today, format)}`
 }
 
+interface NextContext {
+  readonly today: IsoDay
+  readonly format: Format
+  /** Null where it is known already which jar is meant. */
+  readonly name: string | null
+}
+
 /** Too cold, it tastes of little. Common practice, no source. */
 export const OUT_OF_FREEZER = 'Take it out of the freezer 5 minutes before.'
 
 function readyText(
   { state, sinceDay, isTooStrong, isFrozen = false }: TaskSaid,
-  today: IsoDay,
-  format: Format,
+  { today, format, name }: NextContext,
 ): string {
-  if (state === 'coming') return `Ready to drink from ${dayWords(sinceDay, today, format)}.`
-  return isTooStrong === true
-    ? 'It has rested. Dilute it before you drink it.'
-    : `It’s ready to drink.${isFrozen ? ` ${OUT_OF_FREEZER}` : ''}`
+  if (state === 'coming') {
+    const ready = `ready to drink from ${dayWords(sinceDay, today, format)}.`
+    return name === null ? capital(ready) : `${name} ${isAre(name)} ${ready}`
+  }
+  if (isTooStrong === true) {
+    return `${name === null ? 'It has' : `${name} ${hasHave(name)}`} rested. Dilute it before you drink it.`
+  }
+  return `${name === null ? 'It’s' : `${name} ${isAre(name)}`} ready to drink.${isFrozen ? ` ${OUT_OF_FREEZER}` : ''}`
 }
 
-/** `Next: taste and shake it today, strain it by 1 October.`, `Ready to drink from 20 October.` */
-export function nextText(all: readonly TaskSaid[], today: IsoDay, format: Format): string {
+/**
+ * `Next: taste and shake it today, strain it by 1 October.`, `Ready to drink from 20 October.`; with the jar’s name
+ * `Next for lemon: …`, `lemon is ready to drink.`
+ */
+export function nextText(all: readonly TaskSaid[], today: IsoDay, format: Format, name: string | null = null): string {
   const ready = all.find(({ kind }) => kind === 'ready')
   const tasks = all.filter(({ kind }) => kind !== 'ready')
-  const said = ready === undefined ? [] : [readyText(ready, today, format)]
   const moments = [...new Set(tasks.map((task) => whenText(task, today, format)))]
   const parts = moments.map((moment) => {
     const kinds = tasks.filter((task) => whenText(task, today, format) === moment).map(({ kind }) => kind)
     return `${listed(kinds.map((kind) => (kind === 'add' ? 'add the rest' : dutyVerbs[kind].todo)))} ${kinds.every((kind) => kind === 'add') ? '' : 'it '}${moment}`
   })
-  return [...(parts.length === 0 ? [] : [`Next: ${parts.join(', ')}.`]), ...said].join(' ')
+  const next = parts.length === 0 ? [] : [`Next${name === null ? '' : ` for ${name}`}: ${parts.join(', ')}.`]
+  const named = parts.length === 0 ? name : null
+  return [...next, ...(ready === undefined ? [] : [readyText(ready, { today, format, name: named })])].join(' ')
 }

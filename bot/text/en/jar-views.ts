@@ -14,6 +14,7 @@ import type {
   CompareMessages,
   InTheirUnits,
   JarProgress,
+  JarStanding,
   JobSaid,
   ListMessages,
   NotebookBatch,
@@ -25,7 +26,7 @@ import type {
 import { dangerWords } from './jar-danger.ts'
 import { entryNumber, entryText } from './jar-entries.ts'
 import { drinkText } from './jar-recorded.ts'
-import { askedText, comingText, dutyVerbs, tasksText } from './jar-tasks.ts'
+import { askedText, comingText, dutyVerbs, nextText, tasksText } from './jar-tasks.ts'
 import { isAre, wasWere } from './jar-verbs.ts'
 import {
   capital,
@@ -151,17 +152,31 @@ const sources = { measured: 'measured', computed: 'worked out from what you meas
 
 const sourced = (text: string, { source }: Sourced): string => `${text}, ${sources[source]}`
 
+/** `day 12 of 30: 2.5 l at 30 %`. */
+function standingText(values: JarStanding, format: Format): string {
+  const { stage, day, ofDays, became } = values
+  const isLate = ofDays !== null && day > ofDays && stage !== 'ready'
+  const days = isLate ? `day ${day}, due by day ${ofDays}` : dayOfText(values)
+  return became === null ? days : `${days}: ${drinkText(became, format)}`
+}
+
 /** What `/jar show` says. */
 export const showSentences = {
   headlines: {
     jar_shown: (values, format) => {
-      const { name, stage, became } = values
+      const { name, stage } = values
       if (stage === 'emptied') return `${name} ${isAre(name)} empty.`
       if (stage === 'discarded') return `${name} ${wasWere(name)} thrown away.`
-      const now = became === null ? '' : `: ${drinkText(became, format)}`
-      const isLate = values.ofDays !== null && values.day > values.ofDays && stage !== 'ready'
-      const days = isLate ? `day ${values.day}, due by day ${values.ofDays}` : dayOfText(values)
-      return `${name} ${isAre(name)} ${stage}, ${days}${now}.`
+      return `${name} ${isAre(name)} ${stage}, ${standingText(values, format)}.`
+    },
+    jar_stands: (values, format) => {
+      const standing = standingText(values, format)
+      if (values.stage === 'ready') return `${capital(standing)}.`
+      return `${isAre(values.name) === 'is' ? 'It’s' : 'They’re'} ${values.stage}, ${standing}.`
+    },
+    jar_next_of: ({ name, tasks, ready, today }, format) => {
+      const next = nextText(tasks, today, format, name)
+      return ready === null ? next : `${next} Ready about ${dayWords(ready, today, format)}.`
     },
     jar_ready_by: ({ name, by, told, today }, format) => {
       const day = (iso: typeof by): string => dayWords(iso, today, format)
@@ -178,7 +193,6 @@ export const showSentences = {
           return `I can’t say whether ${name} will be ready by ${day(by)}: I don’t know its days.`
       }
     },
-    jar_ready_about: ({ day, today }, format) => `Ready about ${dayWords(day, today, format)}.`,
   },
 
   rows: {

@@ -27,6 +27,11 @@ export const cloudTexts = {
       'White specks or patches after hours or weeks, with clear drink around them.',
       'Pour it off the specks. Use water low in minerals next time.',
     ),
+    plant_bits: told(
+      'fine bits and juice of the plant',
+      'They sink when it stands still.',
+      'Harmless. Strain it through a fine cloth when it’s time.',
+    ),
     yeast: told(
       'yeast or bacteria, which live in a weak jar',
       'It clouded days later. It smells sour, or of bread or vinegar.',

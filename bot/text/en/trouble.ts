@@ -155,6 +155,11 @@ export const troubleSentences = {
       const asked = uncapital(questions[question])
       return stake === null ? `First: ${asked}` : `Don’t taste it yet: ${asked} ${stakeText(stake)}, throw it away.`
     },
+    trouble_likely: ({ question, stake, ...said }) => {
+      const asked = uncapital(questions[question])
+      const lost = stake === null ? '' : ` ${stakeText(stake)}, throw it away.`
+      return `Most likely: ${textOf(said).cause}. But ${asked}${lost}`
+    },
     trouble_keep: ({ because }) =>
       because === null ? 'Keep it: nothing here says throw it away.' : `Keep it: ${keepReasons[because]}.`,
     trouble_cannot_tell: ({ isTaste }) =>

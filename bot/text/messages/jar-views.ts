@@ -123,17 +123,26 @@ export interface ListMessages {
   }
 }
 
+export interface JarStanding extends JarProgress {
+  readonly name: string
+  /** What is in it, once it was strained; null before, and where nothing is. */
+  readonly became: BecameSaid | null
+}
+
 export interface ShowMessages {
   headlines: {
-    jar_shown: JarProgress & {
+    jar_shown: JarStanding
+    /** The same under a line that names it. */
+    jar_stands: JarStanding
+    /** What comes next; `ready`: the day of the first glass, where it is known and not what comes next. */
+    jar_next_of: {
       readonly name: string
-      /** What is in it, once it was strained; null before, and where nothing is. */
-      readonly became: BecameSaid | null
+      readonly tasks: readonly TaskSaid[]
+      readonly ready: IsoDay | null
+      readonly today: IsoDay
     }
     /** Whether it can be drunk by a day. */
     jar_ready_by: { readonly name: string; readonly by: IsoDay; readonly told: ReadyBy; readonly today: IsoDay }
-    /** `day`: of the first glass, as far as it is known. */
-    jar_ready_about: { readonly day: IsoDay; readonly today: IsoDay }
   }
   rows: Plain<
     | 'jar_holds'

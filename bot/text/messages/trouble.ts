@@ -40,6 +40,8 @@ export interface TroubleMessages {
     trouble_hold: { readonly because: 'over_ceiling' | 'fizz' | 'weak' }
     trouble_hold_for: CauseSaid & { readonly whys: readonly Why[] }
     trouble_ask: { readonly question: Ask; readonly stake: Stake | null }
+    /** The likeliest cause, and what has to be answered all the same. */
+    trouble_likely: CauseSaid & { readonly question: Ask; readonly stake: Stake | null }
     trouble_keep: { readonly because: KeepId | null }
   }
   notes: Plain<'trouble_how_to_throw_away' | 'trouble_more_known'> & {

@@ -40,7 +40,7 @@ describe('/jar show', () => {
   it('tells the stage, what is in it with its ±, the story and what comes next', async () => {
     const desk = await deskWith({ jars: [lemon] }, { width: 200 })
     const text = await desk.textOf('/jar show lemon')
-    expect(text).toMatch(/^lemon is strained, day 51: /)
+    expect(text).toMatch(/^Next for lemon: sweeten it now\.\nIt’s strained, day 51: /)
     expect(text).toMatch(/Volume +930 ml ± \d ml, measured/)
     expect(text).toMatch(/Strength +85\.?\d? % vol ± 0\.\d % vol, measured/)
     expect(text).toMatch(/Planned +30 % vol, 250 g\/L/)
@@ -53,6 +53,25 @@ describe('/jar show', () => {
       '11 · 12 Nov  tasted, 4 of 5',
       'Undone  1 entry',
     ])
+  })
+
+  it('says in its first line what to do, when, and when it will be ready', async () => {
+    const desk = jarDesk('2026-11-02')
+    const firstLine = async (): Promise<string> => (await desk.textOf('/jar show sloe')).split('\n')[0]!
+    await desk.ask('/jar start sloe of:500 g sloes spirit:700 ml gin 40%')
+    expect(await firstLine()).toMatch(/^Next for sloe: taste it on 17 December\. Ready about 1 June 2027\.$/)
+    desk.at('2027-01-20')
+    expect(await firstLine()).toMatch(
+      /^Next for sloe: strain it by 2 March, taste and shake it today\. Ready about 1 June/,
+    )
+    await desk.ask('/jar strain sloe measured:800 ml')
+    await desk.ask('/jar sweeten sloe sugar:150 g')
+    await desk.ask('/jar bottle sloe bottles:1 x 700 ml')
+    expect(await firstLine()).toMatch(/^sloe is ready to drink from \d/)
+    desk.at('2027-12-01')
+    expect(await firstLine()).toBe('sloe is ready to drink.')
+    await desk.ask('/jar empty sloe')
+    expect(await firstLine()).toBe('sloe is empty.')
   })
 
   it('tells a corrected entry as it stands now, its day and its amounts, and what it was', async () => {

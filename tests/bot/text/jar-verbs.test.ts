@@ -29,6 +29,6 @@ describe('the verb of a jar', () => {
     const desk = jarDesk('2026-10-01')
     expect(await desk.textOf('/jar start of:500 g sloes spirit:700 ml 40%')).toContain('named it sloes')
     expect(await desk.textOf('/jar shake sloes')).toMatch(/^sloes are shaken\./)
-    expect(await desk.textOf('/jar show sloes')).toMatch(/^sloes are steeping,/)
+    expect(await desk.textOf('/jar show sloes')).toMatch(/\nThey’re steeping,/)
   })
 })

@@ -67,3 +67,36 @@ it('takes what smells of nail varnish for no harmless thing unless its strength 
   expect(await testDesk().firstOf('it smells of nail varnish')).not.toMatch(/Nothing’s wrong|not dangerous/)
   expect(await testDesk().firstOf('/trouble smells of acetone strength:70% yes:varnish')).toContain('strong alcohol')
 })
+
+const told = async (lines: readonly string[]): Promise<string> => {
+  const desk = testDesk({ width: 400 })
+  let text = ''
+  for (const line of lines) text = await desk.firstOf(line)
+  return text.replace(/^read as .*\n+/, '')
+}
+
+const BARE = '/jar start of:10 lemons spirit:1 l 95% name:lemon'
+const SWEETENED = ['/jar strain lemon measured:900 ml', '/jar sweeten lemon sugar:500 g water:1.5 l']
+
+// What clouds, tastes bitter or leaves dregs is hardly ever the spirit; the rank of each cause is that of `core/trouble`.
+it.each([
+  [
+    'the lemon is cloudy',
+    /^Most likely: fine bits and juice of the plant\. But was its spirit bought .*\? If not, throw/,
+  ],
+  [
+    'the lemon tastes bitter',
+    /^Most likely: pith, seeds or whole slices\. But was its spirit bought .*\? If not, throw/,
+  ],
+  ['there is sediment in the lemon', /^Most likely: fine plant matter .*\. But is the glass chipped .*\? If so, throw/],
+])('says first what is likely, and asks in the same breath: %s', async (line, first) => {
+  expect(await told([BARE, line])).toMatch(first)
+})
+
+it('asks about no label where the drink’s own figures tell what clouds it, and still names it', async () => {
+  const cloudy = await told([BARE, ...SWEETENED, 'the lemon is cloudy'])
+  expect(cloudy).toMatch(/^Keep it: that cloud is oil/)
+  expect(cloudy).not.toMatch(/Rule this out|\?/)
+  expect(cloudy).toContain('But throw it away if it has unlabelled spirit')
+  expect(await told([BARE, ...SWEETENED, 'the lemon smells of paint thinner'])).toMatch(/^Throw it away: it smells/)
+})

@@ -1,4 +1,5 @@
 import { isFinished, type JarView, type ShownTask, tasksNow } from '../../../../core/jar/tasks/jar-view.ts'
+import type { IsoDay } from '../../../../core/quantity/time/calendar-day.ts'
 import { call } from '../../../calls/call.ts'
 import type { Context } from '../../../chat/command.ts'
 import type { Action, Row } from '../../../chat/reply.ts'
@@ -22,6 +23,14 @@ export function nextSaid(view: JarView, context: Context): readonly Message<'hea
   const tasks = nextOf(view)
   if (tasks.length === 0) return []
   return [{ group: 'headlines', key: 'jar_next_is', values: { tasks, today: todayOf(context) } }]
+}
+
+/** The same of a jar that is named, and when it will be ready; null where nothing comes next. */
+export function nextNamed(view: JarView, ready: IsoDay | null, context: Context): Message<'headlines'> | null {
+  const tasks = nextOf(view)
+  if (tasks.length === 0) return null
+  const values = { name: view.story.name, tasks, ready, today: todayOf(context) }
+  return { group: 'headlines', key: 'jar_next_of', values }
 }
 
 /** The same in a table, where the first screen has no room for it. */

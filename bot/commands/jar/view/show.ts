@@ -14,6 +14,7 @@ import { quoted } from '../../../calls/write-line.ts'
 import { type Context, defineCommand } from '../../../chat/command.ts'
 import { inMore } from '../../../chat/depth.ts'
 import type { Reply, Row } from '../../../chat/reply.ts'
+import type { JarStanding } from '../../../text/messages/jar-views.ts'
 import type { Message } from '../../../text/words.ts'
 import { row } from '../../reply/outcome-reply.ts'
 import { fillNotes, fillsData } from '../known/fill-notes.ts'
@@ -25,7 +26,7 @@ import { kitchenOfJar } from '../known/jar-kitchen.ts'
 import { jarNamed } from '../known/jar-named.ts'
 import { notedCautions } from '../known/noted-cautions.ts'
 import { todayOf } from '../known/view-of.ts'
-import { nextActions, nextSaid } from '../step/next-said.ts'
+import { nextActions, nextNamed, nextSaid } from '../step/next-said.ts'
 import { readyLater } from './ready-later.ts'
 import { storyRows } from './story-rows.ts'
 
@@ -69,21 +70,21 @@ function toldRows(rows: readonly Row[]): readonly Row[] {
   return [...rows.slice(0, 1), ...inMore(rows.slice(1, last)), ...rows.slice(last)]
 }
 
-/** When it is ready, where that is known and not what comes next. */
-function readySaid(view: JarView, today: IsoDay): readonly Message<'headlines'>[] {
-  const day = readyLater(view, today)
-  return day === null ? [] : [{ group: 'headlines', key: 'jar_ready_about', values: { day, today } }]
-}
-
-/** Whether it will be ready by a day, before anything else, and how it stands. */
-function answered(shown: Message<'headlines'>, view: JarView<Jar>, by: IsoDay | null, context: Context) {
+/** The first line tells what to do and when, or first whether it will be ready by a day; how it stands comes after that. */
+function answered(shown: JarStanding, view: JarView<Jar>, by: IsoDay | null, context: Context) {
   const { story, dangers } = view
   const today = todayOf(context)
-  const next = nextSaid(view, context)
-  const isHeld = dangers.length > 0 || isFinished(view)
-  if (by === null || isHeld) return { headline: shown, under: [...next, ...readySaid(view, today)] }
-  const values = { name: story.name, by, told: readyBy(story, by, today), today }
-  return { headline: { group: 'headlines', key: 'jar_ready_by', values } as const, under: [shown, ...next] }
+  const standing = { group: 'headlines', key: 'jar_shown', values: shown } as const
+  if (by !== null && dangers.length === 0 && !isFinished(view)) {
+    const values = { name: story.name, by, told: readyBy(story, by, today), today }
+    return {
+      headline: { group: 'headlines', key: 'jar_ready_by', values } as const,
+      under: [...nextSaid(view, context), standing],
+    }
+  }
+  const next = nextNamed(view, readyLater(view, today), context)
+  if (next === null) return { headline: standing, under: [] }
+  return { headline: next, under: [{ group: 'headlines', key: 'jar_stands', values: shown } as const] }
 }
 
 /** What a jar was, is and asks for: its story; one question deeper its numbers. */
@@ -100,10 +101,13 @@ function jarReply(view: JarView<Jar>, by: IsoDay | null, context: Context): Repl
   const mending = dangerActions(view, context)
   const noted = notedCautions(story)
   const values = { name: story.name, stage, day, ofDays, became }
-  const { headline, under } = answered({ group: 'headlines', key: 'jar_shown', values }, view, by, context)
+  const isNoted = noted.length > 0
+  const { headline, under } = isNoted
+    ? { headline: { group: 'headlines', key: 'jar_shown', values } as const, under: [] }
+    : answered(values, view, by, context)
   return {
     headline,
-    under: noted.length > 0 ? [] : under,
+    under,
     table: [
       holds!,
       ...inMore([...numbers, ...ratingRow]),
@@ -120,7 +124,7 @@ function jarReply(view: JarView<Jar>, by: IsoDay | null, context: Context): Repl
       ...neatCautions(story),
       ...honeyTold(story, jar.cautioned),
     ],
-    actions: mending.length > 0 || noted.length > 0 ? mending : nextActions(view, context),
+    actions: mending.length > 0 || isNoted ? mending : nextActions(view, context),
     data: { ...jarData(view), fills: fillsData(story) },
     kitchen: kitchenOfJar({}, story),
   }
