@@ -1,7 +1,7 @@
 import type { Invocation } from '../../calls/invocation.ts'
 import { lineOf } from '../../calls/write-line.ts'
 import type { CallRead, TalkReading } from '../../talk/frames/reading.ts'
-import { whoAt } from '../../talk/memory/remembered.ts'
+import { NOTHING_SAID, whoAt } from '../../talk/memory/remembered.ts'
 import { kitchenIn } from '../../text/messages/kitchen.ts'
 import { byPath } from '../callable.ts'
 import { isSentence } from '../grammar/find-command.ts'
@@ -15,6 +15,7 @@ import { exampleFor, runningOf } from './examples-tried.ts'
 import { asked, type Heard, heard } from './heard.ts'
 import { wishedIn } from './in-own-kitchen.ts'
 import { leavingOut, pouredFor, takingSpirit } from './noted.ts'
+import { changeSaid } from './taste-changed.ts'
 import { whatFits } from './what-fits.ts'
 import { whatItCanDo } from './what-it-can-do.ts'
 
@@ -136,7 +137,8 @@ export async function answered(line: string, reading: TalkReading, dispatch: Dis
   switch (reading.kind) {
     case 'call': {
       const call = await wishedIn(reading.call, line, dispatch)
-      const ran = await execute(invocation(call), dispatch)
+      const before = dispatch.talk?.of(whoAt(dispatch.userId, place), dispatch.nowMs) ?? NOTHING_SAID
+      const ran = changeSaid(await execute(invocation(call), dispatch), call, before)
       const outcome = leavingOut(pouredFor(takingSpirit(ran, reading.spiritTaken), reading.poured), reading.leftOut)
       const { kitchen } = reading
       const inKitchen =

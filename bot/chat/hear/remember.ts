@@ -8,6 +8,7 @@ import { atDepth } from '../depth.ts'
 import type { Reply } from '../reply.ts'
 import type { CallOutcome, Dispatch } from '../run/call-outcome.ts'
 import type { HelpPage } from '../run/help-page.ts'
+import { DRINKS, drinkIn } from './drink-in.ts'
 import type { Understood } from './heard.ts'
 
 const isPath = (path: string): path is Path => Object.hasOwn(signatures, path)
@@ -44,15 +45,6 @@ const WORKED_OUT = /^(?:plan|again|syrup)$/
 /** The last recipe that was worked out, until another is. */
 const workedBy = (call: CallRead, offered: readonly CallRead[], before: WorkedOut | null): WorkedOut | null =>
   WORKED_OUT.test(call.command) ? { call, offered } : before
-
-/** How strong the drink comes out that was worked out. */
-function abvOf({ path, ...outcome }: CallOutcome | HelpPage): number | null {
-  if (!('reply' in outcome) || path === null || !DRINKS.test(path)) return null
-  const { abvPercent } = outcome.reply.data
-  return typeof abvPercent === 'number' ? abvPercent : null
-}
-
-const DRINKS = /^(?:plan|again|syrup|adjust|mix|dilute|blend)$/
 
 const MOST_KEPT = 20
 
@@ -152,7 +144,7 @@ export function remember({ heard, reading }: Understood, dispatch: Dispatch, pla
       planned: plannedBy(outcome, before.planned, isStep(call)),
       trail: DRINKS.test(call.command) ? trailWith(before.trail, call) : before.trail,
       lists: listsWith(before.lists, call, offered),
-      abvPercent: abvOf(outcome) ?? (isStep(call) ? null : before.abvPercent),
+      drink: drinkIn(outcome) ?? (isStep(call) ? null : before.drink),
     }
     // What was taken back is no more to be taken back.
     if (call.command === 'jar undo') talk.keep(who, { ...now, step: null, answersSince }, nowMs)

@@ -5,6 +5,7 @@ import { type MaterialId, materialOf, USUAL_MATERIAL } from '../../../core/quant
 import type { Mass, Ratio, Strength, Volume } from '../../../core/quantity/quantities.ts'
 import { percentVol } from '../../../core/quantity/write/made-amounts.ts'
 import { fillBottles } from '../../../core/recipe/plan/fill-bottles.ts'
+import { plannedFill } from '../../../core/recipe/plan/planned-fill.ts'
 import { liquidOf, type Portion } from '../../../core/recipe/portion.ts'
 import { valuesOf } from '../../../core/recipe/propagate.ts'
 import { isSyrup, type Syrup } from '../../../core/recipe/solve/syrup.ts'
@@ -132,12 +133,13 @@ export function syrupCautions(
 }
 
 /** What a headline says of a syrup. */
-function syrupSaid(whole: Syrup, freezerC: number, kitchen: Kitchen) {
+function syrupSaid(whole: Syrup, freezerC: number, { kitchen, held }: Pick<Typed, 'kitchen' | 'held'>) {
   const syrup = withoutTrace(whole)
   const usual = [{ count: null, volumeMl: usualBottleIn(kitchen) }]
   return {
     ...made(syrup.outcome, freezerC),
     bottles: fillBottles(syrup.outcome.volumeMl.value, usual).bottles,
+    short: held === null ? null : plannedFill(syrup.outcome.volumeMl.value, held.story.started.bottles),
     filler: syrup.filler,
     sweetener: syrup.sweetener,
     sugarG: syrup.sugarG,
@@ -169,7 +171,7 @@ export const infusionTyped = ({ infusion, isAsTyped }: Typed): string | undefine
 export function syrupReply(input: Typed, infusion: Portion, whole: Syrup, freezerC: number): Reply {
   const syrup = withoutTrace(whole)
   const { outcome, waterG, sweetener, sugarG, syrupG } = syrup
-  const said = { ...syrupSaid(syrup, freezerC, input.kitchen), typed: infusionTyped(input) }
+  const said = { ...syrupSaid(syrup, freezerC, input), typed: infusionTyped(input) }
   return {
     headline: { group: 'headlines', key: 'syrup', values: said },
     under: [{ group: 'headlines', key: 'makes', values: said }],

@@ -19,11 +19,17 @@ export const withOption = ({ command, options }: CallRead, option: string, text:
 const read = (text: string | undefined, value: (text: string) => number): number | null =>
   text === undefined ? null : unlessRefused(() => value(text))
 
-/** Less or more sweet than the last time; `slightly` goes half as far. */
-export function sweetened(call: CallRead, isSweeter: boolean, isSlight: boolean): CallRead {
+/** Less or more sweet than the last time, by what was typed or as it was worked out; `slightly` goes half as far. */
+export function sweetened(
+  call: CallRead,
+  isSweeter: boolean,
+  isSlight: boolean,
+  workedGPerL: number | null = null,
+): CallRead {
   const now =
     read(call.options['to-sweetness'], (text) => parseSweetness(text).sugarGPerL) ??
     read(call.options.sweetness, (text) => parseSweetness(text).sugarGPerL) ??
+    workedGPerL ??
     USUAL.sugarGPerL
   const next = nextSweetness(now, isSweeter)
   const gPerL = isSlight ? Math.round((now + next) / 20) * 10 : next

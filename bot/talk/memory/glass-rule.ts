@@ -42,10 +42,10 @@ function pouredMl({ bits, typed, has }: Sentence): number {
 }
 
 /** `two glasses of that: how much alcohol`: of what was worked out last, where it is known how strong it comes out. */
-export const glassesOf: Rule = (sentence, last, { abvPercent }) => {
+export const glassesOf: Rule = (sentence, last, { drink }) => {
   const isOfOther = sentence.bits.some(({ kind }) => kind === 'plant' || kind === 'jar' || kind === 'strength')
   if (isOfOther || !isAsked(sentence)) return null
-  const known = abvPercent === null ? undefined : `${Math.round(abvPercent)}%`
+  const known = drink === null ? undefined : `${Math.round(drink.abvPercent)}%`
   const strength =
     last.options['to-strength'] ?? (last.command === 'serving' ? last.options.strength : undefined) ?? known
   if (strength === undefined) return null

@@ -22,10 +22,16 @@ export interface Remembered {
   readonly trail: readonly CallRead[]
   /** The lists of what to buy for what was worked out in this talk, the latest last; one for each batch. */
   readonly lists: readonly ListOffered[]
-  /** How strong the drink is that was worked out last, % vol; null where none was. */
-  readonly abvPercent: number | null
+  /** What the drink comes to that was worked out last; null where none was. */
+  readonly drink: DrinkSaid | null
   /** What else a sentence told or asked of a jar that is asked for: answered once it is known. */
   readonly later: readonly string[]
+}
+
+/** How strong a drink is, % vol, and how sweet, g/L. */
+export interface DrinkSaid {
+  readonly abvPercent: number
+  readonly sugarGPerL: number
 }
 
 /** A batch, and the list that its answer offered. */
@@ -54,7 +60,7 @@ export const NOTHING_SAID: Remembered = {
   worked: null,
   trail: [],
   lists: [],
-  abvPercent: null,
+  drink: null,
   later: [],
 }
 

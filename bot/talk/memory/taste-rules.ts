@@ -5,7 +5,7 @@ import type { Concept } from '../lexicon/lexicon.ts'
 import { scaled, strengthened, sweetened, takes, withOption } from './change-call.ts'
 import { callReading, changedOf, isAmountBit, type Rule, setTo, WORKED_OUT } from './rule.ts'
 
-export const tasteChanged: Rule = (sentence, last) => {
+export const tasteChanged: Rule = (sentence, last, { drink }) => {
   const { has } = sentence
   const call = changedOf(last)
   const isSlight = has('slightly')
@@ -19,7 +19,8 @@ export const tasteChanged: Rule = (sentence, last) => {
   const says = (...concepts: readonly Concept[]): boolean => isWorkedOut && has(...concepts)
   const [isSweeter, isDrier] = [has('sweeter') || says('too_dry'), has('drier') || says('too_sweet')]
   const [isStronger, isWeaker] = [has('stronger') || says('too_weak'), has('weaker') || says('too_strong')]
-  if (takes(call.command, 'to-sweetness') && (isDrier || isSweeter)) changed = sweetened(call, isSweeter, isSlight)
+  if (takes(call.command, 'to-sweetness') && (isDrier || isSweeter))
+    changed = sweetened(call, isSweeter, isSlight, drink?.sugarGPerL)
   if (takes(call.command, 'to-strength') && (isStronger || isWeaker))
     changed = strengthened(changed ?? call, isStronger, isSlight)
   if (changed === null) return null

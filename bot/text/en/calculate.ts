@@ -8,6 +8,7 @@ import type { Format } from '../format.ts'
 import type { Feature, Part, Written } from '../language.ts'
 import type { CalculateMessages, MadeDrink, SyrupSaid } from '../messages/calculate.ts'
 import { articleOf, capital, countWord, listed, plural } from './phrases.ts'
+import { plannedFillText } from './planned-bottles.ts'
 import { fillerName, sweetenerName, sweetenerText } from './sweeteners.ts'
 import { asTyped, bottlesFilled, bottlesText, fromFreezer, inFreezer, wishedStrength } from './words.ts'
 
@@ -23,9 +24,12 @@ export const aboutSweetener = ({ value, plusMinus }: Measured, material: Materia
   sweetenerText(digits(value, plusMinus).roundedValue, material, format)
 
 /** `2.51 l at 30 %, 250 g/L: five 500 ml bottles`. */
-const madeText = ({ volumeMl, abvPercent, sugarGPerL, bottles = [] }: MadeDrink, format: Format): string => {
+const madeText = (
+  { volumeMl, abvPercent, sugarGPerL, bottles = [], short = null }: MadeDrink,
+  format: Format,
+): string => {
   const sweet = sugarGPerL.value >= 1 ? `, ${format.round.sweet(sugarGPerL.value)}` : ''
-  const filled = bottlesFilled(bottles, format)
+  const filled = short === null ? bottlesFilled(bottles, format) : plannedFillText(short, format)
   return `${aboutVolume(volumeMl, format)} at ${format.round.strength(abvPercent)}${sweet}${filled === '' ? '' : `: ${filled}`}`
 }
 

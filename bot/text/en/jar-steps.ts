@@ -26,6 +26,7 @@ import {
   plural,
   shortDayWords,
 } from './phrases.ts'
+import { bottlesMade } from './planned-bottles.ts'
 import { fillerName, sweetenerText } from './sweeteners.ts'
 import {
   daysText,
@@ -196,18 +197,6 @@ const startDaysText = ({ days, later, today }: StartDays, format: Format): strin
   return ['Shake it every day or two.', ...adds, ...(both === '' ? [] : [`${capital(both)}.`])].join(' ')
 }
 
-/** From this part of a bottle on there is some over. */
-const A_BIT = 0.1
-
-/** `five 500 ml bottles and a bit`. */
-const fillsText = (volumeMl: number, bottleMl: number, format: Format): string => {
-  const count = Math.floor(volumeMl / bottleMl)
-  const size = vesselText(bottleMl, format)
-  if (count === 0) return `not quite one ${size} bottle`
-  const over = volumeMl / bottleMl - count > A_BIT ? ' and a bit' : ''
-  return `${countWord(count)} ${size} ${plural(count, 'bottle')}${over}`
-}
-
 const stirText = (
   { sugarG, waterMl, sweetener, filler, isSyrup }: StepMessages['headlines']['jar_stir_in'],
   format: Format,
@@ -234,8 +223,8 @@ const stepHeadlines = {
   jar_recorded: recordedText,
   jar_next_is: ({ tasks, today }, format) => nextText(tasks, today, format),
   jar_stir_in: stirText,
-  jar_makes: ({ bottleMl, ...made }, format) =>
-    `Makes ${drinkText(made, format)}: ${fillsText(made.volumeMl.value, bottleMl, format)}.`,
+  jar_makes: ({ bottleMl, short, ...made }, format) =>
+    `Makes ${drinkText(made, format)}: ${bottlesMade(made.volumeMl.value, bottleMl, short, format)}.`,
   second_left: ({ share }, format) =>
     `Expect less: about ${format.plain(Math.max(1, Math.round(100 * share.value)), 0)} % of what the last steep drew is still in them.`,
   jar_in_freezer: ({ state }) => {
@@ -423,6 +412,7 @@ export const stepSentences = {
   },
   actions: {
     jar_sweeten: () => 'Sweetened as planned',
+    jar_make_up: ({ planned }) => `To fill all ${countWord(planned)}, first add`,
     jar_all_in: () => 'It all went in at once',
     jar_show: () => 'See the jar',
     jar_syrup: () => 'Work out a syrup',

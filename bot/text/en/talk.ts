@@ -2,6 +2,7 @@ import { symptoms } from '../../../core/trouble/symptoms.ts'
 import type { Path } from '../../calls/signatures.ts'
 import type { Feature, Written } from '../language.ts'
 import type { TalkMessages, TalkProblems } from '../messages/talk.ts'
+import { drinkChanged } from './changed-drink.ts'
 import { handbook } from './handbook/index.ts'
 import { bound, listed } from './phrases.ts'
 
@@ -97,6 +98,7 @@ export const talkSentences = {
     talk_right: () => 'Right. For what comes next, ask “what’s next?”',
     talk_thanks: () => 'You’re welcome.',
     talk_let_be: () => 'All right, I’ll leave it.',
+    drink_changed: ({ was, now }, format) => drinkChanged(was, now, format),
     handbook_entry: ({ entry }) => bound(handbook[entry].text),
   },
   sure: {

@@ -1,6 +1,7 @@
 import type { FreezerState } from '../../../core/liquid/freezer.ts'
 import type { MaterialId } from '../../../core/quantity/materials.ts'
 import type { Measured } from '../../../core/quantity/measured/measured.ts'
+import type { PlannedFill } from '../../../core/recipe/plan/planned-fill.ts'
 import type { Call } from '../../calls/call.ts'
 import type { BottlesSaid } from './ingredients.ts'
 import type { Plain } from './plain.ts'
@@ -20,6 +21,8 @@ export interface MadeDrink {
   readonly isFreezerAsked?: boolean
   /** Usual bottles that it fills, where it is a drink to be bottled. */
   readonly bottles?: readonly BottlesSaid[]
+  /** Of those that were planned, where it falls short of them. */
+  readonly short?: PlannedFill | null
 }
 
 export interface SyrupSaid extends MadeDrink {

@@ -11,6 +11,7 @@ import type { MaterialId } from '../../../core/quantity/materials.ts'
 import type { Measured } from '../../../core/quantity/measured/measured.ts'
 import type { IsoDay } from '../../../core/quantity/time/calendar-day.ts'
 import type { BatchDays } from '../../../core/recipe/batch.ts'
+import type { PlannedFill } from '../../../core/recipe/plan/planned-fill.ts'
 import type { Targets } from '../../../core/recipe/targets.ts'
 import type { PlantName, SpiritSaid } from './ingredients.ts'
 import type { PutOffUntil } from './jar-entries.ts'
@@ -92,7 +93,8 @@ export interface StepMessages {
       readonly filler: MaterialId | null
       readonly isSyrup: boolean
     }
-    jar_makes: BecameSaid & { readonly bottleMl: number }
+    /** `short`: of the bottles that were planned, where it falls short of them. */
+    jar_makes: BecameSaid & { readonly bottleMl: number; readonly short: PlannedFill | null }
     jar_became: BecameSaid
     /** Of what the first steep drew, what is in the plants still. */
     second_left: LeftInPlants
@@ -210,7 +212,11 @@ export interface StepMessages {
     | 'jar_enter_again'
     | 'jar_begin_again'
     | 'jar_begin_another'
-  > & { settings_zone: { readonly zone: string } }
+  > & {
+    settings_zone: { readonly zone: string }
+    /** Spirit that makes up for what lacks of the bottles that were planned. */
+    jar_make_up: { readonly planned: number }
+  }
 }
 
 declare module '../language.ts' {

@@ -4,9 +4,17 @@ import type { Path } from '../../calls/signatures.ts'
 import type { HandbookId } from './handbook.ts'
 import type { Plain } from './plain.ts'
 
+/** % vol and g/L. */
+interface DrinkChanged {
+  readonly abvPercent: number
+  readonly sugarGPerL: number
+}
+
 export interface TalkMessages {
   headlines: Plain<'talk_greeting' | 'talk_thanks' | 'talk_right' | 'talk_let_be'> & {
     handbook_entry: { readonly entry: HandbookId }
+    /** A drink that was worked out anew with another strength or sweetness. */
+    drink_changed: { readonly was: DrinkChanged; readonly now: DrinkChanged }
   }
   sure: {
     handbook_source: { readonly entry: HandbookId }

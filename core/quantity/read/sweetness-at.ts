@@ -9,6 +9,9 @@ export const bareGPerL: Unit = { key: 'g/l', kind: 'sweetness', factor: 1, zero:
 /** The styles that have a name, g/L. */
 export const styleSweetnessGPerL = { dry: 120, everyday: 190, rich: 270 } as const
 
+/** What liqueurs that are sold have of sugar, g/L. Source: the UK food tables (sugars of liqueurs). */
+export const shopSweetnessGPerL = { least: 230, most: 310 } as const
+
 const isStyle = (word: string): word is keyof typeof styleSweetnessGPerL => Object.hasOwn(styleSweetnessGPerL, word)
 
 /** `dry`, `everyday` or `rich` at piece `at`, else null. */

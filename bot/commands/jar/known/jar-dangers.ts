@@ -74,7 +74,7 @@ export const dangerCautions = (
     )
 
 /** As much of it as is shown, and never less than mends it. */
-const spiritIn = ({ spiritMl, abvPercent }: SpiritToAdd, { volume }: MixedKitchen): readonly DrinkPart[] => {
+export const spiritIn = ({ spiritMl, abvPercent }: SpiritToAdd, { volume }: MixedKitchen): readonly DrinkPart[] => {
   const jug = measuredOut(spiritMl)
   return drinksIn(`${volumeTyped(jug, volume, householdAtLeast(jug, volume))} ${abvPercent}%`, { blends: false })
 }

@@ -2,6 +2,7 @@ import type { Unusual } from '../../../../core/jar/record/check-sequence.ts'
 import { contentsOf } from '../../../../core/jar/state/contents.ts'
 import type { JarState } from '../../../../core/jar/state/jar-state.ts'
 import { madeStronger } from '../../../../core/jar/state/made-stronger.ts'
+import { syrupToAdd } from '../../../../core/jar/state/planned-syrup.ts'
 import type { JarView } from '../../../../core/jar/tasks/jar-view.ts'
 import { isoDay } from '../../../../core/quantity/time/calendar-day.ts'
 import { dayAt } from '../../../../core/quantity/time/zone.ts'
@@ -43,16 +44,18 @@ export function nowRows({ contents }: JarView): readonly Row[] {
 
 /** What is unusual about a step, each kind once. */
 export const unusualNotes = (unusual: readonly Unusual[], story: JarState): readonly Message<'notes'>[] =>
-  [...new Map(unusual.map((each) => [each.key, each])).values()].map((each): Message<'notes'> => {
+  [...new Map(unusual.map((each) => [each.key, each])).values()].flatMap((each): readonly Message<'notes'>[] => {
     switch (each.key) {
       case 'reading_surprising':
-        return { group: 'notes', key: 'jar_reading_surprising', values: each.expected }
+        return [{ group: 'notes', key: 'jar_reading_surprising', values: each.expected }]
       case 'bottled_unsweetened':
-        return { group: 'notes', key: `jar_${each.key}`, values: { name: story.name } }
+        return [{ group: 'notes', key: `jar_${each.key}`, values: { name: story.name } }]
       case 'added_spirit_after_straining':
-        return { group: 'notes', key: `jar_${each.key}`, values: { isStronger: madeStronger(story, each.seq) } }
+        // What is still to be stirred in brings it to what was planned.
+        if (syrupToAdd(story) !== null) return []
+        return [{ group: 'notes', key: `jar_${each.key}`, values: { isStronger: madeStronger(story, each.seq) } }]
       default:
-        return { group: 'notes', key: `jar_${each.key}`, values: undefined }
+        return [{ group: 'notes', key: `jar_${each.key}`, values: undefined }]
     }
   })
 

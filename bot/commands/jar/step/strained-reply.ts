@@ -7,6 +7,7 @@ import type { JarState } from '../../../../core/jar/state/jar-state.ts'
 import { type PlantToAdd, plantsLeftOut, plantsTakenAsAdded } from '../../../../core/jar/state/later-plants.ts'
 import { plannedSyrup, wouldFerment } from '../../../../core/jar/state/planned-syrup.ts'
 import { keepsFromPercent } from '../../../../core/liquid/keeping.ts'
+import { plannedFill } from '../../../../core/recipe/plan/planned-fill.ts'
 import type { Syrup } from '../../../../core/recipe/solve/syrup.ts'
 import { isSyrup } from '../../../../core/recipe/solve/syrup.ts'
 import { withoutTrace } from '../../../../core/recipe/solve/without-trace.ts'
@@ -23,6 +24,7 @@ import { sweetenerNotes } from '../../reply/sweetener-notes.ts'
 import { readingNotes, syrupCautions, syrupData, syrupRows } from '../../reply/syrup-reply.ts'
 import { kitchenAmong } from '../known/jar-kitchen.ts'
 import { jarRef } from '../known/jar-ref.ts'
+import { makeUpActions } from './make-up-actions.ts'
 import type { Input, Recorded } from './record-step.ts'
 import { nowRows, stepReply, syrupAction } from './step-reply.ts'
 import { sweetenActions } from './sweeten-actions.ts'
@@ -121,7 +123,17 @@ function orderOf(story: JarState, syrup: Syrup, kitchen: Kitchen): readonly Mess
   const stirred = { ...worth, sweetener: syrup.sweetener, filler: syrup.filler, isSyrup: isSyrup(syrup) }
   return [
     { group: 'headlines', key: 'jar_stir_in', values: stirred },
-    { group: 'headlines', key: 'jar_makes', values: { volumeMl, abvPercent, sugarGPerL, bottleMl } },
+    {
+      group: 'headlines',
+      key: 'jar_makes',
+      values: {
+        volumeMl,
+        abvPercent,
+        sugarGPerL,
+        bottleMl,
+        short: plannedFill(volumeMl.value, story.started.bottles),
+      },
+    },
   ]
 }
 
@@ -150,6 +162,7 @@ export function strainedReply(context: Context, input: Input, recorded: Recorded
   const asked = targetNotes(story, found !== null)
   const actions = [
     ...sweetenActions(recorded, context),
+    ...(found === null ? [] : makeUpActions(recorded, found.whole, context)),
     ...(found === null ? [] : otherwiseActions(recorded, context)),
     ...filterActions(recorded, context),
   ]

@@ -1,6 +1,6 @@
 import { CUP_ML } from '../../../../core/quantity/customary.ts'
 import { POURED_SUGAR_G_PER_ML } from '../../../../core/quantity/materials.ts'
-import { styleSweetnessGPerL } from '../../../../core/quantity/read/sweetness-at.ts'
+import { shopSweetnessGPerL, styleSweetnessGPerL } from '../../../../core/quantity/read/sweetness-at.ts'
 import { typedCall } from '../../../calls/call.ts'
 import type { HandbookPart, SweeteningId } from '../../messages/handbook.ts'
 
@@ -222,7 +222,7 @@ export const sweetening: HandbookPart<SweeteningId> = {
       'usual sugar content of a liqueur',
       'grams of sugar for dry, medium or sweet',
     ],
-    text: `Per litre of finished drink, dry is ${dry} g of sugar, medium (everyday) ${everyday} g and rich ${rich} g. Shop liqueurs run from about 230 to 310 g. Sorrento’s lemon liqueur has to have 200 to 350 g.`,
+    text: `Per litre of finished drink, dry is ${dry} g of sugar, medium (everyday) ${everyday} g and rich ${rich} g. Shop liqueurs run from about ${shopSweetnessGPerL.least} to ${shopSweetnessGPerL.most} g. Sorrento’s lemon liqueur has to have 200 to 350 g.`,
     source: 'levels are our own, shop figures by the UK food tables, Sorrento by its file of 2012',
     trust: 'common practice',
     next: typedCall('syrup', { infusion: '920 ml', strength: '82%', 'to-sweetness': 'dry' }),
