@@ -43,6 +43,16 @@ const MADE =
 const OF_OTHER =
   /\b(?:glass|jars?|bottles?|crack\p{L}*|burst\p{L}*|if|when|once|why|how|what|harm\p{L}*|before|bottigli[ae]|vetro|se|quando|perche|come|quanto|quale|che)\b/u
 
+/** By what anybody sees that it has steeped enough, and how strong what stands there is. */
+const HOW_TELL =
+  /\b(?:how (?:do|can|could|will|would|should|does|am i to|to)|come (?:faccio|si fa|posso|capisco)) ?(?:i|we|you|one|anyone|a )* ?(?:a )?(?:know|tell|see|sapere|capire|so|capisco)\b/u
+const STEEPED =
+  /\b(?:(?:is|are|s|its|theyre|has|have|been) ?(?:\p{L}+ )?(?:done|had (?:enough|their time|its time|long enough)|steeped (?:enough|long enough))|when (?:its|theyre|the \p{L}+ (?:is|are)|they are|it is) (?:done|ready to (?:strain|come out))|sono pront[ei]|e pront[oa])\b/u
+const FIND_OUT =
+  /\b(?:how (?:do|can|could|would|should|to)|is there (?:a|any) way to|come (?:faccio|posso|si fa))\b.{0,30}\b(?:find out|measure|test|check|work out|tell|know|misurar\p{L}*|saper\p{L}*|scoprir\p{L}*)\b.{0,30}\b(?:how strong|strength|proof|alcohol content|abv|quanto e forte|gradazione|gradi)\b/u
+const SWEETENED =
+  /\b(?:finished|bottle|bottled|bottles|sweetened|liqueur|done|finit[oa]|bottigli\p{L}*|zuccherat\p{L}*)\b/u
+
 const AMOUNTS: ReadonlySet<string> = new Set(['volume', 'mass', 'bottles', 'strength', 'sweetness'])
 
 /** Whether it is asked if a liqueur freezes: what is told of its strength is worked out instead, and a temperature is no amount. */
@@ -111,6 +121,8 @@ export function askedPlainly(sentence: Sentence): string | null {
   const isOfPlants = PIECES.test(text) || bits.some(({ kind }) => kind === 'plant' || kind === 'jar')
   if (!isLong && isOfPlants && ABOVE.test(text) && !has('mould', 'slime', 'lid', 'how_long')) return 'keep_under'
   if (!isAsked(sentence) || isLong) return null
+  if (HOW_TELL.test(text) && STEEPED.test(text)) return 'steep_done'
+  if (FIND_OUT.test(text) && SWEETENED.test(text) && !has('own_jar')) return 'obscuration'
   if (WHITE.test(text) && OF_PEEL.test(text) && TAKEN_OFF.test(text)) return 'pith'
   if (LIGHT.test(text) && STEEPS.test(text) && !has('turned', 'left_in_sun', 'how_long')) return 'steep_light'
   if (ON_SPENT.test(text)) return 'dry_sugar'

@@ -14,6 +14,12 @@ const DRUNK =
 const IS_DRUNK =
   /^(?:when|how soon|how long (?:until|till|before)|quando|(?:tra|fra) quanto)\b.*\b(?:drink|drinkable|drunk|bere|bevo|beviamo|berlo|berla|bevibile)\b/
 
+/** `When’s the lemon ready`: of a jar that is named. */
+const READY =
+  /^(?:when|whens|whenll|s|ll|are|how|soon|long|drink|drinkable|ready|done|finished|going|quando|fra|tra|quanto|saranno|sono|bere|pront[oaie]|finit[oaie])$/
+const IS_READY =
+  /^(?:(?:so|and|ok|now|e) )*(?:when(?:s|ll)?|how (?:soon|long (?:until|till|before))|quando|(?:fra|tra) quanto)\b.*\b(?:ready|done|finished|pront[oaie])\b/
+
 const SYRUP = /^(?:how|what|which|whats|quanto|quanta|che|quale|sugar|water|syrup|zucchero|acqua|sciroppo)$/
 const THING = '(?:sugar|water|syrup|zucchero|acqua|sciroppo)'
 const IS_SYRUP = new RegExp(
@@ -60,6 +66,10 @@ const isOtherJar = ({ bits, jars }: Sentence, { options: { of = '' } }: CallRead
       (bit.kind === 'plant' && !of.toLowerCase().includes(bit.text.toLowerCase()) && jarsOf(bit, jars).length > 0),
   )
 
+/** A jar that runs is named. */
+const isOfNamed = ({ bits, jars }: Sentence): boolean =>
+  bits.some((bit) => (bit.kind === 'jar' || bit.kind === 'plant') && jarsOf(bit, runningAmong(jars)).length > 0)
+
 const BARE = /^(?:(?:and|so|but) )?(?:how (?:much|long|many)|(?:per )?quanto|quanti)$/
 
 /** `How much`, `how long`, with nothing else: what was spoken of last says it. */
@@ -84,13 +94,14 @@ export function ownJarAsked(sentence: Sentence, said: Remembered): TalkReading |
   if (again !== null) return again
   const isDrunk = IS_DRUNK.test(words) && isOnlyOf(sentence, DRUNK)
   const isSyrup = IS_SYRUP.test(words) && isOnlyOf(sentence, SYRUP)
+  const isReady = IS_READY.test(words) && isOnlyOf(sentence, READY) && isOfNamed(sentence)
   const { call } = said
   const isOutcome = IS_OUTCOME.test(words) && isOnlyOf(sentence, OUTCOME)
   if (isOutcome && !bits.some(({ kind }) => kind === 'jar' || kind === 'plant')) {
     const before = askedAgain(said)
     if (before !== null) return before
   }
-  if (!isDrunk && !isSyrup && !isOutcome) return null
+  if (!isDrunk && !isReady && !isSyrup && !isOutcome) return null
   // `How much sugar does honey have`, `how much sugar goes in a limoncello`: of no jar.
   if (bits.some(({ kind, text, spirit }) => spirit !== undefined || (kind === 'sugar' && !SUGAR.test(text))))
     return null

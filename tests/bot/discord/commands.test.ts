@@ -163,7 +163,7 @@ it('completes what is typed: my jars, and nobody else’s', async () => {
   const other = fake.newUser('somebody')
   expect((await fake.autocomplete('jar show', { jar: '' }, 'jar', { user: other })).choices).toEqual([])
   const shown = await fake.slash('jar show', { jar: String(choices[0]!.value) }, { user })
-  expect(shown.text).toMatch(/^\*\*lemon/)
+  expect(shown.text).toMatch(/^\*\*Next for lemon: /)
   const shownOther = await fake.slash('jar show', { jar: String(choices[0]!.value) }, { user: other })
   expect(shownOther.text).toBe(speech.words.problem('no_jars', {}, 'metric'))
 })

@@ -166,3 +166,31 @@ describe('mould that was named is not asked about', () => {
     expect((await asked(text)).read ?? '').not.toContain('yes:')
   })
 })
+
+describe('by what one tells', () => {
+  it.each([
+    ['how do I know when the sloes are done', 'steep_done'],
+    ['how can I tell if the damsons have had enough', 'steep_done'],
+    ['come faccio a sapere quando è pronto', 'steep_done'],
+    ['how can i find out how strong my finished bottle is', 'obscuration'],
+    ['is there a way to measure the strength of a sweetened liqueur', 'obscuration'],
+    ['come faccio a sapere quanto è forte il liquore finito', 'obscuration'],
+  ])('%s', async (text, entry) => {
+    expect(await asked(text)).toMatchObject({ command: 'handbook', data: { entry } })
+  })
+})
+
+describe('the usual spirit of a plant', () => {
+  it.each([
+    ['a damson’s usual spirit', '/botanical of:damson'],
+    ['what’s the usual spirit for sloes', '/botanical of:sloes'],
+    ['which spirit goes with quince', '/botanical of:quince'],
+    ['what spirit do people use for rhubarb', '/botanical of:rhubarb'],
+  ])('%s', async (text, read) => {
+    expect(await asked(text)).toMatchObject({ read, code: null })
+  })
+
+  it('of no plant is the handbook’s', async () => {
+    expect(await asked('which spirit is best for a beginner')).toMatchObject({ data: { entry: 'which_spirit' } })
+  })
+})

@@ -14,6 +14,23 @@ it.each([
   expect(told.read).toMatch(/^\/jar show lemon ready-by:/)
 })
 
+it.each([
+  ['when’s the lemon ready', 'lemon'],
+  ['when will the ginger be done?', 'ginger'],
+  ['how long till the lemon’s ready', 'lemon'],
+  ['so when’s the ginger ready to drink', 'ginger'],
+  ['quando è pronto il limone', 'lemon'],
+])('shows the jar that is named, whatever day it is: %s', async (text, jar) => {
+  const one = await talkerFor({ after: null, shelf: 'lemon_ginger' })
+  expect(await one.say(text)).toMatchObject({ read: `/jar show ${jar}`, code: null, recorded: 0 })
+})
+
+it('answers both halves of a question', async () => {
+  const one = await talkerFor({ after: null, shelf: 'lemon_ginger' })
+  const told = await one.say('what’s due and when’s the lemon ready')
+  expect([told.read, ...told.also.map(({ read }) => read)]).toEqual(['/jar list', '/jar show lemon'])
+})
+
 it('asks which of two', async () => {
   const one = await talkerFor({ after: null, shelf: 'lemon_ginger' })
   one.wait(40)

@@ -83,7 +83,7 @@ export const strength: HandbookPart<StrengthId> = {
       'hydrometer says 0 in a finished bottle',
       'float does not sink as it should',
     ],
-    text: 'It isn’t broken. Sugar makes the liquid heavy and the hydrometer floats high, so it reads far too weak or nothing at all. Measure the infusion before the sugar, or let me work it out from what you put in. Two instruments together can do it, or boiling off a sample, never over a flame.',
+    text: 'Sugar makes a liqueur heavy, so a hydrometer reads far too weak in it, or nothing at all. It isn’t broken. Measure the infusion before the sugar, or let me work it out from what you put in. Two instruments together can do it, or boiling off a sample, never over a flame.',
     source: '27 CFR 30.32 on solids and obscuration',
     trust: 'published',
     next: typedCall('measure', { brix: '26.5', hydrometer: '1.035' }),
