@@ -15,7 +15,11 @@ const AHEAD: readonly Concept[] = ['shake', 'strain', 'sweeten', 'bottle', 'shoo
 const ORDERED = /^(?:pour|tip|mix|blend|combine|merge|join|unisci|mescola|versa)$/
 
 const LET_BE =
-  /(?:^|[,;.] ?)(?:(?:i ll|ill|i|lets|let|we|please|just|ok|but|and|then) )*(?:give|leave|let|keep|lascia\p{L}*|do|dai|diamo)\b|\b(?:needs?|wants?|deserves?|could (?:do with|use)|ha bisogno|hanno bisogno|vuole|ci vuole)\b/u
+  /(?:^|[,;.] ?)(?:(?:i ll|ill|i|lets|let|we|please|just|ok|but|and|then) )*(?:give|leave|let|keep|lascia\p{L}*|do|dai|diamo)\b|\b(?:needs?|wants?|deserves?|could (?:do with|use)|h(?:a|anno) bisogn[oa]|vuole|vogliono|ci vuole|ci vogliono|gli? serv(?:e|ono)|servono)\b/u
+
+/** Of what was spoken of, or of all there is: nobody else needs the time. */
+const OF_IT =
+  /\b(?:it|its|they|them|this one|that one)\b|^(?:just |now |ora |ne )?(?:needs?|wants?|deserves?|could do with|h(?:a|anno) bisogn[oa]|vuole|vogliono|ci vuole|ci vogliono|gli? serv\p{L}+|servono|lascia(?:lo|la|li|le)|dagli)\b/u
 
 /** `The vanilla out of the ginger`: a plant of a jar that is named, which is not all that is in it. */
 function isOutOfNamed(sentence: Pick<Sentence, 'bits' | 'typed'>, running: readonly TalkJar[]): boolean {
@@ -67,8 +71,8 @@ export function derivedOfJars({
       ),
   )
   const isOutOf = says('took_out') && isOutOfNamed({ bits, typed }, running)
-  const isMixed = running.some(({ stage, plants }) => stage === 'steeping' && plants.length > 1)
-  const isPiece = isMixed && isPieceOut(typed.tokens)
+  // Of a piece that is of nothing there it is asked what it was.
+  const isPiece = running.some(({ stage }) => stage === 'steeping') && isPieceOut(typed.tokens, bits)
   const isRated = bits.some(({ kind }) => kind === 'rating') && running.length > 0
   const [told] = named.length === 1 ? named.map(({ jar }) => jar) : running.length === 1 ? running : []
   const isPast = told !== undefined && told.stage !== 'steeping'
@@ -79,9 +83,11 @@ export function derivedOfJars({
   const isOrdered = ORDERED.test(typed.tokens[0]?.text ?? '') && isOnlyJars
   const isDeed = spans.some(({ concept }) => DEEDS.has(concept))
   const isNo = says('denial') || says('no') || says('be_quiet')
-  // `Give the sloe another week`: no reminder till then.
+  // `Give the sloe another week`, `it needs another fortnight`: no reminder till then.
+  const isOfSpokenOf = bits.every(({ kind }) => /^(?:span|date|bare)$/.test(kind)) && OF_IT.test(wordsFrom(typed))
   const isGiven =
-    named.length === 1 &&
+    running.length > 0 &&
+    (named.length === 1 || (named.length === 0 && isOfSpokenOf)) &&
     moreTimeIn(typed) !== null &&
     LET_BE.test(wordsFrom(typed)) &&
     !says('asking') &&
@@ -98,6 +104,7 @@ export function derivedOfJars({
     ...(says('strained') && isPast ? (['refiltered'] as const) : []),
     ...(isSugared && says('put_in') && told?.stage === 'strained' ? (['syrup_in'] as const) : []),
     ...((says('united') || isOrdered) && isPair ? (['two_jars'] as const) : []),
+    ...(isPiece ? (['piece_out'] as const) : []),
     ...((says('took_out') && isPart) || isPiece || isOutOf ? (['part_of_jar'] as const) : []),
     ...(says('stands') && says('place_word') ? (['housed'] as const) : []),
     ...(says('bottles_left') && !says('what_is_on') && (told?.stage === 'resting' || told?.stage === 'ready')

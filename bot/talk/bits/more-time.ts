@@ -7,6 +7,10 @@ const NUMBERS: Readonly<Record<string, number>> = {
   four: 4,
   five: 5,
   six: 6,
+  seven: 7,
+  eight: 8,
+  nine: 9,
+  ten: 10,
   un: 1,
   una: 1,
   due: 2,
@@ -14,6 +18,10 @@ const NUMBERS: Readonly<Record<string, number>> = {
   quattro: 4,
   cinque: 5,
   sei: 6,
+  sette: 7,
+  otto: 8,
+  nove: 9,
+  dieci: 10,
 }
 
 const UNITS: readonly (readonly [word: RegExp, unit: string, times: number])[] = [
@@ -23,7 +31,7 @@ const UNITS: readonly (readonly [word: RegExp, unit: string, times: number])[] =
   [/^(?:months?|mes[ei])$/, 'month', 1],
 ]
 
-const MORE = /^(?:another|more|altr[oaie]|ancora)$/
+const MORE = /^(?:another|more|altr[oaie]|ancora|longer)$/
 
 const MOST_WORDS = 3
 

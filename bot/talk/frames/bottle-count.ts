@@ -19,17 +19,33 @@ const COUNTS: Readonly<Record<string, number>> = {
 
 const MOST_GIVEN = 48
 
-/** `One bottle to my neighbour and two to the hall`: those that are only counted, each with whom it went to. */
+const WHOSE = /^(?:my|our|his|her|their|the|a|mio|mia|al|alla|a)$/
+
+/** `And my brother two`, `and Tom one`: whom they went to stands before the count, and nothing behind it. */
+function isBehindWhom(tokens: readonly Token[], from: number, at: number): boolean {
+  const joined = tokens.findLastIndex(({ text }, place) => place >= from && place < at && JOINS.test(text))
+  const whom = joined === -1 ? [] : tokens.slice(joined + 1, at)
+  const isWhom = whom.length === 1 || (whom.length > 1 && whom.length <= 3 && WHOSE.test(whom[0]!.text))
+  const behind = tokens[at + 1]?.text ?? '.'
+  return (
+    isWhom && whom.every(({ kind }) => kind === 'word') && /^(?:and|e|ed|[,.;!]|bottles?|bottigli[ae])$/.test(behind)
+  )
+}
+
+const JOINS = /^(?:and|e|ed|,|plus|&)$/
+
+/** `One bottle to my neighbour and two to the hall`, `and my brother two`: those that are only counted, each with whom it went to. */
 function oneMoreEach(
   tokens: readonly Token[],
   from: number,
 ): { readonly count: number; readonly places: readonly number[] } {
   const given = tokens.flatMap(({ text }, at) => {
-    const isJoined = at > from && /^(?:and|e|ed|,|plus|&)$/.test(tokens[at - 1]!.text)
+    const isJoined = at > from && JOINS.test(tokens[at - 1]!.text)
     const next = /^(?:bottles?|more|other|bottigli[ae])$/.test(tokens[at + 1]?.text ?? '') ? at + 2 : at + 1
     const isGiven = /^(?:to|for|went|a|al|allo|alla|ai|alle|per)$/.test(tokens[next]?.text ?? '')
     const count = COUNTS[text] ?? (/^\d{1,2}$/.test(text) ? Number(text) : 0)
-    return isJoined && isGiven && count >= 1 && count <= MOST_GIVEN ? [{ at, count }] : []
+    const isWithWhom = (isJoined && isGiven) || isBehindWhom(tokens, from, at)
+    return isWithWhom && count >= 1 && count <= MOST_GIVEN ? [{ at, count }] : []
   })
   return { count: given.reduce((sum, { count }) => sum + count, 0), places: given.map(({ at }) => at) }
 }
@@ -53,7 +69,11 @@ export const bottleCount: Fill = ({ bits, typed }) => {
   const bare = bits.find(
     ({ kind, value }) => kind === 'bare' && Number.isInteger(value) && value >= 1 && value <= MOST_GIVEN,
   )
-  if (bare !== undefined) return onlyBit(bare)
+  if (bare !== undefined) {
+    const more = oneMoreEach(typed.tokens, bare.to)
+    const within = bits.filter(({ kind, from }) => kind === 'bare' && more.places.includes(from))
+    return more.count === 0 ? onlyBit(bare) : { text: String(bare.value + more.count), bits: [bare, ...within] }
+  }
   const isOne = typed.tokens.some(({ text }) => /^(?:one|another|una|uno)$/.test(text))
   // `Handed a raspberry to the vicar`.
   const isArticle = bits.some(
@@ -61,6 +81,11 @@ export const bottleCount: Fill = ({ bits, typed }) => {
       (kind === 'plant' || kind === 'jar') && /^(?:a|an|another|un)$/.test(typed.tokens[from - 1]?.text ?? ''),
   )
   // `Drank one and another one`.
-  const more = /\bone and (?:then )?another\b|\buna e (?:poi )?un[’' ]?altra\b/.test(wordsFrom(typed)) ? 1 : 0
-  return isOne || isArticle ? { text: String(1 + more), bits: [] } : null
+  const another = /\bone and (?:then )?another\b|\buna e (?:poi )?un[’' ]?altra\b/.test(wordsFrom(typed)) ? 1 : 0
+  if (!isOne && !isArticle) return null
+  // `One to my sister and one to my brother`.
+  const first = typed.tokens.findIndex(({ text }) => /^(?:one|una|uno)$/.test(text))
+  const more = first === -1 ? { count: 0, places: [] } : oneMoreEach(typed.tokens, first + 1)
+  const within = bits.filter(({ kind, from }) => kind === 'bare' && more.places.includes(from))
+  return { text: String(1 + another + more.count), bits: within }
 }

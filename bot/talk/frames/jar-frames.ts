@@ -30,7 +30,7 @@ export const jarFrames: readonly Frame[] = [
     },
     wants: ['strained'],
     // The jar itself came out of where it stood.
-    bars: ['out_of_cold', 'on_fruit', 'second_go', 'fined'],
+    bars: ['out_of_cold', 'piece_out', 'on_fruit', 'second_go', 'fined'],
     slots: [
       { option: 'jar', takes: 'jar', needed: true },
       { option: 'measured', takes: 'liquid' },
@@ -56,7 +56,7 @@ export const jarFrames: readonly Frame[] = [
     does: 'record',
     cues: { filtered: 3.6, divided: -4, strained: -2, refiltered: 5.6, fined: 4.5 },
     wants: ['filtered', 'refiltered', 'fined'],
-    bars: ['out_of_cold'],
+    bars: ['out_of_cold', 'piece_out'],
     slots: [
       { option: 'jar', takes: 'jar', needed: true },
       { option: 'measured', takes: 'liquid' },

@@ -47,16 +47,18 @@ function isOfOtherClause({ typed: { tokens }, spans }: Pick<Sentence, 'typed' | 
 const TELLS =
   /^(?:is|are|was|were|had|has|have|got|tasted|smelled|smelt|looked|seemed|it|they|era|erano|sono|stava|stavano|sapeva|sapevano)$/
 
+interface PartIn {
+  readonly plants: readonly Bit[]
+  readonly jar: string
+  /** The others that it may have come out of as well. */
+  readonly others: readonly string[]
+}
+
 /** A plant beside others in a jar, and the jar. */
-function partIn({
-  bits,
-  jars,
-  typed,
-  spans,
-}: Sentence): { readonly plants: readonly Bit[]; readonly jar: string } | null {
+function partIn({ bits, jars, typed, spans }: Sentence): PartIn | null {
   const running = jars.filter((jar) => !isOver(jar) && jar.stage === 'steeping' && jar.plants.length > 1)
   const plants = bits.filter(({ kind }) => kind === 'plant')
-  for (const jar of running) {
+  const found = running.flatMap((jar): readonly PartIn[] => {
     const inside = plants.filter(
       ({ ids, text }) => jar.plants.some((id) => ids?.includes(id)) && jar.name.toLowerCase() !== text.toLowerCase(),
     )
@@ -66,12 +68,20 @@ function partIn({
     // `Pulled the cinnamon and left the pears`: what the jar is of stays in where another comes out.
     const others = parts.filter(({ ids }) => ids?.includes(jar.plants[0]!) !== true)
     const out = others.length > 0 ? others : parts
-    if (inside.length > 0) return { plants: out.length > 0 ? out : inside, jar: jar.name }
+    return inside.length === 0 ? [] : [{ plants: out.length > 0 ? out : inside, jar: jar.name, others: [] }]
+  })
+  // `Took the pod out of the plums`: the jar that is named as well.
+  const isNamed = ({ jar }: PartIn): boolean =>
+    bits.some((bit) => (bit.kind === 'plant' || bit.kind === 'jar') && bit.text.toLowerCase() === jar.toLowerCase())
+  const first = found.find(isNamed) ?? found[0]
+  if (first !== undefined) {
+    const others = isNamed(first) ? [] : found.filter((each) => each !== first).map(({ jar }) => jar)
+    return { ...first, others }
   }
   // `Fished the stick out`: of a jar that has several plants, one of them.
   const [only, another] = running
-  const isPiece = isPieceOut(typed.tokens) && only !== undefined && another === undefined
-  return isPiece ? { plants: [], jar: only.name } : null
+  const isPiece = isPieceOut(typed.tokens, bits) && only !== undefined && another === undefined
+  return isPiece ? { plants: [], jar: only.name, others: [] } : null
 }
 
 /** `The chilli out of the ginger`: what comes out, and of which jar, whatever is in it; null where no jar is named so. */
@@ -113,6 +123,7 @@ export const jarOfPart: Fill = (sentence, command) => {
   if (part === null) return null
   const unknown = unknownName(sentence, command)
   if (unknown !== null) return { text: unknown, bits: [] }
+  if (part.others.length > 0) return { text: '', bits: [], choices: [part.jar, ...part.others] }
   const names = sentence.bits.filter(
     (bit) =>
       !part.plants.includes(bit) &&

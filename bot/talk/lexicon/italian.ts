@@ -178,7 +178,7 @@ export const italian: Lexicon = {
     smell: `odor*, puzza*, profum*, odora, sa di, annus*`,
     taste_word: `sapore, gusto, sa, bocca, palato, lingua`,
   },
-  fillers: `sara saranno pronto pronta pronti bevibile compro compriamo comprare riempire oltre raccolto raccolti il lo la l i gli le un uno una di del dello della dell dei degli delle d a al allo alla all ai agli alle da dal dallo dalla dall dai dagli dalle in nel nello nella nell nei negli nelle con col coi su sul sullo sulla sull sui sugli sulle per tra fra e ed o od ma se che chi cui non no si mi ti ci vi ne lo
+  fillers: `bisogno, sara saranno pronto pronta pronti bevibile compro compriamo comprare riempire oltre raccolto raccolti il lo la l i gli le un uno una di del dello della dell dei degli delle d a al allo alla all ai agli alle da dal dallo dalla dall dai dagli dalle in nel nello nella nell nei negli nelle con col coi su sul sullo sulla sull sui sugli sulle per tra fra e ed o od ma se che chi cui non no si mi ti ci vi ne lo
     ho hai ha abbiamo avete hanno avevo aveva avere sono sei siamo siete era ero essere sia sta sto stanno stare fa fare fatto faccio fai facciamo va vado vai andare viene venuto vengono posso puoi puo possiamo potrei devo deve dobbiamo voglio vuole vorrei vorremmo
     io tu lui lei noi voi loro mio mia miei mie tuo tua suo sua nostro nostra questo questa questi queste quello quella quelli quelle ogni tutto tutta tutti tutte altro altra altri
     come cosa quanto quanta quanti quante quando perche dove quale quali c qui qua li la ora adesso oggi gia ancora poi dopo prima solo anche pure piu meno molto molta molti poco troppo tanto tanta circa quasi bene meglio grazie ciao salve scusa ok allora

@@ -283,6 +283,8 @@ export type Derived =
   | 'two_jars'
   | 'part_of_jar'
   | 'given_time'
+  /** A piece came out of which nobody knows what it was of. */
+  | 'piece_out'
   | 'rated'
   | 'housed'
   | 'refiltered'

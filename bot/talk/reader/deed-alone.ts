@@ -116,7 +116,7 @@ function deedAlone(sentence: Sentence): TalkReading | null {
   const deed = deedOf(found.deed, sentence, running)
   if (deed === null) return null
   if (span !== null && !(isAlone(sentence, span) && (has('stands') || isToldNow(sentence, deed.command)))) return null
-  if (has('asking', 'denial', 'hypothesis', 'wish')) return null
+  if (has('asking', 'denial', 'hypothesis', 'wish', 'piece_out')) return null
   const fitting = running.filter(({ stage }) => deed.stages.includes(stage))
   const meant = fitting.length > 0 ? fitting : running
   const day = bits.find(({ kind }) => kind === 'date')

@@ -25,9 +25,14 @@ const patterns = lazily(() => ({
   nearly: [had(agedIn(AGES.nearly)), avuto(anniIn(AGES.nearly))],
 }))
 
+/** `A bottle and my brother two`: bottles that are counted, no age. */
+const COUNTED =
+  /(\bbottles? (?:to (?:\p{L}+ ){1,3})?(?:and|,) (?:my|our|his|her|their|the) \p{L}+) (?:[1-6]|one|two|three|four|five|six)(?=$| ?[.!,]| and\b)/gu
+
 const plainly = (text: string): string =>
   withoutMarks(text)
     .replace(/[^\p{L}\d?.!,]+/gu, ' ')
+    .replace(COUNTED, '$1')
     .trim()
 
 /** A soft drink, a hand that is lent, or a bottle kept for later. */

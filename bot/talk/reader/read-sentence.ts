@@ -41,6 +41,7 @@ import { otherwiseOf, topic } from './read-otherwise.ts'
 import { secondThought } from './second-thought.ts'
 import { dangerTopic, isElsewhere, isOfGarden, smallTalk } from './small-talk.ts'
 import { ofMeantJar } from './spoken-of.ts'
+import { startTold } from './start-told.ts'
 import { isStillGoodAsked, oddSmell } from './still-good.ts'
 import { type FindSymptom, isFouled, isGlassInside, symptomReading, symptomTold } from './symptom-reading.ts'
 import { LEAST, tried } from './tried-frames.ts'
@@ -187,7 +188,7 @@ function readOnce(sentence: Sentence, text: string, knows: Knows): TalkReading {
   }
   // `/jar show gone`: no jar’s name.
   if (best === undefined || score < LEAST || (isTyped && best.used.length === 0)) return { kind: 'lost', nearest: [] }
-  const deed = isTyped ? null : deedOrPlan(best, sentence)
+  const deed = isTyped ? null : (startTold(best, sentence) ?? deedOrPlan(best, sentence))
   if (deed !== null) return deed
   return ofJarSpokenOf(eitherOf(best, second, sentence, isTyped), isTyped ? undefined : knows.said, sentence.jars)
 }

@@ -18,6 +18,7 @@ const QUESTIONS: Readonly<Record<string, string>> = {
   jar: 'Which jar is it?',
   liqueur: 'How much of the liqueur is there?',
   of: 'What goes in it?',
+  'jar take-out of': 'What came out?',
   parts: 'How much of each is there, and how strong?',
   'pause-until': 'Until which day shall I keep quiet, or for good?',
   pour: 'How big is the glass?',

@@ -67,6 +67,11 @@ describe('bottles that were given', () => {
     ['one bottle of raspberry went to Anna and two to the hall', '3'],
     ['ho regalato una bottiglia di lampone a mamma e una alla vicina', '2'],
     ['gave Mum a bottle of raspberry', '1'],
+    ['gave my sister a bottle of raspberry and my brother two', '3'],
+    ['gave my sister a bottle and my brother two', '3'],
+    ['gave the neighbours 2 bottles and my uncle one', '3'],
+    ['gave one to my sister and one to my brother', '2'],
+    ['ho regalato una bottiglia a mia sorella e due a mio fratello', '3'],
   ])('%s', async (text, given) => {
     expect(await said(text)).toMatchObject({
       call: { path: 'bottles', options: { jar: 'raspberry', given } },

@@ -41,3 +41,26 @@ describe('how a jar that stands there is to be', () => {
     expect((await said('10 lemons, 1 l of 95%, to 28%')).read).toMatch(/^\/plan/)
   })
 })
+
+describe('more time for what stands there, without its name', () => {
+  it.each([
+    ['needs another fortnight', 'in 2 weeks'],
+    ['give it another month', 'in 1 month'],
+    ['it wants two more weeks', 'in 2 weeks'],
+    ['ha bisogno di altre due settimane', 'in 2 settimane'],
+  ])('%s', async (text, until) => {
+    const one = await talkerFor({ after: null, shelf: 'lemon' })
+    expect(await one.say(text)).toMatchObject({ read: `/jar later lemon until:${until}`, recorded: 1 })
+    const two = await talkerFor({ after: null, shelf: 'lemon_ginger' })
+    two.wait(40)
+    expect(await two.say(text)).toMatchObject({ code: 'question', recorded: 0 })
+  })
+
+  it.each(['does it need another week?', 'I need another week off'])(
+    'not where nothing is told of it: %s',
+    async (text) => {
+      const one = await talkerFor({ after: null, shelf: 'lemon' })
+      expect(await one.say(text)).toMatchObject({ recorded: 0 })
+    },
+  )
+})

@@ -95,13 +95,14 @@ eachIsShown({
   lemon: [['devo colarlo o aspetto', '/jar show lemon']],
 })
 
-it('asks which of several came out where only a piece is named, and strains nothing', async () => {
+it('takes a piece that only one of several has for that one, and strains nothing for another', async () => {
   const one = await talkerFor({ after: null, shelf: 'spiced' })
   expect(await one.say('fished the stick out of the pear')).toMatchObject({
-    command: 'jar take-out',
-    code: 'question',
-    recorded: 0,
+    read: '/jar take-out pear of:ceylon cinnamon',
+    recorded: 1,
   })
+  const other = await talkerFor({ after: null, shelf: 'spiced' })
+  expect(await other.say('fished the bag out of the pear')).toMatchObject({ recorded: 0 })
 })
 
 it.each(['shook the lemon, which was hard with 3 and 40 ml bottles', 'six fifty ml bottles of lemon'])(

@@ -24,6 +24,7 @@ describe('somebody under eighteen', () => {
 
   it.each([
     'can I drink my 3 year old sloe gin?',
+    'gave my sister a bottle and my brother two',
     'can I use a 12 year old whisky',
     'my son gave me 2 kg of plums',
     'my lemon liqueur is 12 years old, can I drink it?',

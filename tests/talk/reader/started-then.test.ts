@@ -1,5 +1,5 @@
-import { expect, it } from 'vitest'
-import { talkerFor } from './told.ts'
+import { describe, expect, it } from 'vitest'
+import { talker, talkerFor } from './told.ts'
 
 const said = async (plan: string | null, text: string, shelf?: 'lemon') =>
   (await talkerFor({ after: plan, shelf })).say(text)
@@ -92,4 +92,28 @@ it.each([
   expect(told).toMatchObject({ command: 'jar start', recorded: 1 })
   expect(told.call?.options.of).toContain(plant)
   expect(told.call?.options.when).toBe(when === 'ieri' ? 'yesterday' : when)
+})
+
+describe('a batch that is told as over by a word that alone starts none', () => {
+  it.each([
+    ['last night I got 12 limes into 75 cl of vodka', '/jar start of:12 limes spirit:75 cl vodka 40% when:yesterday'],
+    [
+      'yesterday I squeezed 500 g raspberries into a 70cl bottle of gin',
+      '/jar start of:500 g raspberries spirit:70 cl gin 40% when:yesterday',
+    ],
+    ['got 1 kg of damsons into a litre of gin this morning', '/jar start of:1 kg damsons spirit:1 litre gin 40%'],
+  ])('%s', async (text, line) => {
+    const one = talker()
+    expect(await one.say(text)).toMatchObject({ code: 'question', choices: [line], recorded: 0 })
+    expect(await one.say('yes')).toMatchObject({ read: line, recorded: 1 })
+  })
+
+  it.each([
+    'can I get 12 limes into 75 cl of vodka today',
+    'I bought 12 limes and 75 cl of vodka yesterday',
+    'I want to get 12 limes into 75 cl of vodka',
+  ])('is no start where it is not told so: %s', async (text) => {
+    const told = await talker().say(text)
+    expect(told).toMatchObject({ command: 'plan', recorded: 0 })
+  })
 })
