@@ -19,7 +19,7 @@ export const withStops = (stops: Stops, more: Stops): Stops => ({
   ...Object.fromEntries(Object.entries(more).map(([id, condition]) => [id, joined(stops[id as StopId], condition)])),
 })
 
-export interface Judged {
+interface Judged {
   readonly id: StopId
   readonly finding: Finding
 }

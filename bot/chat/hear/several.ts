@@ -15,6 +15,9 @@ const isDeed = (reading: TalkReading): boolean =>
     ? reading.does === 'record'
     : reading.kind === 'question' && reading.about.kind !== 'told_or_asked'
 
+/** What is asked of a jar, `when is it ready`: of none that was not there. */
+const isOfJar = (reading: TalkReading): boolean => reading.kind === 'call' && reading.call.options.jar !== undefined
+
 /** Named as left out, where it was not understood, or would be of a jar that is not there. */
 const setAside = (words: string, isOfNone: boolean): Heard =>
   asked(null, { code: 'not_understood', problem: 'talk_set_aside', values: { words, isOfNone } }, null)
@@ -63,7 +66,10 @@ export async function several(
     const isOfBegun = begun !== null && !alone.isJarNamed && isDeed(alone.reading)
     const part = isOfBegun ? saidOf(begun, text) : text
     const { reading } = isOfBegun ? await read(part) : alone
-    const isOfNone = before !== null && isWithoutJar(before) && !alone.isJarNamed && isDeed(reading)
+    const isBehindNone = before !== null && isWithoutJar(before) && !alone.isJarNamed
+    // That there is no such jar answers what is asked of it.
+    if (isBehindNone && !isDeed(reading) && isOfJar(reading)) continue
+    const isOfNone = isBehindNone && isDeed(reading)
     if (isOfNone || (before !== null && reading.kind === 'lost')) {
       all.push(setAside(text, isOfNone))
       continue

@@ -61,7 +61,7 @@ const isCalled = ({ names }: Botanical, piece: string): boolean =>
   [...names.en, ...names.it].some((name) => name.toLowerCase().split(' ').map(single).includes(piece))
 
 /** The plant that a piece is of, by the names of what steeps: the stick is cinnamon, the pod vanilla. Null where it may be several, or none. */
-export function pieceOf(tokens: readonly Token[], bits: readonly Bit[], jars: readonly TalkJar[]): Bit | null {
+function pieceOf(tokens: readonly Token[], bits: readonly Bit[], jars: readonly TalkJar[]): Bit | null {
   const at = pieceAt(tokens)
   if (at === -1 || bits.some(({ from, to }) => from <= at && at < to)) return null
   const running = runningAmong(jars)
@@ -77,4 +77,10 @@ export function pieceOf(tokens: readonly Token[], bits: readonly Bit[], jars: re
   const [only, another] = found
   if (only === undefined || another !== undefined) return null
   return bit('plant', at, at + 1, 0, only.names.en[0]!.toLowerCase(), { ids: [only.id] })
+}
+
+/** With that plant, where its piece stands. */
+export function withPiece(tokens: readonly Token[], bits: readonly Bit[], jars: readonly TalkJar[]): readonly Bit[] {
+  const piece = pieceOf(tokens, bits, jars)
+  return piece === null ? bits : [...bits, piece].toSorted((one, other) => one.from - other.from)
 }

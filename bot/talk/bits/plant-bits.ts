@@ -1,3 +1,4 @@
+import { farPlant } from '../../../core/botanical/find/far-plant.ts'
 import { isDescriptor, plantMisspelt, plantSaid } from '../../../core/botanical/find/plant-said.ts'
 import { type TypedText, textFrom, wordAt } from '../../../core/quantity/read/tokens.ts'
 import { numberSaid } from '../../../core/quantity/said/number-said.ts'
@@ -74,7 +75,12 @@ export function plantAt(around: Around, at: number): Bit | null {
 /** A plant that is only known by the amount before it, or that has a slip. */
 export function misspeltAt({ tokens }: TypedText, at: number): Bit | null {
   const found = plantMisspelt(tokens, at)
-  return found === null || FILTER.test(tokens[found.next]?.text ?? '')
+  if (found === null) {
+    const { kind = 'sign', text = '' } = tokens[at] ?? {}
+    const far = kind === 'word' ? farPlant(text) : null
+    return far === null ? null : bit('plant', at, at + 1, 0, far.name, { ids: far.ids })
+  }
+  return FILTER.test(tokens[found.next]?.text ?? '')
     ? null
     : bit(
         'plant',

@@ -11,7 +11,7 @@ import type { Bit, Sentence, Surroundings, TalkJar } from './bit.ts'
 import { bitsIn } from './bits-in.ts'
 import { derivedOfJars } from './derived-of-jars.ts'
 import { isOver, jarsNamed } from './jars-of.ts'
-import { pieceOf } from './lifted-out.ts'
+import { withPiece } from './lifted-out.ts'
 import { liqueursMeant } from './liqueurs-meant.ts'
 import { nameTold } from './name-told.ts'
 import { NEXT_DEED, newNameAt } from './new-name-at.ts'
@@ -37,11 +37,7 @@ export function sentenceIn(text: string, surroundings: Surroundings, isForgiving
   const all = spansMeant(withoutShorter(withoutLikeness(named)), typed.tokens)
   const found = withoutPlaceItself(typed, all)
   const plain = bitsIn({ typed, lexicon, spans: found, jars, today, spiritBottleMl })
-  const piece = pieceOf(typed.tokens, plain, jars)
-  const told = withoutAsides(
-    typed,
-    piece === null ? plain : [...plain, piece].toSorted((one, other) => one.from - other.from),
-  )
+  const told = withoutAsides(typed, withPiece(typed.tokens, plain, jars))
   const name = nameTold(typed, found)
   const isOfName = ({ from, to }: Bit): boolean => name !== null && name.from <= from && to <= name.to
   const read = told.filter((bit) => !isWithinCount(bit, found) && !isOfName(bit))

@@ -69,6 +69,18 @@ export function farNameIn(text: string): Named | null {
   return null
 }
 
+/** So short a refused name is hardly meant by a word that is two slips from it. */
+const LEAST_REFUSED = 6
+
+const shortRefused = lazily(() =>
+  spelled.flatMap(({ keys }) =>
+    keys.map((key) => key.replaceAll(' ', '')).filter(({ length }) => length >= LEAST_REFUSED),
+  ),
+)
+
+/** Whether any refused name is two slips or less from a word, whatever good plant is as near. */
+export const isFarNearRefused = (word: string): boolean => shortRefused().some((key) => isWithin(word, key, SLIPS))
+
 /** Throws `near_refused` where a noun that no plant goes by is two slips from a refused name. `typed` as it is shown. */
 export function expectNotFar(noun: string, typed: string): void {
   const far = farNameIn(noun)

@@ -122,3 +122,13 @@ it('asks which of two jars something went into', async () => {
   expect(told).toMatchObject({ code: 'question', recorded: 0 })
   expect(told.choices).toHaveLength(2)
 })
+
+it.each(['shook the cherry, when is it ready', 'shook the cherry - how many days left'])(
+  'shows no other jar for what is asked of one that is not there: %s',
+  async (text) => {
+    const one = await talkerFor({ after: null, shelf: 'lemon' })
+    const told = await one.say(text)
+    expect(told).toMatchObject({ code: 'not_found', recorded: 0 })
+    expect(told.also).toEqual([])
+  },
+)

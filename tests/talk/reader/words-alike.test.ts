@@ -102,5 +102,33 @@ describe('a word that is whole is none that it is near to', () => {
 
   it('and one that is none is mended still', () => {
     expect(respelt(saidText('straned').tokens, english, new Set())[0]!.text).toBe('strained')
+
+// Two slips of the pen in a long word, none of them in its first letter.
+describe('a long name with two slips', () => {
+  it.each([
+    ['500 g rasberies and 70 cl gin', '/plan of:500 g raspberry spirit:70 cl gin 40%'],
+    ['1 kg blackburies and a litre of gin', '/plan of:1 kg blackberry spirit:1 litre gin 40%'],
+    ['500 g strawbarys and 70 cl gin', '/plan of:500 g strawberry spirit:70 cl gin 40%'],
+    ['500 g crambarries and 70 cl gin', '/plan of:500 g cranberry spirit:70 cl gin 40%'],
+    ['how much rasberies per litre', '/botanical of:raspberry'],
+  ])('is that plant: %s', async (text, read) => {
+    expect(await (await talkerFor({ after: null })).say(text)).toMatchObject({ read, code: null })
+  })
+
+  it.each(['10 g wolfsbain and 70cl gin', '300 g elderberys in 70 cl vodka', '10 g monkshod and 70cl gin'])(
+    'is never one where something refused is as near: %s',
+    async (text) => {
+      for (const after of [null, '10 lemons and a litre of vodka']) {
+        const told = await (await talkerFor({ after })).say(text)
+        expect(told.code, `${after}`).toMatch(/^(?:refused|ambiguous)$/)
+      }
+    },
+  )
+
+  it('is no other batch’s spirit', async () => {
+    const told = await (await talkerFor({ after: '500 g raspberries and a litre of vodka' })).say(
+      '1 kg blackburies and a litre of gin',
+    )
+    expect(told.read).toBe('/plan of:1 kg blackberry spirit:1 litre gin 40%')
   })
 })
