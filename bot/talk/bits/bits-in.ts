@@ -16,6 +16,7 @@ import { coinAt } from './coin-at.ts'
 import { drinksNamed } from './drinks-named.ts'
 import { filledAt } from './filled-bottles.ts'
 import { jarAt } from './jar-at.ts'
+import { withPiece } from './lifted-out.ts'
 import { monthMeant } from './month-meant.ts'
 import { plantAt } from './plant-bits.ts'
 import { countable, drinkAt, thingAt } from './things.ts'
@@ -66,7 +67,7 @@ export function bitsIn(around: Around): readonly Bit[] {
       else bits.push(isBelowNothing(around, found) ? { ...found, kind: 'negative', text: `-${found.text}` } : found)
     at = found?.to ?? at + 1
   }
-  return drinksNamed(around, bits)
+  return drinksNamed(around, withPiece(tokens, bits, around.jars))
 }
 
 const AMOUNTS = new Set<Bit['kind']>(['volume', 'mass', 'strength', 'sweetness', 'bottles', 'bare'])

@@ -11,7 +11,6 @@ import type { Bit, Sentence, Surroundings, TalkJar } from './bit.ts'
 import { bitsIn } from './bits-in.ts'
 import { derivedOfJars } from './derived-of-jars.ts'
 import { isOver, jarsNamed } from './jars-of.ts'
-import { withPiece } from './lifted-out.ts'
 import { liqueursMeant } from './liqueurs-meant.ts'
 import { nameTold } from './name-told.ts'
 import { NEXT_DEED, newNameAt } from './new-name-at.ts'
@@ -36,8 +35,7 @@ export function sentenceIn(text: string, surroundings: Surroundings, isForgiving
   const named = withoutBystanders(conceptsIn(typed.tokens, lexicon), typed)
   const all = spansMeant(withoutShorter(withoutLikeness(named)), typed.tokens)
   const found = withoutPlaceItself(typed, all)
-  const plain = bitsIn({ typed, lexicon, spans: found, jars, today, spiritBottleMl })
-  const told = withoutAsides(typed, withPiece(typed.tokens, plain, jars))
+  const told = withoutAsides(typed, bitsIn({ typed, lexicon, spans: found, jars, today, spiritBottleMl }))
   const name = nameTold(typed, found)
   const isOfName = ({ from, to }: Bit): boolean => name !== null && name.from <= from && to <= name.to
   const read = told.filter((bit) => !isWithinCount(bit, found) && !isOfName(bit))

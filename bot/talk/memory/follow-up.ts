@@ -22,6 +22,7 @@ import { agreed, begun, doneAsOffered, shownAgain, troubleAnswered } from './ste
 import { styled } from './taste-rules.ts'
 import { troubleJar } from './trouble-jar.ts'
 import { undone } from './undo-rule.ts'
+import { weighsUnknown } from './weighs-unknown.ts'
 import { wishOfNothing } from './wish-of-nothing.ts'
 
 const target: Rule = ({ bits, typed, has }, last) => {
@@ -114,6 +115,7 @@ export function followUp(sentence: Sentence, said: Remembered): TalkReading | nu
   if (cost !== null) return cost
   // `Gin is $18 a bottle`: no recipe is changed by what things cost.
   if (sentence.has('price_for') && prices(sentence, 'cost') !== null) return null
+  if (weighsUnknown(sentence)) return null
   const amounts = sentence.bits.filter(({ kind }) => kind !== 'date').length
   if (amounts >= NEW && !sentence.has('not_so', 'instead')) return null
   // `Does 30 % freeze` is of no recipe of its own.

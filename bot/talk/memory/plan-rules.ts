@@ -40,9 +40,7 @@ export const otherSpirit: Rule = (sentence, last) => {
     (word !== undefined && (sentence.has('could_be') || ONLY.test(sentence.typed.text))) ||
     (sentence.has('without') && sentence.has('have'))
   if ((word === undefined && strength === undefined) || !isOther) return null
-  // `1 kg blackburies and a litre of gin`: so much of something is weighed that no word is known of.
-  const isOfOther = sentence.bits.some(({ kind, with: place }) => kind === 'mass' && place === undefined)
-  if (isOfOther || sentence.bits.some(({ kind }) => kind === 'plant') || !takes(last.command, 'spirit')) return null
+  if (sentence.bits.some(({ kind }) => kind === 'plant') || !takes(last.command, 'spirit')) return null
   // What is strained is no spirit: `how much sugar for a litre at 84` is another one.
   if (last.command === 'syrup' && word === undefined) return null
   const [liquid] = liquidsIn(sentence)

@@ -102,6 +102,8 @@ describe('a word that is whole is none that it is near to', () => {
 
   it('and one that is none is mended still', () => {
     expect(respelt(saidText('straned').tokens, english, new Set())[0]!.text).toBe('strained')
+  })
+})
 
 // Two slips of the pen in a long word, none of them in its first letter.
 describe('a long name with two slips', () => {
