@@ -25,7 +25,7 @@ export const askedOtherwise: Readonly<Partial<Record<HandbookId, string>>> = {
   keep_time:
     'shelf life; does it ever go off; will it last till next christmas; use by; scade; quanto dura chiuso; how long before it is past it; will it last years; quanto tempo si conserva; dura anni chiuso; quanto si mantiene; fine in years if nobody opens it; as long as the bottle stays shut; unopened, how long; se nessuno la apre; chiusa quanto resta buona; good for how long if nobody opens it; how long is an unopened bottle good for',
   keep_opened:
-    'half a bottle left, does it spoil; how long is it good once opened; opened a bottle months ago still good; half empty bottle; dopo aperto quanto dura; open bottle since easter; once opened how long; una volta aperto; bottiglia aperta da mesi; after cracking it open; once the seal is gone; una volta stappata; dopo aver aperto la bottiglia; an opened bottle keeps how long; how long does a bottle keep when it has been opened',
+    'started a bottle, when should it be finished; once a bottle is begun how long; a bottle on the go; half drunk bottle; quando la bottiglia è cominciata entro quando va bevuta; bottiglia iniziata; dopo aperta entro quando va consumata; half a bottle left, does it spoil; how long is it good once opened; opened a bottle months ago still good; half empty bottle; dopo aperto quanto dura; open bottle since easter; once opened how long; una volta aperto; bottiglia aperta da mesi; after cracking it open; once the seal is gone; una volta stappata; dopo aver aperto la bottiglia; an opened bottle keeps how long; how long does a bottle keep when it has been opened',
   fridge:
     'do i have to refrigerate the finished stuff; does it need to live in the fridge; fridge or shelf; va tenuto in frigo; cupboard ok or fridge; keep it cold; si tiene fuori frigo; frigo o dispensa; va al fresco; fridge or press; press or fridge; in the press or the fridge',
   keep_cream:
@@ -215,7 +215,7 @@ export const askedOtherwise: Readonly<Partial<Record<HandbookId, string>>> = {
   rinse_plants:
     'rinse the peels with water to get the rest out; wash the fruit out with syrup; sciacquo le scorze con acqua; slosh water over the peel to get the last of it out; is it worth rinsing after straining; recuperare l’alcol rimasto nelle scorze; lavo la frutta con lo sciroppo per recuperare',
   spent_fruit:
-    'what do i do with the fruit afterwards; a lot of fruit is left after straining, what can one do with it; is the fruit still any good after; what do i do with the boozy fruit; eat the leftover cherries; jam from the fruit; cosa faccio con la frutta; recipes for the sloes after; the fruit thats left in a pudding; jam from the boozy cherries; ciliegie ubriache; la frutta rimasta si mangia; ci faccio un dolce con le bucce avanzate; what happens with the fruit afterwards; what are the boozy plums good for; in a trifle; the fruit when it is done; la frutta scolata; che faccio della frutta dopo',
+    'what do i do with the raspberries once they are strained; ideas for the leftover raspberries; cosa faccio con le ciliegie dopo aver filtrato; what do i do with the fruit afterwards; a lot of fruit is left after straining, what can one do with it; is the fruit still any good after; what do i do with the boozy fruit; eat the leftover cherries; jam from the fruit; cosa faccio con la frutta; recipes for the sloes after; the fruit thats left in a pudding; jam from the boozy cherries; ciliegie ubriache; la frutta rimasta si mangia; ci faccio un dolce con le bucce avanzate; what happens with the fruit afterwards; what are the boozy plums good for; in a trifle; the fruit when it is done; la frutta scolata; che faccio della frutta dopo',
   spent_away:
     'compost the peels; can the fruit go in the bin; feed it to the chickens; butto le scorze; can the old fruit go down the drain; where do i chuck the used peel; on the compost heap; dove butto la frutta usata; le bucce usate nell’umido; throw out the used peel; dispose of the old fruit; butto le bucce usate',
   fat_off:
@@ -241,7 +241,7 @@ export const askedOtherwise: Readonly<Partial<Record<HandbookId, string>>> = {
   boil_syrup:
     'do i bring it to the boil; do i have to boil the syrup; does the syrup need cooking; devo bollire lo sciroppo; stir it cold or heat it; how do you cook the syrup; sugar water on the stove; come si fa lo sciroppo; basta sciogliere a freddo; quanto cuoce lo sciroppo; does the syrup have to be cooked; simmer the sugar water; va bollito lo sciroppo; si fa bollire',
   cool_syrup:
-    'how cold should the syrup be; can i add the syrup hot; pour it in warm; sciroppo ancora caldo; how cold should the syrup be; can the syrup go in hot; poured it in warm, did i mess up; va aggiunto freddo; versarlo ancora caldo; aspettare che si raffreddi lo sciroppo; stone cold or still warm; has the syrup got to be cold; lukewarm syrup; ancora tiepido',
+    'syrup still hot straight in; straight from the pan; hot syrup into the spirit; how cold should the syrup be; can i add the syrup hot; pour it in warm; sciroppo ancora caldo; how cold should the syrup be; can the syrup go in hot; poured it in warm, did i mess up; va aggiunto freddo; versarlo ancora caldo; aspettare che si raffreddi lo sciroppo; stone cold or still warm; has the syrup got to be cold; lukewarm syrup; ancora tiepido',
   which_water:
     'tap water ok; distilled or bottled water; hard water; acqua del rubinetto; our water is very hard; bottled or from the tap; l’acqua dura è un problema; che acqua per lo sciroppo',
   sugar_when:
@@ -285,7 +285,7 @@ export const askedOtherwise: Readonly<Partial<Record<HandbookId, string>>> = {
   bottle_fill:
     'how full do i fill the bottle; leave a gap at the top; fino a dove riempio; how far up do i fill; right to the cork; lascio spazio sotto il tappo',
   reuse_bottles:
-    'can i use old whisky bottles; reuse wine bottles; bottles from other spirits; riusare bottiglie di whisky; getting labels off bottles; old wine bottles; stacco le etichette; bottiglie vecchie',
+    'are old ketchup bottles ok to use again; are sauce, squash or juice bottles any good; can rinsed out gherkin and pickle jars be used; empty passata bottles; vinegar bottles; posso usare le bottiglie del succo; vanno bene le bottiglie della passata; bottiglie dell’olio; can i use old whisky bottles; reuse wine bottles; bottles from other spirits; riusare bottiglie di whisky; getting labels off bottles; old wine bottles; stacco le etichette; bottiglie vecchie',
   wood: 'oak chips in it; little barrel; legno o botte; age it in oak; a bit of wood for flavour; oak chips in the jar; invecchiarlo in botte; legno nel vaso',
   juice_or_zest:
     'is it peel only; does the juice go in too or just the skin; why only the peel and not the flesh; can i put whole slices in; posso mettere le fette intere; ci va anche il succo; perché si usa solo la scorza',

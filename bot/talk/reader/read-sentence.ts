@@ -9,6 +9,7 @@ import { ofJarSpokenOf } from '../memory/half-words.ts'
 import type { Remembered } from '../memory/remembered.ts'
 import { wished } from '../memory/wishes-apart.ts'
 import { accidentTold } from './accident-told.ts'
+import { askedBeside } from './asked-beside.ts'
 import {
   isBeforeFrame,
   isBeforeSymptom,
@@ -47,6 +48,7 @@ import { type FindSymptom, isFouled, isGlassInside, symptomReading, symptomTold 
 import { LEAST, tried } from './tried-frames.ts'
 import { withSlips } from './unknown-word.ts'
 import { wholeReading } from './whole-reading.ts'
+import { isAllExplained, isWhollyAsked } from './wholly-asked.ts'
 
 export interface Knows extends Surroundings {
   readonly said?: Remembered
@@ -92,7 +94,7 @@ function readPlainly(text: string, knows: Knows): TalkReading {
     return before === null ? topic({ id: told, others: [] }) : hiddenDanger({ ...before, beside: told }, sentence)
   }
   if (knows.command !== undefined) return byRules(reading, sentence, text, knows)
-  const read = byRules(reading, sentence, text, knows)
+  const read = askedBeside(byRules(reading, sentence, text, knows), sentence, text, knows.findEntry)
   const isOwn = read.kind === 'symptom' && isOwnTrouble(sentence, text)
   const other = { ...otherwiseOf(sentence, text, knows), ...(isOwn && { handbook: () => null }) }
   return jarNotThere(secondThought(read, knows.hunch(sentence, knows.said), other), sentence)
@@ -148,6 +150,10 @@ function readOnce(sentence: Sentence, text: string, knows: Knows): TalkReading {
   const isOther = isDeed || isOfAmounts(sentence) || isTyped
   const found = isOther ? null : entryOfClause(text, knows.findEntry)
   const anyEntry = found !== null && isOfHandbook(found.share, sentence) ? found : null
+  if (!isTyped && symptom === null && best !== undefined && isWhollyAsked(best, sentence)) {
+    const whole = found ?? entryOfClause(text, knows.findEntry)
+    if (whole !== null && isAllExplained(whole)) return topic(whole)
+  }
   const isOpenPlan = best !== undefined && isUnpoured(best, sentence)
   const entry = score >= SURE && !isOpenPlan ? null : anyEntry
   const isAskedOf = symptom !== null && sentence.has('may_i', 'would_it') && !MAY_BURST.has(symptom.id)

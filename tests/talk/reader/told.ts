@@ -35,7 +35,7 @@ export interface Told {
   readonly data: Readonly<Record<string, unknown>>
   readonly choices: readonly string[]
   /** What else the sentence told of, each answered by itself. */
-  readonly also: readonly Pick<Told, 'read' | 'call' | 'command' | 'code'>[]
+  readonly also: readonly Pick<Told, 'read' | 'call' | 'command' | 'code' | 'data'>[]
   /** Entries that were written down by it, in all jars; one less for each that is gone. */
   readonly recorded: number
   readonly erased: boolean
@@ -55,6 +55,7 @@ const answeredWith = ({ outcome, read }: Pick<Heard, 'outcome' | 'read'>) => ({
   call: read === null ? null : parsed(read),
   command: outcome.path,
   code: outcome.ok ? null : outcome.error.code,
+  data: outcome.ok && 'reply' in outcome ? (outcome.reply.data as Readonly<Record<string, unknown>>) : {},
 })
 
 /** Somebody at the terminal whose talk goes on from line to line. */
@@ -89,12 +90,11 @@ export function talker(store: Store = memoryStore('UTC')) {
       const before = await counted()
       const begin = performance.now()
       const { also = [], ...heard } = await hear(line, dispatch(hunch))
-      const { outcome, choices } = heard
+      const { choices } = heard
       const ms = performance.now() - begin
       const after = await counted()
       return {
         ...answeredWith(heard),
-        data: outcome.ok && 'reply' in outcome ? (outcome.reply.data as Readonly<Record<string, unknown>>) : {},
         choices,
         also: also.map(answeredWith),
         recorded: after.entries - before.entries,

@@ -34,7 +34,7 @@ const QUESTION = new Set(['question', 'missing_option', 'ambiguous'])
 export function verdictOn(told: Told, sentence: Sentence): Verdict {
   const { also, ...meaning } = sentence.meaning
   if (also === undefined) return verdictOnOne(told, sentence)
-  const answers = [told, ...told.also.map((each) => ({ ...told, ...each, data: {}, choices: [] }))]
+  const answers = [told, ...told.also.map((each) => ({ ...told, ...each, choices: [] }))]
   const verdicts = [meaning, ...also].map((each) =>
     answers.map((answer) => verdictOnOne(answer, { ...sentence, meaning: each })),
   )

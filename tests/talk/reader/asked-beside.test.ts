@@ -1,0 +1,58 @@
+import { describe, expect, it } from 'vitest'
+import type { Shelf } from '../shelves.ts'
+import { talker, talkerFor } from './told.ts'
+
+// The sentences are ours; no source.
+describe('what is asked of how it is done, behind what is planned, is answered beside the plan', () => {
+  it.each([
+    ['got a kilo of cherries and a litre of brandy, do i need to stone them', 'stones_whole'],
+    ['500g raspberries in 70 cl vodka, do i wash them first?', 'wash_fruit'],
+    ['3 oranges and a litre of vodka, is it ok in a plastic tub?', 'plastic'],
+    ['6 limes, 750 ml white rum, does the jar need to be in the dark?', 'steep_light'],
+    ['un kilo di ciliegie e un litro di alcol a 95, tolgo i noccioli?', 'stones_whole'],
+  ])('%s', async (text, entry) => {
+    const { command, also } = await talker().say(text)
+    expect(command).toBe('plan')
+    expect(also).toMatchObject([{ command: 'handbook', data: { entry } }])
+  })
+
+  it.each([
+    '10 lemons and a litre of vodka, would that be strong',
+    '500 g sloes and 1 l gin, will it be ready for christmas',
+    'eight plums, 70cl brandy. how long and how much sugar?',
+  ])('the plan says it itself: %s', async (text) => {
+    expect((await talker().say(text)).also).toEqual([])
+  })
+})
+
+describe('an entry that explains all that is asked stands before a plan of the plant, and a jar that is only named', () => {
+  const CASES: readonly (readonly [text: string, entry: string, shelf?: Shelf])[] = [
+    ['what to do with the boozy raspberries left over after straining', 'spent_fruit', 'fair'],
+    ['what do you do with the sloes after straining?', 'spent_fruit'],
+    ['got ten bald lemons left, what do i do with them', 'peeled_fruit'],
+    ['cosa ci faccio con i limoni senza buccia?', 'peeled_fruit'],
+    ['are sauce bottles alright to use again?', 'reuse_bottles'],
+    ['vanno bene le bottiglie della passata?', 'reuse_bottles'],
+    ['dopo aperta, entro quando va consumata?', 'keep_opened'],
+    ['can hot syrup go straight into the spirit', 'cool_syrup'],
+  ]
+  it.each(CASES.map(([text, entry, shelf]) => ({ text, entry, shelf })))('$text', async ({ text, entry, shelf }) => {
+    const told = await (await talkerFor({ after: null, ...(shelf && { shelf }) })).say(text)
+    expect(told).toMatchObject({ command: 'handbook', data: { entry }, recorded: 0 })
+  })
+
+  it.each([
+    ['what can i do with 10 lemons and a litre of vodka', '/plan of:10 lemons spirit:1 litre vodka 40%'],
+    ['how much ginger per litre', '/botanical of:ginger'],
+  ])('and before nothing that amounts or doses are asked of: %s', async (text, read) => {
+    expect((await talker().say(text)).read).toBe(read)
+  })
+})
+
+it.each([
+  ['it turned to milk when the syrup went in', 'cloudy_on_mixing'],
+  ['era limpido, ci metto lo sciroppo e subito è latte', 'cloudy_on_mixing'],
+  ['mine turned cloudy the second the syrup touched it', 'cloudy_on_mixing'],
+])('hears a likeness to milk as a cloud: %s', async (text, symptom) => {
+  expect((await talker().say(text)).data).toMatchObject({ symptom })
+})
