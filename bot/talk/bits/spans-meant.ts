@@ -74,6 +74,9 @@ export const spansMeant = (spans: readonly ConceptSpan[], tokens: readonly Token
       return false
     // `No more than thirty per cent` asks for no peace.
     if (concept === 'be_quiet' && tokens[to]?.text === 'than') return false
+    // `Sa di medicina e basta`: of nothing else.
+    if (concept === 'be_quiet' && tokens[from]!.text === 'basta' && to === from + 1 && tokens[from - 1]?.text === 'e')
+      return false
     // `My wife’s away till Thursday`: whoever else is away wants no peace.
     if (AWAY.has(concept) && isOfOther(tokens, from, to)) return false
     if (concept === 'took_out' && isOfSomebody(tokens, span)) return false

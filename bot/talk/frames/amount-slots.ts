@@ -82,7 +82,15 @@ export const gravity: Fill = (sentence) => {
   return all.length === 1 ? onlyBit(all[0]) : null
 }
 
-export const when: Fill = ({ bits }) => onlyBit(bits.find(({ kind, text }) => kind === 'date' && text !== 'today'))
+/** Up to which, not on which: `shook both, leave the ginger till Monday`. */
+const UP_TO = /^(?:until|till|til|before|fino|entro)$/
+
+export const when: Fill = ({ bits, typed }) => {
+  const isEnd = (from: number): boolean =>
+    [from - 1, from - 2].some((at) => UP_TO.test(typed.tokens[at]?.text ?? '')) ||
+    UP_TO.test(typed.tokens[from]?.text ?? '')
+  return onlyBit(bits.find(({ kind, text, from }) => kind === 'date' && text !== 'today' && !isEnd(from)))
+}
 
 const SPAN = /^(?:\d+(?:[.,]\d+)?|\p{L}+) (?:days?|weeks?|months?|giorn[oi]|settiman[ae]|mes[ei])$/u
 

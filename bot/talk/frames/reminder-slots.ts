@@ -108,6 +108,10 @@ function moreTime({ typed, bits }: Sentence): SlotFilled | null {
   return { text, bits: [bit('span', from, to, 0, text), ...bits.filter((each) => each.from >= from && each.to <= to)] }
 }
 
+/** Of every week, which no silence with an end is: `not on sundays`, `non la domenica`. */
+const EVERY_WEEK =
+  /\b(?:(?:mon|tues|wednes|thurs|fri|satur|sun)days|weekends|every \p{L}+day|(?:la|di|ogni) (?:domenica|lunedi|martedi|mercoledi|giovedi|venerdi|sabato))\b/u
+
 const until: Fill = (sentence) => {
   const { bits, has, typed } = sentence
   // What begins a silence is not the day that ends it.
@@ -115,6 +119,7 @@ const until: Fill = (sentence) => {
   const over = isSilence ? endOfAbsence(sentence) : null
   if (over === 'open') return null
   if (over !== null) return over
+  if (isSilence && EVERY_WEEK.test(wordsFrom(typed))) return null
   const dates = bits.filter(({ kind }) => kind === 'date')
   // `Not tonight, saturday`.
   const isNot = (from: number): boolean => /^(?:not|non|no)$/.test(typed.tokens[from - 1]?.text ?? '')
@@ -158,14 +163,23 @@ const named =
 /** `Are reminders on?` turns none on. */
 const IS_ASKED = /^(?:are|is|do|did|does|sono|quando|when|what)$/
 
+/** `Turn the shaking reminders back on`. */
+const SHAKE_ON =
+  /\b(?:(?:turn|switch|put|have|want|get)\b.*\b(?:back )?on\b(?! about)|(?:start|resume|restart|bring back|unmute)\b|riattiva|riaccendi|ricomincia|ripristina|accendi)/i
+
 /** What is set of reminders and of where a person lives. */
 export const reminderFills = {
   clock,
   until,
   pause_over: ({ has, typed }: Sentence) =>
-    has('reminders_on') && !has('until', 'denial') && !IS_ASKED.test(typed.tokens[0]?.text ?? '')
+    has('reminders_on') && !has('until', 'denial', 'shaking_reminders') && !IS_ASKED.test(typed.tokens[0]?.text ?? '')
       ? { text: 'none', bits: [] }
       : null,
+  shake_off: ({ has, typed }: Sentence) => {
+    if (!has('shaking_reminders')) return null
+    if (SHAKE_ON.test(typed.text)) return { text: 'daily', bits: [] }
+    return has('be_quiet', 'denial', 'no') ? { text: 'off', bits: [] } : null
+  },
   zone: named(parseZone),
   country: named(parseCountryCode),
   private_place: ({ has }: Sentence) => (has('privately') ? { text: 'private', bits: [] } : null),

@@ -173,8 +173,6 @@ export const fills: Readonly<Record<SlotKind, Fill>> = {
   units,
   freezer,
   freezer_asked: freezerAsked,
-  shake_off: ({ has }) =>
-    has('shaking_reminders') && has('be_quiet', 'denial', 'no') ? { text: 'off', bits: [] } : null,
   new_name: newName,
   ...handledFills,
   ...jarFills,

@@ -140,6 +140,7 @@ export function isBeforeFrame(share: number, { frame, used, lacks }: FrameTried,
   if (lacks.length > 0 && frame.does === 'compute') return true
   // `What should I do now`: all of it says so.
   if (frame.command === 'jar list' && !saysMore(sentence, 'what_is_on')) return false
+  if (frame.command === 'reminders' && sentence.has('reminders_when')) return false
   if (BY_A_WORD.has(frame.command)) return frame.command !== 'cost' || !isCostToOne(sentence)
   if (frame.does === 'never') return beginsAsking(sentence)
   return (

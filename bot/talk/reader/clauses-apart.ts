@@ -40,7 +40,7 @@ const OF_ANOTHER =
 
 /** An order at the beginning of a clause, with nothing of an amount in it. */
 const ORDER =
-  /^(?:please )?(?:print|show|display|list|draw|make (?:it|this|that|one) again|make (?:me )?a (?:tag|label)|remind|nudge|rename|tell me|stampa\p{L}*|mostra\p{L}*|fammi vedere|dimmi|elenca|ricorda\p{L}*|rinomina\p{L}*|rifall[oa])(?!\p{L})/u
+  /^(?:please )?(?:print|show|display|list|draw|make (?:it|this|that|one) again|make (?:me )?a (?:tag|label)|remind|nudge|rename|tell me|(?:now |so )?(?:leave|let|keep) (?:the |my )?\p{L}+ (?:alone|be|rest|in peace|till|until)|(?:now |so )?(?:dont|do not) (?:bother me|remind me|nag me|message me|mention|nudge me|ping me)|(?:ora |adesso )?lascia\p{L}* (?:stare |riposare )?(?:il |lo |la |l )?\p{L}+|(?:il |lo |la |l )\p{L}+ lascia\p{L}* (?:stare|riposare|in pace)|stampa\p{L}*|mostra\p{L}*|fammi vedere|dimmi|elenca|ricorda\p{L}*|rinomina\p{L}*|rifall[oa])(?!\p{L})/u
 
 /** A question of its own, with nothing of an amount in it. */
 const QUESTION =

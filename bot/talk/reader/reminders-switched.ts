@@ -87,6 +87,14 @@ export function remindersSwitched(sentence: Sentence): TalkReading | null {
   const isOfJar = bits.some(({ kind }) => kind === 'plant' || kind === 'jar')
   if (bits.some(({ kind }) => !/^(?:date|span|plant|jar)$/.test(kind))) return null
   const words = wordsFrom(typed)
+  // `Don’t bother me about the lemon till friday`: the others are not held back over it.
+  if (
+    isOfJar &&
+    has('be_quiet') &&
+    !has('away_now', 'reminders_on') &&
+    bits.some(({ kind }) => kind === 'date' || kind === 'span')
+  )
+    return ofJar(sentence, leftOutOf(sentence, bits))
   const off = OFF.map((pattern) => pattern.exec(words)?.[0]).find((said) => said !== undefined)
   const on = off ?? ON.map((pattern) => pattern.exec(words)?.[0]).find((said) => said !== undefined)
   if (on === undefined) return null

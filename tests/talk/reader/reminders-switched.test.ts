@@ -87,3 +87,42 @@ it.each(['remind me on tuesday', 'nudge me in two weeks', 'ricordami giovedì'])
     expect((await one.store.read('local')).settings.pausedUntil).toBeNull()
   },
 )
+
+// The sentences are ours; no source.
+describe('what is asked and said of reminders in other words', () => {
+  it.each([
+    ['i shake it anyway, no need for the shaking messages', '/reminders shake:off'],
+    ['i don’t need telling to shake', '/reminders shake:off'],
+    ['you can drop the shaking bit', '/reminders shake:off'],
+    ['turn the shaking reminders back on', '/reminders shake:daily'],
+    ['riattiva i promemoria per scuotere', '/reminders shake:daily'],
+    ['could the morning message come at 6:45 instead', '/reminders time:6:45 am'],
+    ['i’d rather hear from you at 7.30', '/reminders time:7.30'],
+    ['what days do you message me and when', '/reminders'],
+    ['how often are you going to ping me?', '/reminders'],
+    ['a che ora mi scrivi?', '/reminders'],
+    // No silence with an end is of every week.
+    ['don’t message me on sundays', '/reminders'],
+    ['non scrivermi la domenica', '/reminders'],
+  ])('%s', async (text, read) => {
+    expect(await (await talkerFor({ after: null, shelf: 'lemon_ginger' })).say(text)).toMatchObject({
+      read,
+      recorded: 0,
+    })
+  })
+
+  it('holds back that of one jar, and of no other', async () => {
+    const one = await talkerFor({ after: null, shelf: 'lemon_ginger' })
+    expect((await one.say('don’t bother me about the lemon till friday')).read).toBe('/jar later lemon until:friday')
+    expect((await one.store.read('local')).settings.pausedUntil).toBeNull()
+  })
+
+  it.each([
+    ['shaken both, leave the ginger be till sunday', '/jar later ginger until:sunday'],
+    ['shook the pair, don’t bother me about lemon till friday', '/jar later lemon until:friday'],
+    ['scossi tutti e due, lo zenzero lascialo stare fino a lunedì', '/jar later ginger until:lunedi'],
+  ])('takes no day up to which one is let be for that of a deed: %s', async (text, later) => {
+    const { read, also } = await (await talkerFor({ after: null, shelf: 'lemon_ginger' })).say(text)
+    expect([read, ...also.map((each) => each.read)]).toEqual(['/jar shake all', later])
+  })
+})
