@@ -87,9 +87,12 @@ function centreFor(harm: HarmId, contact: Contact | null) {
   return { ...centre, harm, otherwise: ambulance ?? emergency }
 }
 
-/** The numbers of a country, or of the one that a zone tells where nobody has named any. */
-const contactIn = ({ country, zone, units }: Whereabouts): Contact | null =>
-  contactOf(country ?? (units === 'us' && countryInZone(zone) === null ? 'US' : countryAssumedInZone(zone)))
+/** The country that was named, else the one that a zone or units tell; null where nothing does. */
+const countryIn = ({ country, zone, units }: Whereabouts): string | null =>
+  country ?? (units === 'us' && countryInZone(zone) === null ? 'US' : countryAssumedInZone(zone))
+
+/** Its numbers. */
+const contactIn = (whereabouts: Whereabouts): Contact | null => contactOf(countryIn(whereabouts))
 
 /** Who is called where somebody is, if a poison was swallowed. */
 export function whomToCall(whereabouts: Whereabouts): WhomToCall {
@@ -146,6 +149,7 @@ export function emergencyReply(harm: HarmId, whereabouts: Whereabouts): Reply {
       vet: isAnimals,
       steps,
     },
-    kitchen: 'metric',
+    // It has no amounts: only the words are those of a country.
+    kitchen: countryIn(whereabouts) === 'US' ? 'us' : 'metric',
   }
 }

@@ -11,6 +11,8 @@ export function drinkIn({ path, ...outcome }: CallOutcome | HelpPage): DrinkSaid
   const { data } = outcome.reply
   const found = DRINKS.test(path) ? data : path === 'jar strain' ? data.syrup : null
   if (typeof found !== 'object' || found === null) return null
-  const { abvPercent, sugarGPerL } = found as Readonly<Record<string, unknown>>
-  return typeof abvPercent === 'number' && typeof sugarGPerL === 'number' ? { abvPercent, sugarGPerL } : null
+  const { abvPercent, sugarGPerL, sugarG } = found as Readonly<Record<string, unknown>>
+  return typeof abvPercent === 'number' && typeof sugarGPerL === 'number'
+    ? { abvPercent, sugarGPerL, sugarG: typeof sugarG === 'number' ? sugarG : null }
+    : null
 }

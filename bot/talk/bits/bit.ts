@@ -118,6 +118,8 @@ export interface Sentence {
   has(...concepts: readonly Concept[]): boolean
   /** A bottle of spirit whose size was not said, ml. */
   readonly spiritBottleMl: number
+  /** Whether whoever says it cooks by US measures. */
+  readonly isUs: boolean
   readonly jars: readonly TalkJar[]
   readonly today: CalendarDay
 }

@@ -65,7 +65,7 @@ export function sentenceIn(text: string, surroundings: Surroundings, isForgiving
   const said = new Set<Concept>([...concepts, ...derivedOfJars({ bits, jars, spans, typed })])
   weighTogether(said, bits, spans, typed)
   if (said.has('asking') && !said.has('with_amounts')) said.add('asking_bare')
-  return { ...around, bits, has: (...concepts) => concepts.some((each) => said.has(each)) }
+  return { ...around, bits, isUs, has: (...concepts) => concepts.some((each) => said.has(each)) }
 }
 
 const NAMES = new Set<Concept>(['renamed', 'divided', 'other_vessel'])

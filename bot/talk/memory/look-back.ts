@@ -7,9 +7,10 @@ import { bottled, otherSpirit, spiritInstead, swapped, withoutPlant } from './pl
 import type { Remembered } from './remembered.ts'
 import type { Rule } from './rule.ts'
 import { disliked, sameWith, targetAtLength } from './said-at-length.ts'
+import { sharedSweetener } from './shared-sweetener.ts'
 import { begun } from './step-rules.ts'
 import { sugarShare } from './sugar-share.ts'
-import { otherSweetener, sharedSweetener } from './sweetener-rule.ts'
+import { otherSweetener } from './sweetener-rule.ts'
 import { resized, styled, tasteChanged } from './taste-rules.ts'
 
 /** What is wished of a recipe that was worked out, in the order in which it is tried. */

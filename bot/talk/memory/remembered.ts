@@ -28,10 +28,11 @@ export interface Remembered {
   readonly later: readonly string[]
 }
 
-/** How strong a drink is, % vol, and how sweet, g/L. */
+/** How strong a drink is, % vol, how sweet, g/L, and how much sugar it takes, g; null where that is not worked out. */
 export interface DrinkSaid {
   readonly abvPercent: number
   readonly sugarGPerL: number
+  readonly sugarG: number | null
 }
 
 /** A batch, and the list that its answer offered. */

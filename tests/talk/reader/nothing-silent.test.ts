@@ -115,10 +115,34 @@ describe('honey for part of the sugar', () => {
     await one.say('8 oranges and a litre of vodka')
     expect(await one.say('swap a third of the sugar for maple syrup')).toMatchObject({
       code: 'question',
-      choices: ['/plan of:8 oranges spirit:1 litre vodka 40% sugar:400 g + 100 g maple syrup'],
+      choices: ['/plan of:8 oranges spirit:1 litre vodka 40% sugar:150 g + 75 g maple syrup'],
     })
     expect(await one.say('200 g + 150 g maple syrup')).toMatchObject({
       read: '/plan of:8 oranges spirit:1 litre vodka 40% sugar:200 g + 150 g maple syrup',
     })
+  })
+
+  it.each([
+    ['10 limes, a quart of 151 proof, 18 oz sugar', 'use honey for a third of the sugar', '12 oz + 6 oz honey'],
+    ['10 limes, a quart of 151 proof, 16 oz sugar', 'swap half the sugar for maple syrup', '8 oz + 8 oz maple syrup'],
+    [
+      '10 limes, a quart of 151 proof, 2 cups sugar',
+      'swap a quarter of the sugar for honey',
+      '10 1/2 oz + 3 1/2 oz honey',
+    ],
+    ['10 limes, 1 l 95%, 600 g sugar', 'honey for a quarter of the sugar', '450 g + 150 g honey'],
+    ['10 lime, 1 l 95%, 600 g zucchero', 'miele al posto di metà dello zucchero', '300 g + 300 g miele'],
+    ['10 limes, 1 l 95%, 600 g sugar', 'replace 20% of the sugar with honey', '480 g + 120 g honey'],
+  ])('is the share that was said of what was typed: “%s”, “%s”', async (plan, wish, sugar) => {
+    const one = talker()
+    await one.say(plan)
+    expect((await one.say(wish)).read).toMatch(new RegExp(`sugar:${sugar.replaceAll('+', '\\+')}$`))
+  })
+
+  it('is asked in the units of the plan', async () => {
+    const one = talker()
+    await one.say('8 oranges and a fifth of 80 proof vodka')
+    const { choices } = await one.say('swap half the sugar for honey')
+    expect(choices[0]).toMatch(/sugar:([\d/ ]+ oz) \+ \1 honey$/)
   })
 })
