@@ -3,9 +3,6 @@ import { emergencyReply } from '../../bot/chat/emergency-reply.ts'
 import { contacts } from '../../bot/talk/emergency/contacts.ts'
 import { firstAidSteps, stepsFor } from '../../bot/talk/emergency/first-aid.ts'
 import { HARMS } from '../../bot/talk/emergency/harm.ts'
-import { en } from '../../bot/text/en/index.ts'
-import { inOwnKitchen } from '../../bot/text/own-kitchen.ts'
-import { wordsOf } from '../../bot/text/words-of.ts'
 import { NOBODY } from '../../store/person.ts'
 import { StorageError } from '../../store/storage-error.ts'
 import { newAsker } from '../bot/asker.ts'
@@ -38,20 +35,6 @@ describe('the answer where somebody was harmed', () => {
     expect(line).toBe('/settings country:IE')
     const text = await testDesk({ width: 80 }).textOf(line!)
     expect(text).toMatch(/^ +Emergency +112\b.*01 809 2166, 8:00 to 22:00 every day/m)
-  })
-
-  it('has the words of the country that a zone or chosen units tell', () => {
-    const told = (zone: string, units: 'us' | 'metric', country: string | null = null) =>
-      emergencyReply('swallowed_spirit_child', { country, zone, units })
-    const said = (reply: ReturnType<typeof emergencyReply>) =>
-      inOwnKitchen(wordsOf(en), en).say<'rows'>(
-        { group: 'rows', key: 'emergency_poison_centre', values: undefined },
-        reply.kitchen,
-      )
-    expect(said(told('America/Chicago', 'metric'))).toBe('Poison control center')
-    expect(said(told('Etc/UTC', 'us'))).toBe('Poison control center')
-    expect(said(told('Europe/Dublin', 'us'))).toBe('Poison centre')
-    expect(said(told('America/Chicago', 'us', 'CA'))).toBe('Poison centre')
   })
 
   it('is offered beside what reads like a sentence and is no command, not beside a slip', async () => {

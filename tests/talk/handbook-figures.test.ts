@@ -109,7 +109,14 @@ const FIGURES: Partial<Record<HandbookId, { readonly core?: readonly number[]; r
     tasting_table: { core: [10 * 50], cited: [10] },
     cost_rule: { core: [USUAL.abvPercent], cited: [95, 40] },
     presents: { cited: [100, 250] },
-    cups: { core: ['1 cup', '1 fl oz', '1 tbsp', '1 tsp', '1 pint', '1 imperial pint'].map(mlOf) },
+    cups: {
+      core: [
+        ...['1 cup', '1 fl oz', '1 tbsp', '1 tsp', '1 pint', '1 imperial pint', '1 fifth'].map(mlOf),
+        ...[mlOf('1 quart') / mlOf('1 cup'), Math.floor(mlOf('1 fifth') / mlOf('1 cup'))].map(Math.round),
+        ...[mlOf('1 handle') / 1000, Math.floor(mlOf('1 handle') / mlOf('1 cup'))],
+        Math.round(mlOf('1 handle') / mlOf('1 quart')),
+      ],
+    },
     no_scales: { core: [Math.round(gPerCup), to(50, 1000 * POURED_SUGAR_G_PER_ML)] },
     weigh_or_jug: { core: [measuredOut(100).plusMinus], cited: [770, 920] },
   }

@@ -27,6 +27,7 @@ export function jarsTold({ jars }: Pick<Person, 'jars'>, zone: string, nowMs: nu
         lastKind: lastStanding(entries)?.kind ?? null,
         strengthPercent: () => abvPercentIn(state),
         spiritTyped: state.started.typed.find(([option]) => option === 'spirit')?.[1] ?? null,
+        bottlesTyped: state.started.typed.find(([option]) => option === 'bottles')?.[1] ?? null,
         told: () => state.happened.map(({ seq, kind, day, typed }) => ({ seq, kind, day, typed })),
       },
     ]

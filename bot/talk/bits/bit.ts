@@ -96,6 +96,8 @@ export interface TalkJar {
   readonly strengthPercent: () => number | null
   /** The spirit that it was started with, as it was typed; null where none was. */
   readonly spiritTyped: string | null
+  /** The bottles that it was planned for, as they were typed; null or left out where none were. */
+  readonly bottlesTyped?: string | null
   /** What stands of its entries, the oldest first. */
   readonly told: () => readonly ToldEntry[]
 }

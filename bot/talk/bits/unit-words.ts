@@ -44,10 +44,20 @@ export function calledAt(typed: TypedText, lexicon: Lexicon, at: number): Bit | 
     /^(?:[,.;)]|and|plus|)$/.test(wordAt(typed, next)) &&
     typed.tokens.some((_, place) => place < at && thingAt(typed.tokens, place, lexicon)?.kind === 'spirit')
   const isProof = /^(?:1\d\d|80|90)$/.test(wordAt(typed, from)) && next < from
-  return isOfSpirit || isBehind || isProof || measureSaid(typed, from, NONE)?.kind === 'strength'
+  // `How many lemons for a handle?`
+  const isFor = /^(?:for|in|into|per|with)$/.test(wordAt(typed, at - 1)) && /^(?:[?.!,;]|)$/.test(wordAt(typed, next))
+  return isOfSpirit ||
+    isBehind ||
+    isProof ||
+    (isFor && next === from && HOW_MANY.test(typed.text)) ||
+    measureSaid(typed, from, NONE)?.kind === 'strength'
     ? bit('volume', at, next, ml, `${count.value} ${name}${count.value > 1 ? 's' : ''}`)
     : null
 }
+
+/** Plants are asked for by it; `how many quarts in a handle` is a measure by another. */
+const HOW_MANY =
+  /\bhow (?:many|much)\b(?! (?:quarts?|cups?|pints?|ml|liters?|litres?|(?:fluid |fl )?(?:ounces|oz)|shots?|drinks?|gallons?|fifths?|handles?|bottles?)\b(?! of\b))/i
 
 /** Pounds to the stone, the weight: UK Weights and Measures Act 1985, Schedule 1. */
 const STONE_LB = 14

@@ -41,4 +41,16 @@ const spiritsAgain: Fill = (sentence, command) => {
   return typed === null ? null : { text: scaledText('spirit', typed, times), bits: counted }
 }
 
-export const againFills = { spirits_again: spiritsAgain } satisfies Partial<Record<SlotKind, Fill>>
+/** Of one that was planned by its bottles: so many times as many. */
+const bottlesAgain: Fill = (sentence, command) => {
+  const times = timesAsMuch(sentence)
+  if (times === null || sentence.bits.some(({ kind }) => kind === 'bottles' || kind === 'volume')) return null
+  const { text } = jarsMeant(sentence, command)
+  const jar = sentence.jars.find(({ name }) => name === text)
+  const typed = jar?.spiritTyped === null ? (jar.bottlesTyped ?? null) : null
+  return typed === null ? null : { text: scaledText('bottles', typed, times), bits: [] }
+}
+
+export const againFills = { spirits_again: spiritsAgain, bottles_again: bottlesAgain } satisfies Partial<
+  Record<SlotKind, Fill>
+>

@@ -14,6 +14,7 @@ export type SlotKind =
   | 'spirits'
   | 'spirits_again'
   | 'dose_spirit'
+  | 'bottles_again'
   | 'at_home'
   | 'had'
   | 'spirit_strength'

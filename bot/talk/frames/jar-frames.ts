@@ -418,6 +418,7 @@ export const jarFrames: readonly Frame[] = [
     slots: [
       { option: 'jar', takes: 'jar', needed: true },
       { option: 'spirit', takes: 'spirits_again' },
+      { option: 'bottles', takes: 'bottles_again' },
       { option: 'to-strength', takes: 'wished_strength' },
       { option: 'to-sweetness', takes: 'wished_sweetness' },
     ],

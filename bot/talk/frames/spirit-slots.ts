@@ -1,11 +1,20 @@
+import { unitsSaid } from '../../../core/quantity/read/units-said.ts'
+import { countTyped } from '../../../core/quantity/write/household-typed.ts'
 import type { Bit, Sentence } from '../bits/bit.ts'
 import { usualStrength } from '../bits/usual-strength.ts'
 import { type LiquidSaid, liquidsIn, liquidText, spiritText } from './liquids.ts'
 import { litresFor } from './litres-for.ts'
 import type { Fill, SlotFilled } from './plant-slots.ts'
 
+/** So many litres as somebody pours them, by the half: `1.5 l`, as near `1 1/2 quarts`. */
+function spiritSaid(litres: number, isUs: boolean): string {
+  if (!isUs) return `${litres} l`
+  if (litres < 1) return '2 cups'
+  return `${countTyped(litres)} ${litres > 1 ? 'quarts' : 'quart'}`
+}
+
 /** A drink that is named, or plants whose weight tells how much of it: the spirit that is usual. */
-function usualSpirit({ bits, has }: Sentence): SlotFilled | null {
+function usualSpirit({ bits, has, typed, isUs }: Sentence): SlotFilled | null {
   if (bits.some(({ kind }) => kind === 'bottles')) return null
   const word = bits.find(({ kind }) => kind === 'spirit')
   const drink = bits.find(({ spirit }) => spirit !== undefined)?.spirit
@@ -19,10 +28,10 @@ function usualSpirit({ bits, has }: Sentence): SlotFilled | null {
   if (!has('what_can_i_make', 'as_needed', 'planned_by_day', 'things_alone')) return null
   const said = bits.find(({ kind, role }) => kind === 'strength' && role === 'have')
   const abv = said?.text ?? (word !== undefined && word.value > 0 ? `${word.value}%` : usualStrength(bits))
-  const litres = litresFor(bits)
+  const much = spiritSaid(litresFor(bits), (unitsSaid(typed.text) ?? (isUs ? 'us' : 'metric')) === 'us')
   const name = word === undefined || word.value === 0 ? null : word.text.toLowerCase()
   return {
-    text: [`${litres} l`, name, abv].filter((part) => part !== null).join(' '),
+    text: [much, name, abv].filter((part) => part !== null).join(' '),
     bits: [word, said].filter((bit) => bit !== undefined),
     isAssumed: true,
   }

@@ -46,6 +46,8 @@ export function lookedBack(sentence: Sentence, said: Remembered): TalkReading | 
   if (worked === null || worked.call === call || words > MOST_BACK) return null
   // A deed is told of a jar: no plan is changed by it.
   if (sentence.has(...DONE)) return null
+  // `Make it again, but double`: the jar that was spoken of.
+  if (call?.options.jar !== undefined && sentence.has('again')) return null
   // What is wrong with a drink is told of the jar that was spoken of.
   if (sentence.has('too_dry', 'too_sweet', 'too_weak', 'too_strong')) return null
   // What `it` costs is the jar that was spoken of.

@@ -2,12 +2,12 @@ import { wordsFrom } from '../../../core/quantity/read/tokens.ts'
 import type { Bit, Sentence, TalkJar } from '../bits/bit.ts'
 import { jarsNamed } from '../bits/jars-of.ts'
 import type { CallRead, TalkReading } from '../frames/reading.ts'
-import { scaledText } from '../frames/scaled-text.ts'
 import { wordSet } from '../lexicon/concepts.ts'
 import { type Concept, DEEDS } from '../lexicon/lexicon.ts'
 import { isOf } from './plan-rules.ts'
 import { NOTHING_SAID, type Remembered } from './remembered.ts'
 import { callReading } from './rule.ts'
+import { timesOf } from './scaled-again.ts'
 import { resized, tasteChanged } from './taste-rules.ts'
 
 const AGAIN = /\b(?:again|once more|di nuovo|ancora|un altra volta|rifai|rifare|rifacciamo)\b/u
@@ -59,7 +59,8 @@ const USUAL_PERCENT = 30
 const STEP_PERCENT = 5
 
 /** The jar once more, in another size or taste. */
-function jarAgain({ name, spiritTyped, strengthPercent }: TalkJar, { has }: Sentence): CallRead {
+function jarAgain(jar: TalkJar, { has }: Sentence): CallRead {
+  const { name, strengthPercent } = jar
   const times = has('twice') ? 2 : has('thrice') ? 3 : has('halve') ? 0.5 : 1
   const now = strengthPercent()
   const from = now === null || now > INFUSED_PERCENT ? USUAL_PERCENT : Math.round(now)
@@ -69,7 +70,7 @@ function jarAgain({ name, spiritTyped, strengthPercent }: TalkJar, { has }: Sent
     command: 'again',
     options: {
       jar: name,
-      ...(times !== 1 && spiritTyped !== null && { spirit: scaledText('spirit', spiritTyped, times) }),
+      ...timesOf(jar, times),
       ...(style !== null && { 'to-sweetness': style }),
       ...(strength !== null && { 'to-strength': `${strength}%` }),
     },

@@ -54,7 +54,8 @@ export function readingOf(best: FrameTried, sentence: Sentence, isTyped = false)
   const words = leftOutOf(sentence, used, deedsSaidWith(frame))
   const unsized = COUNT_BOTTLES.has(frame.command) ? unsizedBottles(sentence, used) : []
   // Named as a whole: `a small one`.
-  const times = frame.command === 'again' && call.options.spirit === undefined ? timesSaid(sentence) : []
+  const times =
+    frame.command === 'again' && (call.options.spirit ?? call.options.bottles) === undefined ? timesSaid(sentence) : []
   const name = frame.command === 'jar rename' ? (call.options.to ?? '').split(/\s+/) : []
   // What is kept word for word is not left out.
   const noted = (call.options.note ?? '').split(/[^\p{L}\p{N}'’-]+/u)

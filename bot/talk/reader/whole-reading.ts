@@ -2,14 +2,18 @@ import type { Sentence } from '../bits/bit.ts'
 import type { TalkReading } from '../frames/reading.ts'
 import { namedAgain } from '../memory/named-again.ts'
 import { NOTHING_SAID, type Remembered } from '../memory/remembered.ts'
+import { severalToBuy } from '../memory/scaled-again.ts'
 import { forPeople } from './for-people.ts'
 import { hadAtHome } from './had-at-home.ts'
+import { ideasWithSpirit } from './ideas-with-spirit.ts'
 import { ofReminders } from './one-reminder.ts'
 import { ownJarAsked } from './own-jar-asked.ts'
 import { readyByEvent } from './ready-by-event.ts'
 
 /** What is told by the sentence as a whole, before any frame is tried on a part of it. */
 export const wholeReading = (sentence: Sentence, said: Remembered = NOTHING_SAID): TalkReading | null =>
+  ideasWithSpirit(sentence, said) ??
+  severalToBuy(sentence) ??
   namedAgain(sentence, said) ??
   ofReminders(sentence) ??
   forPeople(sentence) ??

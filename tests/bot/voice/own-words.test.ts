@@ -1,7 +1,11 @@
 import { readdirSync, readFileSync } from 'node:fs'
 import { join } from 'node:path'
 import { describe, expect, it } from 'vitest'
+import { emergencyReply } from '../../../bot/chat/emergency-reply.ts'
 import { AMERICAN_WORDS, inAmerican } from '../../../bot/text/en/american.ts'
+import { en } from '../../../bot/text/en/index.ts'
+import { inOwnKitchen } from '../../../bot/text/own-kitchen.ts'
+import { wordsOf } from '../../../bot/text/words-of.ts'
 import { newAsker } from '../asker.ts'
 import { commands, testDesk } from '../test-desk.ts'
 
@@ -88,6 +92,20 @@ describe('each kitchen is told its own words', () => {
     const screens = await screensOf(['/jar start plum of:2 lb plums spirit:1 quart 80 proof', '/help all', ...pages])
     expect(screens.flatMap((screen) => foundIn(screen, OURS))).toEqual([])
     expect(screens.join('\n')).toContain('December 24')
+  })
+
+  it('in an emergency by the country that a zone or chosen units tell', () => {
+    const told = (zone: string, units: 'us' | 'metric', country: string | null = null) =>
+      emergencyReply('swallowed_spirit_child', { country, zone, units })
+    const said = (reply: ReturnType<typeof emergencyReply>) =>
+      inOwnKitchen(wordsOf(en), en).say<'rows'>(
+        { group: 'rows', key: 'emergency_poison_centre', values: undefined },
+        reply.kitchen,
+      )
+    expect(said(told('America/Chicago', 'metric'))).toBe('Poison control center')
+    expect(said(told('Etc/UTC', 'us'))).toBe('Poison control center')
+    expect(said(told('Europe/Dublin', 'us'))).toBe('Poison centre')
+    expect(said(told('America/Chicago', 'us', 'CA'))).toBe('Poison centre')
   })
 
   it('and scripts are told the same in both', async () => {

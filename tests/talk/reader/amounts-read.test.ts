@@ -98,6 +98,10 @@ describe.each([
   ['a fifth of vodka, how many lemons?', '/botanical of:lemons spirit:1 fifth vodka'],
   ['quanti chiodi di garofano in mezzo litro di grappa', '/botanical of:chiodi di garofano spirit:0.5 litro grappa'],
   ['how much ginger per litre', '/botanical of:ginger'],
+  ['how many pounds of plums for a handle', '/botanical of:plums spirit:1 handle'],
+  ['I have 4 lb of plums, how much brandy', '/plan of:4 lb plums spirit:2 1/2 quarts brandy 40% have:4 lb plums'],
+  ['I have 1 lb of peaches, how much bourbon', '/plan of:1 lb peaches spirit:1 quart bourbon 40% have:1 lb peaches'],
+  ['I have 2 kg of plums, how much brandy', '/plan of:2 kg plums spirit:3 l brandy 40% have:2 kg plums'],
   ["does buddha's hand work", "/botanical of:buddha's hand"],
   ['il melograno va bene per fare un liquore?', '/botanical of:melograno'],
 ])('%s', (text, line) => {

@@ -3,6 +3,8 @@ import type { JarState } from '../../../../core/jar/state/jar-state.ts'
 import type { Plan } from '../../../../core/recipe/plan/plan.ts'
 import { callOfTexts } from '../../../calls/call.ts'
 import { type InputOf, signatures } from '../../../calls/signatures.ts'
+import { withUsualBottles } from '../../options/usual-bottles.ts'
+import { bottlesGiven } from '../../plan/batch-options.ts'
 import { trialOf } from '../../plan/plan-actions.ts'
 import type { Setting } from '../../plan/plan-wish.ts'
 
@@ -45,6 +47,13 @@ export function typedAgain(story: JarState, setting: Setting): InputOf<'plan'> |
   const options = typed.filter(([option]) => !LEFT_OUT.has(option) && option in signatures.plan.shape)
   const values = callOfTexts('plan', options)?.values as InputOf<'plan'> | undefined
   if (values?.of === undefined) return null
-  const planned = trialOf(values, setting)
-  return planned !== null && isAsWent(planned, story) ? values : null
+  const fits = (sized: InputOf<'plan'>): boolean => {
+    const planned = trialOf(sized, setting)
+    return planned !== null && isAsWent(planned, story)
+  }
+  if (fits(values)) return values
+  // Bottles whose size nobody said were those of a kitchen that pours in cups.
+  const { bottles } = withUsualBottles(values, 'us')
+  const inUs = { ...values, ...(bottles !== undefined && { bottles: bottlesGiven(bottles.is) }) }
+  return bottles !== values.bottles && fits(inUs) ? inUs : null
 }

@@ -25,11 +25,13 @@ import type { Setting } from '../../plan/plan-wish.ts'
 import { byDepth } from '../../reply/first-screen.ts'
 import { freezerOf } from '../../reply/outcome-reply.ts'
 import { expectDrinkableJar } from '../known/jar-dangers.ts'
+import { kitchenOfJar } from '../known/jar-kitchen.ts'
 import { jarRef } from '../known/jar-ref.ts'
 import { batchAgain, bottlesAgain, factorOf } from './again-batch.ts'
 import { plantsAgain } from './again-plants.ts'
 import { askedOrReached, nearestNotes, reachedAbvPercent } from './again-reached.ts'
 import { type Choice, choiceOf, lastTimeNotes, otherwiseActions, targetsGiven } from './again-said.ts'
+import { withSizes } from './again-sizes.ts'
 import { sugarAgain, sweetnessAgain, syrupAgain } from './again-sugar.ts'
 import { typedAgain } from './again-typed.ts'
 
@@ -138,7 +140,8 @@ export const againCommand = defineCommand({
       kitchen: context.kitchen,
     }
     const { jar: _, name: _n, days: _d, of: _o, ...wished } = own
-    const said = Object.fromEntries(Object.entries(wished).filter(([, given]) => given !== undefined))
+    const bottles = wished.bottles === undefined ? undefined : withSizes(wished.bottles)
+    const said = Object.fromEntries(Object.entries({ ...wished, bottles }).filter(([, given]) => given !== undefined))
     const again = optionsAgain(story, recipe, choice, { ...own, other, setting })
     const before = 'sugar' in again ? again.sugar : undefined
     const sugar = sugarAgain(before, own.sugar)
@@ -188,6 +191,7 @@ export const againCommand = defineCommand({
         ...otherwiseActions(choice, story, offering),
         ...inMore(shoppingAction({ bottles: planned.bottles }, asked)),
       ],
+      kitchen: kitchenOfJar(typedAll, story),
       data: { ...reply.data, name: typeof name === 'string' ? name : name.is },
     }
   },

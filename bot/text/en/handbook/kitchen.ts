@@ -1,5 +1,6 @@
 import { CUP_ML } from '../../../../core/quantity/customary.ts'
 import { POURED_SUGAR_G_PER_ML } from '../../../../core/quantity/materials.ts'
+import { calledBottleMl } from '../../../../core/quantity/us-bottles.ts'
 import { typedCall } from '../../../calls/call.ts'
 import type { HandbookPart, KitchenId } from '../../messages/handbook.ts'
 
@@ -14,11 +15,11 @@ export const kitchen: HandbookPart<KitchenId> = {
       'us pint or imperial pint',
       'fluid ounces to ml',
       'tablespoon and teaspoon in ml',
-      'quart, gallon, fifth',
+      'how many quarts or cups in a handle, a fifth or a gallon',
       'ounces to millilitres',
       'what is an american cup',
     ],
-    text: `A US cup is ${cup} ml, a fluid ounce about 30, a tablespoon 15 and a teaspoon 5. A US pint is 473 ml and a British one 568. Type your own units. Set them once and I’ll always answer in them.`,
+    text: `A US cup is ${cup} ml, a fluid ounce about 30, a tablespoon 15 and a teaspoon 5. A US pint is 473 ml, a British one 568, and a quart is 4 cups. A fifth is ${calledBottleMl('fifth')} ml, a little over 3 cups. A handle is ${calledBottleMl('handle')! / 1000} l, 7 ½ cups or nearly 2 quarts. Type your own units, or set them once.`,
     source: 'NIST Handbook 44, UK Weights and Measures Act 1985',
     trust: 'published',
     next: typedCall('settings', { units: 'us' }),

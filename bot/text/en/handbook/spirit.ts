@@ -65,7 +65,7 @@ export const spirit: HandbookPart<SpiritId> = {
       'bourbon instead of vodka',
       'which base other than vodka',
     ],
-    text: 'Any spirit of about 40 % will do, and it brings its own taste. Rum likes vanilla, coffee and pineapple. Brandy likes cherries, oranges and quince, and gin likes sloes, damsons and rhubarb.',
+    text: 'Any spirit of about 40 % will do, and it brings its own taste. Rum likes vanilla, coffee and pineapple. Brandy likes cherries, oranges and quince, whisky and bourbon like peaches, cherries and vanilla, and gin likes sloes, damsons and rhubarb.',
     source: 'taste of makers',
     trust: 'common practice',
     next: typedCall('plan', { of: '3 vanilla pods', spirit: '700 ml 40%' }),
