@@ -19,7 +19,7 @@ const LEAST_APART = { sugarGPerL: 5, abvPercent: 0.75 } as const
 
 const isApart = (was: DrinkSaid, now: DrinkSaid): boolean =>
   Object.entries(LEAST_APART).some(([name, least]) => {
-    const of = name as keyof DrinkSaid
+    const of = name as keyof typeof LEAST_APART
     return Math.abs(was[of] - now[of]) >= least
   })
 
