@@ -162,7 +162,7 @@ const ASKED: readonly Asked[] = [
     says: words(
       '(?:im|i am|shes|she is|my \\w+ is|wife is|friend is) (?:\\w+ )?(?:\\d+ |\\w+ )?(?:weeks?|months?) (?:along|gone)|in the family way|bun in the oven|' +
         'aspett\\w+ un (?:bambin[oa]|figli[oa])|sono (?:al|di) (?:\\w+ )?(?:mese|mesi|settimane)|(?:im|i am|shes|she is) \\d+ (?:weeks|months)(?=.*\\b(?:sips?|glass|drink|taste|drop|ok|safe)\\b)|incinta|in gravidanza|allatt\\w+|dolce attesa|futura mamma|future mamme|partoris\\w+|partorir\\w*|cerc\\w+ (?:\\w+ ){0,2}(?:un )?(?:bambino|figlio)|rimanere incinta|(?:moglie|sorella|vicina|amica|ospite|figlia|cognata|cugina|lei|sono) (?:e )?(?:al|alla) \\w+ (?:mese|settimana)|' +
-        `(?:im|i am|${WOMAN})(?: is| are| am| who is| whos)? expecting(?=$|[?.!,]| (?:a (?:baby|child|little)|(?:her|our|their|his) (?:first|second|third|next|baby)|twins|again|and|so|in|can|could|may|is|would|too|another|soon|or|but|right|what|does|should|wants?|have|has|had|asked|asks|keeps|allowed|try|taste|drink|the|an? (?:sip|drop|taste|glass|small|little|drink)|to (?:drink|have|taste|try))(?!\\p{L}))|` +
+        `(?:im|i am|(?:${WOMAN})s?)(?: is| are| am| who is| whos)? expecting(?=$|[?.!,]| (?:a (?:baby|child|little)|(?:her|our|their|his) (?:first|second|third|next|baby)|twins|again|and|so|in|can|could|may|is|would|too|another|soon|or|but|right|what|does|should|wants?|have|has|had|asked|asks|keeps|allowed|try|taste|drink|the|an? (?:sip|drop|taste|glass|small|little|drink)|to (?:drink|have|taste|try))(?!\\p{L}))|` +
         `(?:${WOMAN})(?: is| are| s)? due (?:in (?:\\w+ )?(?:jan|feb|mar|apr|may|jun|jul|aug|sep|oct|nov|dec|spring|summer|autumn|winter|weeks|months)\\w*|any day|next month|soon)|expectant (?:${WOMAN})|(?:mum|mom|mother)s? to be|` +
         'be pregnant|\\d+ weeks (?:along|gone)|trimester|having (?:a|her|our|another) bab(?:y|ies)|baby (?:is )?on the way|with child|try(?:ing)? (?:for a (?:baby|child)|to (?:conceive|get pregnant|fall pregnant|have a baby))|(?:doing|having|going through) ivf|' +
         '(?:breast|chest) ?(?:feed|feeds|feeding|fed|milk)|lactating|(?:express|pump)ing milk|feed(?:ing|s)? (?:the|my|her|our) (?:baby|newborn|little one) (?:myself|herself|too|still)|nursing (?:mum|mom|mother|woman|women|a baby|her|my|the|our|friend|guest)\\w*|' +
@@ -240,7 +240,7 @@ const ASKED: readonly Asked[] = [
     entry: 'pets',
     says: both(
       `(?:al|allo|alla|alle|ai|agli|all) (?:mi[oae]i? )?(?:${ANIMAL})`,
-      `${DRINK}|ciliegie|amarene|frutta|prugn\\w+|bucce|uva|uvetta|dar(?:e|ne|lo|la|li|le)|fa(?:nno)? male|va bene|un po|lamponi|pericolos\\w+`,
+      `${DRINK}|ciliegie|amarene|frutta|prugn\\w+|bucce|scorze|avanzi|uva|uvetta|dar(?:e|ne|lo|la|li|le)|fa(?:nno)? male|va bene|un po|lamponi|pericolos\\w+`,
     ),
   },
   {
@@ -294,7 +294,7 @@ const ASKED: readonly Asked[] = [
   {
     entry: 'pans',
     says: words(
-      '(?:galvani[sz]ed|zinc|copper|brass|rusty) (?:\\w+ )?(?:weights?|nails?|wires?|screws?|mesh|pipes?|bolts?|springs?)|(?:chiod[oi]|fil[oi]|vit[ei]) (?:zincat[oi]|di rame|arrugginit[oi])|' +
+      '(?:galvani[sz]ed|zinc|copper|brass|rusty) (?:\\w+ )?(?:weights?|nails?|wires?|screws?|mesh|pipes?|bolts?|springs?|sieves?|colanders?|strainers?|taps?)|(?:chiod[oi]|fil[oi]|vit[ei]) (?:zincat[oi]|di rame|arrugginit[oi])|' +
         '(?:galvani[sz]ed|zinc|copper|alumin(?:i)?um|brass|cast iron|iron) (?:\\w+ )?(?:pots?(?! still)|pans?|buckets?|kettles?|bowls?|tubs?|barrels?|jugs?|vats?)|' +
         '(?:pentol[ae]|secchi[oa]?|paiol[oi]|recipient[ei]|tin[oi]|brocc[ah]e?) (?:(?:di|in) (?:rame|alluminio|ottone|ghisa|ferro|zinco)|zincat[oaie])',
     ),
@@ -319,7 +319,7 @@ const ASKED: readonly Asked[] = [
   {
     entry: 'reuse_bottles',
     says: words(
-      `(?:${CHEMICAL}) (?:\\w+ )?(?:bottles?|cans?|tins?|tubs?|drums?|containers?|buckets?|filters?|strainers?|sieves?|funnels?|jars?|jugs?|sprayers?)|` +
+      `(?:${CHEMICAL}) (?:\\w+ )?(?:bottles?|cans?|tins?|tubs?|drums?|containers?|buckets?|filters?|strainers?|sieves?|funnels?|jars?|jugs?|sprayers?)|(?:${CHEMICAL}) (?:still|left) (?:in|on)|` +
         '(?:bottle|bucket|tub|container|filter|strainer|sieve|funnel|jar)s? (?:from the (?:paint|diy|hardware|chemical) (?:shop|store)|(?:that |which )?(?:once |had |used to )?(?:held|contain|hold|had|have)\\w* (?:\\w+ )?(?:' +
         CHEMICAL +
         '))|' +

@@ -43,7 +43,7 @@ const HAS_FALLEN =
 
 /** What carries germs into it. */
 const FOULED =
-  /\b(?:cat|dog|mouse|rat|bird|gatto|cane|topo) (?:has |have |ha )?(?:peed|pissed|weed|pooed|pooped|crapped|fatto (?:la )?(?:pipi|cacca)|pisciato) (?:\p{L}+ ){0,2}(?:in|into|inside|on|dentro|nel|nella|it)\b|\b(?:sewage|flood ?water|urine|droppings|vomit|sick|saliva|escrementi|cacca|piscio) (?:has |have |had )?(?:got|gone|went|leaked|run|ran|dripped|fell|came|finit\p{L}+|cadut\p{L}+|entrat\p{L}+) (?:\p{L}+ ){0,2}(?:in|into|inside|onto|dentro|nel|nella)\b/u
+  /\b(?:cat|dog|mouse|rat|bird|gatto|cane|topo) (?:ci |ce )?(?:has |have |ha )?(?:peed|pissed|weed|pooed|pooped|crapped|fatto (?:la )?(?:pipi|cacca)|pisciato) (?:\p{L}+ ){0,2}(?:in|into|inside|on|dentro|nel|nella|it)\b|\b(?:sewage|flood ?water|urine|droppings|vomit|sick|saliva|escrementi|cacca|piscio) (?:has |have |had )?(?:got|gone|went|leaked|run|ran|dripped|fell|came|finit\p{L}+|cadut\p{L}+|entrat\p{L}+) (?:\p{L}+ ){0,2}(?:in|into|inside|onto|dentro|nel|nella)\b/u
 
 /** Whether it has to go for what got into it. */
 export function isFouled(text: string): boolean {

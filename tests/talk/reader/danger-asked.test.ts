@@ -1,5 +1,6 @@
 import { expect, it } from 'vitest'
 import { dangerAsked } from '../../../bot/talk/reader/danger-asked.ts'
+import { talkerFor } from './told.ts'
 
 // Beside each the entry it would get, were it not said of something else.
 it.each([
@@ -35,4 +36,19 @@ it.each([
   ['vodka on the hob', 'flame'],
 ])('is one: %s', (text, entry) => {
   expect(dangerAsked(text)).toBe(entry)
+})
+
+it('says a danger first where what was done still lacks something, and keeps that open', async () => {
+  const one = await talkerFor({ after: null, shelf: 'lemon_sweetened' })
+  const told = await one.say('bottled the lemon, my neighbour is pregnant, should she leave it alone')
+  expect(told).toMatchObject({ command: 'handbook', data: { entry: 'pregnancy' }, recorded: 0 })
+  expect(told.also).toEqual([expect.objectContaining({ command: 'jar bottle', code: 'question' })])
+  expect(await one.say('5 x 500 ml')).toMatchObject({ command: 'jar bottle', recorded: 1 })
+})
+
+it('writes down what was done before a danger was told, and says the danger too', async () => {
+  const one = await talkerFor({ after: null, shelf: 'lemon_sweetened' })
+  const told = await one.say('bottled the lemon, 5 x 500 ml, my uncle has been sober for years, should he keep away')
+  expect(told).toMatchObject({ read: '/jar bottle lemon bottles:5 x 500 ml', recorded: 1 })
+  expect(told.also).toEqual([expect.objectContaining({ command: 'handbook' })])
 })
