@@ -100,9 +100,7 @@ const ROUGH_ML_PER_G = 0.62
  */
 export const sweetnessGPerL = (solventMl: number, sugarG: number): number => {
   const sugarMl = (1000 * sugarG) / waterDensity(20)
-  const equation: number[] = []
-  for (const [power, sweetness] of SWEETNESS_20.entries())
-    equation.push(solventMl * sweetness + sugarMl * ROOM_20[power]!)
+  const equation = SWEETNESS_20.map((sweetness, power) => solventMl * sweetness + sugarMl * ROOM_20[power]!)
   const guessGPerL = (1000 * sugarG) / (solventMl + ROUGH_ML_PER_G * sugarG)
   const w = newton(equation, 1000 * sugarG, Math.min(1, guessGPerL / 1200))
   return Math.min(PURE_SUGAR_G_PER_L, horner(SWEETNESS_20, w))

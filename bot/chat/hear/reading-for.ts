@@ -1,11 +1,12 @@
 import { jarStateOf } from '../../../core/jar/state/jar-state.ts'
+import { once } from '../../../core/once.ts'
 import { saidText } from '../../../core/quantity/said/said-text.ts'
 import { dayAt } from '../../../core/quantity/time/zone.ts'
 import type { Person } from '../../../store/person.ts'
 import type { Path } from '../../calls/signatures.ts'
 import type { Sentence, Surroundings } from '../../talk/bits/bit.ts'
 import { isOver } from '../../talk/bits/jars-of.ts'
-import { sentenceIn } from '../../talk/bits/sentence.ts'
+import { sentenceOnce } from '../../talk/bits/sentence-once.ts'
 import type { TalkReading } from '../../talk/frames/reading.ts'
 import { findEntry, findLikelyEntry } from '../../talk/handbook/find-entry.ts'
 import { findSymptomTold } from '../../talk/handbook/find-symptom-told.ts'
@@ -25,19 +26,22 @@ import { placeOf, usualOf } from '../run/kitchen-said.ts'
 import { jarsTold } from './jars-told.ts'
 import { swapsMended } from './swaps-mended.ts'
 
-function surroundingsOf(dispatch: Dispatch, person: Person) {
-  const { nowMs, assumedZone, place } = dispatch
-  const zone = person.settings.zone ?? assumedZone
-  const jars = jarsTold(person, zone, nowMs)
-  // How strong a jar is stands in no line that others read.
-  const shown = place.kind === 'channel' ? jars.map((jar) => ({ ...jar, strengthPercent: () => null })) : jars
-  return {
-    lexicons: LEXICONS,
-    jars: shown,
-    today: dayAt(zone, nowMs),
-    isUs: unitsIn(usualOf(person, dispatch)).volume === 'us',
-  }
-}
+/** The same jars and the same day for all that is asked of a line. */
+const jarsAndDay = once(({ nowMs, assumedZone, place }: Dispatch) =>
+  once((person: Person) => {
+    const zone = person.settings.zone ?? assumedZone
+    const jars = jarsTold(person, zone, nowMs)
+    // How strong a jar is stands in no line that others read.
+    const shown = place.kind === 'channel' ? jars.map((jar) => ({ ...jar, strengthPercent: () => null })) : jars
+    return { jars: shown, today: dayAt(zone, nowMs) }
+  }),
+)
+
+const surroundingsOf = (dispatch: Dispatch, person: Person): Surroundings => ({
+  lexicons: LEXICONS,
+  ...jarsAndDay(dispatch)(person),
+  isUs: unitsIn(usualOf(person, dispatch)).volume === 'us',
+})
 
 const mended = (line: string, { language }: Dispatch, { jars }: Person): string => {
   const names = jars.flatMap(({ entries }) => saidText(jarStateOf(entries)?.name ?? '').tokens.map(({ text }) => text))
@@ -139,7 +143,7 @@ export function deedsIn(line: string, whole: TalkReading, dispatch: Dispatch, pe
   const surroundings = surroundingsOf(dispatch, person)
   const isOfDeed = whole.kind === 'call' || whole.kind === 'question' || whole.kind === 'lost'
   if ((whole.kind === 'refused' && !isOfNoJar(whole)) || (!isOfDeed && surroundings.jars.every(isOver))) return null
-  const sentence = sentenceIn(mended(line, dispatch, person), surroundings)
+  const sentence = sentenceOnce(mended(line, dispatch, person), surroundings)
   const among: Among = { surroundings, read: (part) => readingFor(part, dispatch, person) }
   return deedsTold(sentence, among) ?? (isOfDeed ? ownDeedsIn(sentence, among) : null)
 }

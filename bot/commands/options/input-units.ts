@@ -26,10 +26,11 @@ function bottleNames(node: unknown): readonly string[] {
 }
 
 /** Every quantity inside an input, however deep. */
-function typedIn(node: unknown): readonly Typed[] {
-  if (typeof node !== 'object' || node === null) return []
-  const own = 'assumed' in node ? [node as Typed] : []
-  return [...own, ...Object.values(node).flatMap(typedIn)]
+function typedIn(node: unknown, found: Typed[] = []): readonly Typed[] {
+  if (typeof node !== 'object' || node === null) return found
+  if ('assumed' in node) found.push(node as Typed)
+  for (const each of Object.values(node)) typedIn(each, found)
+  return found
 }
 
 /** Bottles that are sold by the litre in the United States too, where all else is told otherwise, ml: 27 CFR 5.203. */

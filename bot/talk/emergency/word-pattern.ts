@@ -103,17 +103,18 @@ export function wordPattern(pieces: readonly string[]): WordPattern {
       return beginningsOf(expression).map((begins) => ({ begins, alternative }))
     }),
   )
-  const byLetter = new Map<string, readonly Beginning[]>()
-  const beginningWith = (letter: string): readonly Beginning[] => {
-    const known = byLetter.get(letter)
+  const byLetters = new Map<string, readonly Beginning[]>()
+  const beginningWith = (letters: string): readonly Beginning[] => {
+    const known = byLetters.get(letters)
     if (known !== undefined) return known
-    const fitting = all().filter(({ begins }) => begins === '' || begins[0] === letter)
-    byLetter.set(letter, fitting)
+    const among = letters.length === 1 ? all() : beginningWith(letters[0]!)
+    const fitting = among.filter(({ begins }) => letters.startsWith(begins) || begins.startsWith(letters))
+    byLetters.set(letters, fitting)
     return fitting
   }
   /** Where a match of the first that fits ends; -1 where none does. */
   const endOf = (text: string, at: number): number => {
-    for (const { begins, alternative } of beginningWith(text[at + 1]!)) {
+    for (const { begins, alternative } of beginningWith(text.slice(at + 1, at + 3))) {
       if (!text.startsWith(begins, at + 1)) continue
       alternative.compiled ??= new RegExp(` (?:${alternative.expression})(?= )`, 'y')
       if (goesOn(alternative.compiled, text, at)) return alternative.compiled.lastIndex

@@ -2,6 +2,7 @@ import { refusedIn } from '../../../core/botanical/refuse/refused-in.ts'
 import type { Path } from '../../calls/signatures.ts'
 import type { Sentence, Surroundings } from '../bits/bit.ts'
 import { sentenceIn } from '../bits/sentence.ts'
+import { sentenceOnce } from '../bits/sentence-once.ts'
 import type { TalkReading } from '../frames/reading.ts'
 import { symptomDenied, symptomIn } from '../frames/symptoms.ts'
 import type { Hunch } from '../hunch/hunch.ts'
@@ -74,7 +75,7 @@ export function readSentence(text: string, knows: Knows): TalkReading {
 }
 
 function readPlainly(text: string, knows: Knows): TalkReading {
-  const sentence = sentenceIn(text, knows)
+  const sentence = sentenceOnce(text, knows)
   const danger = refusedIn(text)[0]
   if (danger?.id === 'denatured' && isOfMethanol(text)) return topic({ id: 'methanol', others: [] })
   const isTaken = danger !== undefined && isTakenBySomebody(text, danger)
