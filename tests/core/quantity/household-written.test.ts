@@ -5,10 +5,15 @@ import { householdVolume } from '../../../core/quantity/write/household.ts'
 import { householdTyped } from '../../../core/quantity/write/household-typed.ts'
 import { kitchenSugar, kitchenWater } from '../../../core/quantity/write/made-amounts.ts'
 import { writeSugars, writeWaters } from '../../../core/quantity/write/write-quantity.ts'
+import { sampled } from '../../runs.ts'
 
-/** From a few millilitres to many litres, closer together where spoons are told. */
-const AMOUNTS = Array.from({ length: 700 }, (_, at) => Number((2 * 1.0125 ** at).toPrecision(3))).filter(
-  (value) => value < 12_000,
+/**
+ * From a few millilitres to many litres, closer together where spoons are told. The short run takes one of three, which are
+ * 4 % apart; those between them are left to the long one.
+ */
+const AMOUNTS = sampled(
+  Array.from({ length: 700 }, (_, at) => Number((2 * 1.0125 ** at).toPrecision(3))).filter((value) => value < 12_000),
+  3,
 )
 const SYSTEMS = ['us', 'imperial'] as const
 
