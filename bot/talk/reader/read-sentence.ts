@@ -31,12 +31,12 @@ import { deedBefore } from './deed-before.ts'
 import { deedOrPlan } from './deed-or-plan.ts'
 import { deniedReading } from './denied-symptom.ts'
 import { eitherOf } from './either-of.ts'
-import { entryOfClause, type FindEntry } from './entry-of-clause.ts'
+import { entryOfClause } from './entry-of-clause.ts'
 import { isDeedRead, isDeedTold } from './frame-reading.ts'
 import { hiddenDanger, hiddenPlant } from './hidden-danger.ts'
 import { isAsked } from './is-told.ts'
 import { jarNotThere } from './jar-not-there.ts'
-import { keptFinds } from './kept-finds.ts'
+import { type FindsInText, keptFinds } from './kept-finds.ts'
 import { partTaken } from './part-taken.ts'
 import { placeUnknown } from './place-unknown.ts'
 import { otherwiseOf, topic } from './read-otherwise.ts'
@@ -45,21 +45,14 @@ import { dangerTopic, isElsewhere, isOfGarden, smallTalk } from './small-talk.ts
 import { ofMeantJar } from './spoken-of.ts'
 import { startTold } from './start-told.ts'
 import { isStillGoodAsked, oddSmell } from './still-good.ts'
-import { type FindSymptom, isFouled, isGlassInside, symptomReading, symptomTold } from './symptom-reading.ts'
+import { isFouled, isGlassInside, symptomReading, symptomTold } from './symptom-reading.ts'
 import { LEAST, tried } from './tried-frames.ts'
 import { withSlips } from './unknown-word.ts'
 import { wholeReading } from './whole-reading.ts'
 import { isAllExplained, isWhollyAsked } from './wholly-asked.ts'
 
-export interface Knows extends Surroundings {
+export interface Knows extends Surroundings, FindsInText {
   readonly said?: Remembered
-  readonly findEntry: FindEntry
-  /** The same with slips of the pen mended: of what nothing else has understood. */
-  readonly findRespelt: FindEntry
-  /** The likeliest, though it explains less than an answer has to: of what is surely a question of the handbook. */
-  readonly findLikely: FindEntry
-  /** What is told to have gone wrong, of what nothing else has understood. */
-  readonly findSymptom: FindSymptom
   /** What sentences like it are after. */
   readonly hunch: Hunch
   /** The command that a line began with, where it did. */
