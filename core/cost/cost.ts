@@ -3,7 +3,7 @@ import { kindOfDrink } from '../botanical/drink/drink-said.ts'
 import { nameKey } from '../jar/entry/jar-name.ts'
 import { US_FLUID_OUNCE_ML } from '../quantity/customary.ts'
 import { middle } from '../shopping/needs.ts'
-import { costOf, type Money, shareOf, sumsOf } from './money.ts'
+import { type Currency, costOf, currencyKey, type Money, shareOf, sumsOf } from './money.ts'
 import type { Priced, PriceRead } from './price.ts'
 import type { Used, UsedItem } from './used.ts'
 
@@ -120,8 +120,22 @@ function lineOf(item: UsedItem, prices: readonly PriceRead[]): CostLine {
 
 const moneyIn = (lines: readonly CostLine[]): readonly Money[] => lines.flatMap(({ money }) => money ?? [])
 
+/** The prices with each currency as it was typed first: `£18` and `2 quid` are both pounds. */
+function asFirstTyped(prices: readonly PriceRead[]): readonly PriceRead[] {
+  const first = new Map<string, Currency>()
+  return prices.map((each) => {
+    const { currency } = each.money
+    const key = currencyKey(currency)
+    // What none was said of is told as it is.
+    const as = key === '' ? currency : (first.get(key) ?? currency)
+    first.set(key, as)
+    return { ...each, money: { ...each.money, currency: { ...as, isComma: currency.isComma } } }
+  })
+}
+
 /** What a batch costs of its maker's own prices; what has none is named, and not in the sums. */
-export function costOfUsed({ items, volumeMl }: Used, prices: readonly PriceRead[]): Cost {
+export function costOfUsed({ items, volumeMl }: Used, told: readonly PriceRead[]): Cost {
+  const prices = asFirstTyped(told)
   const lines = items.map((item) => lineOf(item, prices))
   const liquid = sumsOf(moneyIn(lines.filter(({ item }) => item.kind !== 'bottles')))
   const bottles = lines.filter(({ item }) => item.kind === 'bottles')

@@ -1,5 +1,5 @@
 import { farPlant } from '../../../core/botanical/find/far-plant.ts'
-import { isDescriptor, plantMisspelt, plantSaid } from '../../../core/botanical/find/plant-said.ts'
+import { isDescriptor, type PlantFound, plantMisspelt, plantSaid } from '../../../core/botanical/find/plant-said.ts'
 import { type TypedText, textFrom, wordAt } from '../../../core/quantity/read/tokens.ts'
 import { numberSaid } from '../../../core/quantity/said/number-said.ts'
 import { wordSet } from '../lexicon/concepts.ts'
@@ -44,6 +44,27 @@ function isCountedBehind({ typed }: Around, at: number): boolean {
   return count !== null && PIECE.test(wordAt(typed, count.next))
 }
 
+const KIND = /^(?:kinds?|sorts?|types?|variety|ones?|tipo|qualita)$/
+const KIND_BEFORE = /^(?:the|il|la|le|i|of)$/
+
+/** `Tea, black`, `oranges (bitter)`, `cherries, the sour kind`: the kind behind the name makes one name with it, where there is such a plant. */
+function kindBehind({ typed }: Around, from: number, next: number): (PlantFound & { readonly text: string }) | null {
+  const opens = wordAt(typed, next)
+  if (opens !== ',' && opens !== '(') return null
+  const at = KIND_BEFORE.test(wordAt(typed, next + 1)) ? next + 2 : next + 1
+  const kind = typed.tokens[at]
+  if (kind?.kind !== 'word') return null
+  const name = typed.tokens.slice(from, next)
+  const found = plantSaid([kind, ...name], 0, NONE)
+  if (found === null || found.next !== name.length + 1) return null
+  const word = KIND.test(wordAt(typed, at + 1)) ? at + 2 : at + 1
+  // `Sloes, gin and sugar`: without its bracket or the word for a kind it has to end there.
+  const isClosed = word > at + 1 || wordAt(typed, word) === ')' || /^[,.;?!]?$/.test(wordAt(typed, word))
+  if (!isClosed) return null
+  const end = wordAt(typed, word) === ')' ? word + 1 : word
+  return { ...found, next: end, text: [kind, ...name].map(({ text }) => text).join(' ') }
+}
+
 /** `dried orange peel`: what is said of a plant's form belongs to it, before it and behind it. */
 export function plantAt(around: Around, at: number): Bit | null {
   const { typed, lexicon } = around
@@ -55,6 +76,10 @@ export function plantAt(around: Around, at: number): Bit | null {
   const isTooMuch = around.spans.some(({ concept, to }) => concept === 'what_can_i_make' && to === from)
   const mayBeAny = isTooMuch || isLiqueurOf(typed, from) || isCountedBehind(around, from + 1)
   const found = plantSaid(tokens, from, mayBeAny ? NONE : wordSet(lexicon.notPlants))
+  // `Tea, black`: of some names the kind is needed.
+  const behindName = kindBehind(around, from, found?.next ?? from + 1)
+  if (found === null && behindName !== null)
+    return bit('plant', at, behindName.next, 0, behindName.text, { ids: behindName.ids })
   // `Smells of pear drops`.
   const isSweet = /^drops?$/.test(wordAt(typed, from + 1))
   // `A coffee filter` is what it runs through.
@@ -65,6 +90,7 @@ export function plantAt(around: Around, at: number): Bit | null {
     /^(?:beneficen\p{L}*|parrocchia|sagra)$/u.test(wordAt(typed, from + 2))
   const isTool = FILTER.test(wordAt(typed, found?.next ?? from)) || isOfFilter(typed, from)
   if (found === null || isSweet || isRaffle || isTool || isColour(around, from)) return null
+  if (behindName !== null) return bit('plant', at, behindName.next, 0, behindName.text, { ids: behindName.ids })
   // `ginger, dried`, `coffee beans cracked`.
   const behind = wordAt(typed, found.next) === ',' ? found.next + 1 : found.next
   const to = isDescriptor(wordAt(typed, behind)) ? behind + 1 : found.next

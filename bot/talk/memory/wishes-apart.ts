@@ -35,6 +35,8 @@ const NOT = /^(?:not|non|than|che)$/
 function withEachNumber(reading: TalkReading | null, sentence: Sentence, { call }: Remembered): TalkReading | null {
   if (reading?.kind !== 'call' || reading.does !== 'compute' || call === null || !WORKED_OUT.test(call.command))
     return reading
+  // A price is for what is sold: `£18 a bottle` is one of 700 ml.
+  if (reading.call.command === 'cost') return reading
   const texts = [reading.call, call].flatMap(({ options }) => Object.values(options)).join(' ')
   const numbers = new Set(texts.match(/\d+(?:[.,]\d+)?/g))
   const isSaid = (bit: Bit): boolean =>

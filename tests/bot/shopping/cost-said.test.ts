@@ -29,6 +29,17 @@ describe('a sentence', () => {
     expect((await (await lemonDesk()).textOf(sentence)).split('\n')[0]).toBe(`read as ${line}`)
   })
 
+  it('tells one currency by the name it was typed with first', async () => {
+    const desk = await lemonDesk({ ...newAsker(), talk: newTalkMemory() })
+    await desk.textOf('500 g sloes and 70 cl gin')
+    const pounds = await desk.textOf('how much does it cost if gin is £18 a bottle and sugar is 2 quid a kilo')
+    expect(pounds).toMatch(/Making sloes costs £18\.\d\d,/)
+    expect(pounds).not.toMatch(/\d\.\d\d.quid/)
+    const mixed = await desk.textOf('what does it cost with gin at £18 a bottle and sugar at 2 euros a kilo')
+    expect(mixed).toMatch(/£18\.00 and 0\.\d\d.euros/)
+    expect(mixed).toContain('Two currencies don’t add up')
+  })
+
   it('about bottles after a price is no bottle of that price', async () => {
     const desk = await lemonDesk({ ...newAsker(), talk: newTalkMemory() })
     await desk.textOf('sugar is 1.20 a kilo')

@@ -134,3 +134,19 @@ describe('a long name with two slips', () => {
     expect(told.read).toBe('/plan of:1 kg blackberry spirit:1 litre gin 40%')
   })
 })
+
+describe('a name with its kind behind it', () => {
+  it.each([
+    ['how much tea, black, per litre', '/botanical of:black tea'],
+    ['500 g cherries, the sour kind, and 1 l of vodka', '/plan of:500 g sour cherries spirit:1 l vodka 40%'],
+    ['6 oranges (bitter) in a litre of 95%', '/plan of:6 bitter oranges spirit:1 litre 95%'],
+    ['how much cinnamon, the ceylon sort, per litre', '/botanical of:ceylon cinnamon'],
+    ['10 lemons, oranges and a litre of vodka', '/plan of:10 lemons + oranges spirit:1 litre vodka 40%'],
+    [
+      '500 g cherries, black peppercorns 5 g and 1 l vodka',
+      '/plan of:500 g cherries + 5 g black peppercorns spirit:1 l vodka 40%',
+    ],
+  ])('%s', async (text, read) => {
+    expect(await (await talkerFor({ after: null })).say(text)).toMatchObject({ read, code: null })
+  })
+})
