@@ -43,9 +43,14 @@ function withEachNumber(reading: TalkReading | null, sentence: Sentence, { call 
     numbers.has(digitsOf(bit)) || (bit.text.includes(' ') && texts.includes(bit.text))
   const isGone = ({ role, from }: Bit): boolean =>
     role === 'gone' || role === 'left_out' || role === 'price' || NOT.test(wordAt(sentence.typed, from - 1))
+  // `How much alcohol in a bottle of it`: no number is told.
+  const isNone = ({ kind, from }: Bit): boolean =>
+    kind === 'bottles' && /^(?:a|una)$/.test(wordAt(sentence.typed, from))
   // `20 per cent less sugar` is worked out.
   const isShare = reading.call.options['to-sweetness'] !== call.options['to-sweetness']
-  const left = numbersOf(sentence).find((bit) => !isGone(bit) && !isSaid(bit) && !(isShare && bit.kind === 'strength'))
+  const left = numbersOf(sentence).find(
+    (bit) => !isGone(bit) && !isNone(bit) && !isSaid(bit) && !(isShare && bit.kind === 'strength'),
+  )
   if (left === undefined) return reading
   return {
     kind: 'question',
