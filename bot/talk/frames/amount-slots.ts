@@ -1,6 +1,7 @@
 import { type Bit, bit, type Sentence } from '../bits/bit.ts'
 import { monthOf } from './jars-meant.ts'
 import type { Fill, SlotFilled } from './plant-slots.ts'
+import { daysUntil, steepUntil } from './steep-until.ts'
 
 export const onlyBit = (bit: Bit | undefined | null): SlotFilled | null =>
   bit ? { text: bit.text, bits: [bit] } : null
@@ -101,7 +102,11 @@ export function recipeSpan(bits: readonly Bit[]): Bit | null {
 }
 
 /** How long a recipe lets it lie: the only span beside plants that have amounts. */
-export const recipeDays: Fill = ({ bits, has }) => {
+export const recipeDays: Fill = (sentence) => {
+  const { bits, has } = sentence
+  const until = has('plants_and_spirit') ? steepUntil(sentence) : null
+  const days = until === null ? null : daysUntil(until, sentence)
+  if (until !== null && days !== null) return { text: `${days} days`, bits: [until] }
   const span = recipeSpan(bits)
   const isRecipe = has('plants_and_spirit') && has('plant_amount') && !has('how_long')
   if (span === null || !isRecipe) return null

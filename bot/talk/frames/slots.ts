@@ -27,6 +27,7 @@ import { type Fill, isPlant, plant, plants, plantText, type SlotFilled } from '.
 import { prices } from './price-slots.ts'
 import { reminderFills } from './reminder-slots.ts'
 import { bottles, doseSpirit, liquid, parts, spiritStrength, spirits } from './spirit-slots.ts'
+import { steepUntil } from './steep-until.ts'
 import { sweetener } from './sweetener-slot.ts'
 import { wishedSweetness } from './wished-sweetness.ts'
 
@@ -140,8 +141,11 @@ export const fills: Readonly<Record<SlotKind, Fill>> = {
   gravity,
   gravity_before: nth(0),
   gravity_after: nth(1),
-  ready_by: ({ bits, has }) =>
-    has('by_day') ? onlyBit(bits.findLast(({ kind, text }) => kind === 'date' && text !== 'today')) : null,
+  ready_by: (sentence) => {
+    const { bits, has } = sentence
+    if (!has('by_day') || (has('plants_and_spirit') && steepUntil(sentence) !== null)) return null
+    return onlyBit(bits.findLast(({ kind, text }) => kind === 'date' && text !== 'today'))
+  },
   day_asked: (sentence) => (isReadyAsked(sentence) ? onlyBit(sentence.bits.findLast(isDay)) : null),
   recipe_days: recipeDays,
   month,
