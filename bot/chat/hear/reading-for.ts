@@ -140,6 +140,9 @@ function ownDeedsIn(sentence: Sentence, { surroundings, read }: Among): Apart | 
 
 /** The deeds of a sentence that tells of several, each understood by itself; null where it is read as a whole, which is `whole`. */
 export function deedsIn(line: string, whole: TalkReading, dispatch: Dispatch, person: Person): Apart | null {
+  // `Sorry, I shook the ginger, not the lemon`: what was written down of the other is asked about.
+  if (whole.kind === 'question' && whole.about.kind === 'which_reading' && whole.call.command === 'jar undo')
+    return null
   const surroundings = surroundingsOf(dispatch, person)
   const isOfDeed = whole.kind === 'call' || whole.kind === 'question' || whole.kind === 'lost'
   if ((whole.kind === 'refused' && !isOfNoJar(whole)) || (!isOfDeed && surroundings.jars.every(isOver))) return null

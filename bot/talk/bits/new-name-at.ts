@@ -24,3 +24,9 @@ export function newNameAt(text: string): { readonly text: string; readonly at: n
   }
   return null
 }
+
+/** The name of a jar that a part of another went into: `300 ml into a jar called cloudy`. */
+export function partNameAt(text: string): { readonly text: string; readonly at: number } | null {
+  const name = /\b(?:called|named|chiamat[oa]|di nome|aside as|off as|apart as)\s+(.+)$/i.exec(text)?.[1]
+  return name === undefined ? null : { text: name, at: text.length - name.length }
+}

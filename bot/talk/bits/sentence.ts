@@ -13,7 +13,7 @@ import { derivedOfJars } from './derived-of-jars.ts'
 import { isOver, jarsNamed } from './jars-of.ts'
 import { liqueursMeant } from './liqueurs-meant.ts'
 import { nameTold } from './name-told.ts'
-import { NEXT_DEED, newNameAt } from './new-name-at.ts'
+import { NEXT_DEED, newNameAt, partNameAt } from './new-name-at.ts'
 import { withoutPlaceItself } from './place-itself.ts'
 import { misspeltAt } from './plant-bits.ts'
 import { withRoles } from './roles.ts'
@@ -68,11 +68,11 @@ export function sentenceIn(text: string, surroundings: Surroundings, isForgiving
   return { ...around, bits, isUs, has: (...concepts) => concepts.some((each) => said.has(each)) }
 }
 
-const NAMES = new Set<Concept>(['renamed', 'divided', 'other_vessel'])
-
 /** Where the name begins that a jar is given: none of its words says how the jar is. Behind all pieces where none is given. */
 function newNameIn({ text, tokens }: Sentence['typed'], spans: readonly ConceptSpan[]): number {
-  const name = spans.some(({ concept }) => NAMES.has(concept)) ? newNameAt(text) : null
+  const says = (...concepts: readonly Concept[]): boolean => spans.some(({ concept }) => concepts.includes(concept))
+  const isPart = says('divided', 'other_vessel')
+  const name = says('renamed') || isPart ? (newNameAt(text) ?? (isPart ? partNameAt(text) : null)) : null
   const from = name === null || NEXT_DEED.test(name.text) ? -1 : tokens.findIndex((token) => token.from >= name.at)
   return from === -1 ? tokens.length : from
 }

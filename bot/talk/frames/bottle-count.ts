@@ -50,6 +50,10 @@ function oneMoreEach(
   return { count: given.reduce((sum, { count }) => sum + count, 0), places: given.map(({ at }) => at) }
 }
 
+/** `A second bottle`: one more. */
+const NTH =
+  /\b(?:second|third|fourth|fifth|sixth|next|last) (?:bottle|one)\b|\b(?:second|terz|quart|quint|ultim)a(?: bottiglia)?\b/u
+
 /** How many bottles were given or opened: `two bottles`, `one raspberry`, `a bottle of it`. */
 export const bottleCount: Fill = ({ bits, typed }) => {
   const bottles = bits.filter(({ kind }) => kind === 'bottles')
@@ -74,7 +78,7 @@ export const bottleCount: Fill = ({ bits, typed }) => {
     const within = bits.filter(({ kind, from }) => kind === 'bare' && more.places.includes(from))
     return more.count === 0 ? onlyBit(bare) : { text: String(bare.value + more.count), bits: [bare, ...within] }
   }
-  const isOne = typed.tokens.some(({ text }) => /^(?:one|another|una|uno)$/.test(text))
+  const isOne = typed.tokens.some(({ text }) => /^(?:one|another|una|uno)$/.test(text)) || NTH.test(wordsFrom(typed))
   // `Handed a raspberry to the vicar`.
   const isArticle = bits.some(
     ({ kind, from }) =>

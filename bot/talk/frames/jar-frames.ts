@@ -345,6 +345,7 @@ export const jarFrames: readonly Frame[] = [
       this_week: 0.5,
       shaking_reminders: 1.5,
       away_now: 3.2,
+      shook: -4,
       not_this_week: 4,
       reminders_when: 2.8,
       privately: 1.5,

@@ -1,6 +1,6 @@
 import type { Path } from '../../calls/signatures.ts'
 import type { Sentence } from '../bits/bit.ts'
-import { jarsOf } from '../bits/jars-of.ts'
+import { jarCalled, jarsOf } from '../bits/jars-of.ts'
 import { frames } from '../frames/frames.ts'
 import { halfNamed } from '../frames/half-of-day.ts'
 import type { CallRead, TalkReading } from '../frames/reading.ts'
@@ -70,12 +70,29 @@ function chosen(sentence: Sentence, { choices, about }: Question): CallRead | nu
         )
   if (byPlant.length === 1) return byPlant[0]!
   if (differing.length === 1) return differing[0]!
+  return byPlace(words, choices) ?? byAge(words, choices, jars)
+}
+
+/** `The second one`, `number two`. */
+function byPlace(words: readonly string[], choices: readonly CallRead[]): CallRead | null {
+  const said = words.filter((word) => !/^(?:the|il|la|number|numero|jar|vaso)$/.test(word))
+  const [only, another] = said.length > 1 ? said.filter((word) => !/^ones?$/.test(word)) : said
   const place =
-    words.length === 1 || /^(?:the|il|la)$/.test(words[0]!)
-      ? ORDINALS.find(([pattern]) => pattern.test(words.at(-1)!))?.[1]
-      : undefined
+    only === undefined || another !== undefined ? undefined : ORDINALS.find(([pattern]) => pattern.test(only))?.[1]
   return place === undefined ? null : (choices[place] ?? null)
 }
+
+/** `The older of the two`: by when they were begun; null where two were on one day. */
+function byAge(words: readonly string[], choices: readonly CallRead[], jars: Sentence['jars']): CallRead | null {
+  const way = words.some((word) => OLDER.test(word)) ? 1 : words.some((word) => NEWER.test(word)) ? -1 : 0
+  const begun = choices.map((call) => ({ call, on: jarCalled(call.options.jar, jars)?.startedOn ?? '' }))
+  const [first, second] = begun.toSorted((one, other) => way * one.on.localeCompare(other.on))
+  if (way === 0 || first === undefined || begun.some(({ on }) => on === '') || first.on === second?.on) return null
+  return first.call
+}
+
+const OLDER = /^(?:older|oldest|elder|eldest|vecchi[oa])$/
+const NEWER = /^(?:newer|newest|younger|youngest|latest|nuov[oa]|recente)$/
 
 /** A place by its capital letters, alone. */
 const PLACE = /^\p{Lu}[\p{L}’'-]+(?:\s\p{Lu}[\p{L}’'-]+){0,2}$/u

@@ -1,3 +1,4 @@
+import { wordsFrom } from '../../../core/quantity/read/tokens.ts'
 import type { Bit, Sentence } from '../bits/bit.ts'
 import { jarCalled } from '../bits/jars-of.ts'
 import type { CallRead } from '../frames/reading.ts'
@@ -16,7 +17,7 @@ const AMOUNTS: Readonly<Record<string, readonly string[]>> = {
 
 /** Said of what was, not of what is wished. */
 const WAS =
-  /^(?:sorry|oops|whoops|was|were|meant|mean|wrong|correction|should|actually|mistyped|typo|misread|mismeasured|miscounted|misheard|miswrote|again|shouldve|shouldbe|reread|remeasured|rechecked|correct|letto|misurato|sbagliato|sbagliata|sbagliavo|scusa|scusate|volevo|intendevo|era|erano|anzi|ops|reflection|thoughts?|reconsidered|reconsidering|ripensandoci|ripensato)$/
+  /^(?:sorry|oops|whoops|was|were|meant|mean|wrong|correction|should|actually|mistyped|typo|misread|mismeasured|miscounted|misheard|miswrote|again|shouldve|shouldbe|reread|remeasured|rechecked|correct|letto|riletto|rimisurato|ricontrollato|riguardato|rivisto|ricontato|meglio|misurato|sbagliato|sbagliata|sbagliavo|scusa|scusate|volevo|intendevo|era|erano|anzi|ops|glasses|reflection|thoughts?|reconsidered|reconsidering|ripensandoci|ripensato)$/
 
 /** Steps of which a small number can only be a strength. */
 const OF_LIQUID: ReadonlySet<string> = new Set(['jar strain'])
@@ -28,7 +29,14 @@ const MOST_PIECES = 14
 const OF_STEP: Readonly<Record<string, readonly Concept[]>> = {
   'jar bottle': ['bottled'],
   'jar taste': ['tasted'],
+  'jar sweeten': ['sweetened', 'added'],
+  'jar strain': ['strained'],
+  'jar filter': ['filtered', 'strained'],
 }
+
+/** Looked at once more. */
+const AGAIN =
+  /\b(?:second|another|closer|better) look\b|\b(?:looked|guardato|visto|letto) (?:meglio|again|closer)\b|\bchanged my mind\b|\b(?:ho|abbiamo) cambiato idea\b|\bcambio idea\b/u
 
 /** The number that holds: that before `not`, or behind `instead of`; the only one. */
 function righted(sentence: Sentence, step: CallRead): readonly Bit[] {
@@ -87,11 +95,16 @@ const isOfOtherPlant = ({ bits, jars }: Sentence, { options }: CallRead): boolea
 export const correctedStep: Rule = (sentence, last, { step }) => {
   const { has, typed } = sentence
   if (step === null || step.command !== last.command || !(step.command in AMOUNTS)) return null
-  if (has('asking', 'what_is_on', 'show_jar', 'remind', 'be_quiet', 'again') || typed.tokens.length > MOST_PIECES)
+  const isAgain = AGAIN.test(wordsFrom(typed))
+  if (
+    (has('asking') && !isAgain) ||
+    has('what_is_on', 'show_jar', 'remind', 'be_quiet', 'again') ||
+    typed.tokens.length > MOST_PIECES
+  )
     return null
   if (typed.tokens.some(({ text }) => text === '?')) return null
   if (isOfOtherPlant(sentence, step)) return null
-  const isOfPast = typed.tokens.some(({ text }) => WAS.test(text))
+  const isOfPast = isAgain || typed.tokens.some(({ text }) => WAS.test(text))
   const isNo = /^(?:no|nope|non)$/.test(typed.tokens[0]?.text ?? '')
   const isOther = righted(sentence, step).length < numbersOf(sentence).length
   const isMade = /^(?:ok |right |hm+ )?(?:make|put|call) (?:it|that)\b/i.test(typed.text)

@@ -4,14 +4,20 @@ import { jarsOf } from '../bits/jars-of.ts'
 import { leftOutOf } from '../frames/left-out.ts'
 import { prices } from '../frames/price-slots.ts'
 import type { CallRead } from '../frames/reading.ts'
+import { plainWords } from '../lexicon/plain-text.ts'
 import { callReading, type Rule } from './rule.ts'
 
 /** Asked in words that nothing but a price answers: `what does that come to`. */
 const ASKED =
   /^(?:(?:so|and|now|ok|well|e|ora|the|il) )*costs? |\b(?:what|how much)\b.*\b(?:come to|set (?:me|us) back|cost|costs|costing|spend|spending|pay)\b|\bquanto\b.*\b(?:cost\p{L}*|spend\p{L}*|viene|verrebbe|pago|paghiamo)\b/u
 
+/** The same, of the whole of it. */
+const OF_MONEY =
+  /\bhow much (?:money|cash|dosh)\b|\b(?:price ?wise|moneywise|whats the damage|break the bank|out of pocket)\b|\bball ?park (?:cost|price|figure)\b|\b(?:is|would|will) (?:it|that|this|all that) (?:be )?(?:very |really |too )?(?:dear|expensive|cheap|pricey|costly)\b|\b(?:dear|expensive|pricey|costly) to make\b|\bche spesa\b|\be (?:molto )?(?:caro|costoso)\b/u
+
 /** Words that ask what is paid. */
-const ASKS = /^(?:cost\p{L}*|spend\p{L}*|spent|paid|pay|pago|paghiamo|viene)$/iu
+const ASKS =
+  /^(?:cost\p{L}*|spend\p{L}*|spent|paid|pay|pago|paghiamo|viene|money|cash|dosh|price|wise|pricewise|moneywise|damage|bank|break|ballpark|dear|expensive|pricey|cheap|looking|figure|pocket|roughly|spesa|caro|costoso)$/iu
 
 /** A plan by its code, as the answer offered it, and the bottles that it was asked for. */
 function codeOf({ command, options }: CallRead, offered: readonly CallRead[]): CallRead['options'] | null {
@@ -33,13 +39,16 @@ const isOfJar = ({ bits, jars }: Sentence, of: string, priced: readonly unknown[
       jarsOf(bit, jars).length > 0,
   )
 
+const isAskedFor = ({ typed }: Sentence): boolean =>
+  ASKED.test(wordsFrom(typed)) || OF_MONEY.test(plainWords(typed.text.toLowerCase()))
+
 /** `What does that cost with vodka $24 a handle`: of the plan that was shown last, whatever jars there are. */
 export const costed: Rule = (sentence, last, { offered }) => {
   const code = codeOf(last, offered)
   if (code === null || sentence.has('to_buy')) return null
   const told = prices(sentence, 'cost')
   const isMore = last.command === 'cost' && told !== null
-  if (!isMore && !sentence.has('cost_me') && !ASKED.test(wordsFrom(sentence.typed))) return null
+  if (!isMore && !sentence.has('cost_me') && !isAskedFor(sentence)) return null
   if (isOfJar(sentence, last.options.of?.toLowerCase() ?? '', told?.bits ?? [])) return null
   const call: CallRead = { command: 'cost', options: { ...code, ...(told !== null && { prices: told.text }) } }
   const leftOut = leftOutOf(sentence, [...(told?.bits ?? []), ...sentence.bits.filter(isThing)])

@@ -26,7 +26,9 @@ import { weighsUnknown } from './weighs-unknown.ts'
 import { wishOfNothing } from './wish-of-nothing.ts'
 
 const target: Rule = ({ bits, typed, has }, last) => {
-  const isShort = typed.tokens.filter(({ kind }) => kind === 'word').length <= 6
+  // However many words a number takes: `and for two and a half litres?`.
+  const isWithin = (at: number): boolean => bits.some(({ from, to }) => from < at && at < to)
+  const isShort = typed.tokens.filter(({ kind }, at) => kind === 'word' && !isWithin(at)).length <= 6
   const isWished = bits.every(({ kind }) => kind === 'strength' || kind === 'sweetness' || kind === 'bottles')
   if (
     bits.length === 0 ||

@@ -1,7 +1,7 @@
 import type { Bit, Sentence } from '../bits/bit.ts'
 
 /** `start it and call it midwinter`: its name as it was typed. */
-const NAMED = /\b(?:call(?:ed)?(?: (?:it|that|this))?|named?|name it|chiamalo|chiamala)\s+(.+?)[.!]*$/i
+const NAMED = /\b(?:(?:call(?:ed)?|named?)(?: (?:it|that|this))?|chiamalo|chiamala)\s+(.+?)[.!]*$/i
 
 /** `Named lemon, 12 days ago`: the day is no part of the name. */
 export function nameSaid({ text, tokens }: Sentence['typed'], day: Bit | null): string | undefined {

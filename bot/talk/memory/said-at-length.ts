@@ -82,10 +82,13 @@ const MOST_GLASS_ML = 400
 
 /** `Our glasses are smaller, they take 25 ml`: the glass that was asked about is of another size. */
 export const otherGlass: Rule = ({ bits }, last) => {
-  const [size, another] = bits
+  const size = bits.find(({ kind }) => kind === 'volume')
+  const [strength, another] = bits.filter((bit) => bit !== size)
   if (last.command !== 'serving' || last.options.pour === undefined || another !== undefined) return null
-  if (size?.kind !== 'volume' || size.value > MOST_GLASS_ML) return null
-  return callReading(withOption(last, 'pour', size.text))
+  if (size === undefined || size.value > MOST_GLASS_ML || (strength !== undefined && strength.kind !== 'strength'))
+    return null
+  const poured = withOption(last, 'pour', size.text)
+  return callReading(strength === undefined ? poured : withOption(poured, 'strength', strength.text))
 }
 
 /** `Could we get that up to thirty-five percent? The men would like it better`: the one number of a longer sentence that wishes it. */

@@ -35,8 +35,8 @@ const NOT = /^(?:not|non|than|che)$/
 function withEachNumber(reading: TalkReading | null, sentence: Sentence, { call }: Remembered): TalkReading | null {
   if (reading?.kind !== 'call' || reading.does !== 'compute' || call === null || !WORKED_OUT.test(call.command))
     return reading
-  // A price is for what is sold: `£18 a bottle` is one of 700 ml.
-  if (reading.call.command === 'cost') return reading
+  // A price is for what is sold, `£18 a bottle` is one of 700 ml, and a glass is of a size of its own.
+  if (reading.call.command !== call.command) return reading
   const texts = [reading.call, call].flatMap(({ options }) => Object.values(options)).join(' ')
   const numbers = new Set(texts.match(/\d+(?:[.,]\d+)?/g))
   const isSaid = (bit: Bit): boolean =>
@@ -72,18 +72,19 @@ function wishesApart(sentence: Sentence, said: Remembered, read: (text: string) 
   const clauses = clausesOf(sentence)
   if (clauses.length < 2 || clauses.length > MOST_CLAUSES) return null
   let now = call
-  let changes = 0
+  let [changes, kept] = [0, 0]
   for (const clause of clauses) {
     const own = read(clause)
     const reading = followUp(own, { ...said, call: now })
     const isOfNothing = reading === null || (reading.kind === 'last' && reading.what === 'let_be')
     if (isOfNothing && own.bits.length === 0 && !own.has(...DEEDS, 'asking')) continue
     if (reading?.kind !== 'call' || reading.does !== 'compute' || reading.call.command !== call.command) return null
-    if (changedBy(now, reading.call).length === 0) return null
+    // `Keep 30, but drier`.
+    if (changedBy(now, reading.call).length === 0) kept++
+    else changes++
     now = reading.call
-    changes++
   }
-  return changes < 2 ? null : callReading(now)
+  return changes === 0 || changes + kept < 2 ? null : callReading(now)
 }
 
 /** What a sentence means after what was said before: as a whole, or clause by clause where more of it is said so. */

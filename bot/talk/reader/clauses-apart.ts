@@ -1,7 +1,7 @@
 import { textFrom, wordsFrom } from '../../../core/quantity/read/tokens.ts'
 import type { Sentence, Surroundings } from '../bits/bit.ts'
 import { isOver, jarsNamed } from '../bits/jars-of.ts'
-import { newNameAt } from '../bits/new-name-at.ts'
+import { newNameAt, partNameAt } from '../bits/new-name-at.ts'
 import { sentenceIn } from '../bits/sentence.ts'
 import { symptomIn } from '../frames/symptoms.ts'
 import { type Concept, DEEDS } from '../lexicon/lexicon.ts'
@@ -73,7 +73,9 @@ function lastCut(sentence: Sentence, surroundings: Surroundings): Cut | null {
   const isTaste = sentence.spans.some(({ concept }) => NOTED.has(concept))
   const firstDeed = sentence.spans.find(({ concept }) => TOLD.includes(concept))
   const isJoin = (at: number): boolean => JOIN.test(tokens[at]!.text) || isDash(sentence, at)
-  const nameAt = sentence.has('renamed', 'divided', 'other_vessel') ? (newNameAt(sentence.typed.text)?.at ?? -1) : -1
+  const nameAt = sentence.has('renamed', 'divided', 'other_vessel')
+    ? ((newNameAt(sentence.typed.text) ?? partNameAt(sentence.typed.text))?.at ?? -1)
+    : -1
   for (let at = tokens.length - 2; at > 0; at--) {
     if (!isJoin(at)) continue
     const begin = at + 1

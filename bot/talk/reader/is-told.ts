@@ -1,3 +1,4 @@
+import { textFrom } from '../../../core/quantity/read/tokens.ts'
 import type { Path } from '../../calls/signatures.ts'
 import type { Sentence } from '../bits/bit.ts'
 import { type Concept, DEEDS } from '../lexicon/lexicon.ts'
@@ -16,7 +17,8 @@ export function isToldNow(sentence: Sentence, command: Path): boolean {
   // `Mi ricordi sabato del limone?` is a request.
   if (command === 'jar later' && sentence.has('remind') && !ASKS_OF.test(sentence.typed.tokens[0]?.text ?? ''))
     return true
-  if (sentence.typed.tokens[clause.to]?.text === '?' || within('asking')) return false
+  if (sentence.typed.tokens[clause.to]?.text === '?') return false
+  if (within('asking') && !(command === 'jar taste' && isMarked(sentence))) return false
   if (ORDERED.has(command)) return true
   if (isAhead(sentence)) return false
   if (within('log_start')) return !sentence.has('wish', 'hypothesis')
@@ -27,6 +29,11 @@ export function isToldNow(sentence: Sentence, command: Path): boolean {
     !isDenied(sentence)
   )
 }
+
+/** `The gingery one is a 3 out of 5`: how good it is, in words that else ask what something is. */
+const isMarked = ({ bits, spans, typed }: Sentence): boolean =>
+  bits.some(({ kind }) => kind === 'rating') &&
+  spans.every(({ concept, from, to }) => concept !== 'asking' || (from > 0 && textFrom(typed, from, to) === 'is a'))
 
 /** Asked of what was set: `did I ask you to remind me of the lemon on Friday?` */
 const ASKS_OF = /^(?:did|do|does|when|what|which|why|how|is|are|have|has|quando|che|cosa|perche|hai|ho|quali)$/

@@ -14,7 +14,7 @@ const PLACE =
 const MOVED = `(?:moved?|shifted|put|stuck|stick|popped|stashed|set|took|take|got|get|carried|brought|pulled|pull|messo|metti|mettilo|mettila|spostato|sposta|portato|tolto|togli|tirato)(?: \\p{L}+){0,5} (?:in|into|to|on|of|from|inside|nel|nella|sul|dal|dalla|al)(?: (?:the|my|our|a|il|la|mio|mia))?(?: (?:chest|deep|beer|spare|back|dark|top|bottom))? ${PLACE}`
 
 /** `It's in the freezer now`. */
-const STANDS = `(?:its|it is|theyre|thats|e) (?:now )?(?:in|on|nel|nella) (?:the |my )?${PLACE}`
+const STANDS = `(?:its|it is|theyre|they are|they|it|thats|e|sono|stanno|sta) (?:(?:now|all|live|lives|stand|stands|sit|sits|stay|are|down|up|out|back) )*(?:in|on|under|behind|nel|nella|sotto|dietro) (?:(?:the|my|our|il|la|le) )?(?:(?:back|top|bottom|spare) )?(?:${PLACE}|stairs|shed|attic|loft|bed|sink|kitchen|scale|sottoscala|soffitta|cucina)`
 
 const REMINDED = '(?:remind|nudge|ping|ricorda\\p{L}*)'
 

@@ -37,6 +37,7 @@ import { hiddenDanger, hiddenPlant } from './hidden-danger.ts'
 import { isAsked } from './is-told.ts'
 import { jarNotThere } from './jar-not-there.ts'
 import { type FindsInText, keptFinds } from './kept-finds.ts'
+import { notMeant } from './not-meant.ts'
 import { partTaken } from './part-taken.ts'
 import { placeUnknown } from './place-unknown.ts'
 import { otherwiseOf, topic } from './read-otherwise.ts'
@@ -91,7 +92,7 @@ function readPlainly(text: string, knows: Knows): TalkReading {
   const read = askedBeside(byRules(reading, sentence, text, knows), sentence, text, knows.findEntry)
   const isOwn = read.kind === 'symptom' && isOwnTrouble(sentence, text)
   const other = { ...otherwiseOf(sentence, text, knows), ...(isOwn && { handbook: () => null }) }
-  return jarNotThere(secondThought(read, knows.hunch(sentence, knows.said), other), sentence)
+  return notMeant(jarNotThere(secondThought(read, knows.hunch(sentence, knows.said), other), sentence), sentence, read)
 }
 
 function byRules(reading: TalkReading, sentence: Sentence, text: string, knows: Knows): TalkReading {

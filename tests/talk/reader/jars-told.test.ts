@@ -63,6 +63,8 @@ const TOLD: ByShelf = {
   ],
   lemon_sweetened: [
     ['corked and capped, five 500 ml bottles', '/jar bottle lemon bottles:5 x 500 ml'],
+    ['bottled it, four 500 ml bottles', '/jar bottle lemon bottles:4 x 500 ml'],
+    ['fatte 5 bottiglie da 500 ml', '/jar bottle lemon bottles:5 x 500 ml'],
     ['tappate quattro bottiglie da 500 ml, finito', '/jar bottle lemon bottles:4 x 500 ml'],
   ],
   lemon_bottled: [['opened the first bottle after supper', '/jar open lemon']],
