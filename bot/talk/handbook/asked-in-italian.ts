@@ -190,5 +190,6 @@ export const askedInItalian: Readonly<Record<HandbookId, string>> = {
   scale_recipe: 'raddoppiare la ricetta; farne dieci litri; dose piccola di prova',
   mark_jar: 'cosa scrivo sul vaso; etichettare il vaso; non so cosa c’è dentro',
   mix_plants: 'cosa sta bene col limone; abbinare due frutti; che spezie con la prugna',
+  vegan: 'è vegano; lo può bere un vegano; va bene per i vegani',
   without_alcohol: 'senza alcol; versione analcolica; per chi non beve',
 }

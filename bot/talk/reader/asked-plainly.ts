@@ -53,6 +53,10 @@ const FIND_OUT =
 const SWEETENED =
   /\b(?:finished|bottle|bottled|bottles|sweetened|liqueur|done|finit[oa]|bottigli\p{L}*|zuccherat\p{L}*)\b/u
 
+/** Whether it is of no animal; a vegan cream liqueur is another matter. */
+const VEGAN = /\bvegan[sioae]?\b/
+const CREAMY = /\b(?:cream|creme|milk|irish|latte|panna|cremos[oa]|version\p{L}*)\b/u
+
 const AMOUNTS: ReadonlySet<string> = new Set(['volume', 'mass', 'bottles', 'strength', 'sweetness'])
 
 /** Whether it is asked if a liqueur freezes: what is told of its strength is worked out instead, and a temperature is no amount. */
@@ -121,6 +125,7 @@ export function askedPlainly(sentence: Sentence): string | null {
   const isOfPlants = PIECES.test(text) || bits.some(({ kind }) => kind === 'plant' || kind === 'jar')
   if (!isLong && isOfPlants && ABOVE.test(text) && !has('mould', 'slime', 'lid', 'how_long')) return 'keep_under'
   if (!isAsked(sentence) || isLong) return null
+  if (VEGAN.test(text) && !CREAMY.test(text)) return 'vegan'
   if (HOW_TELL.test(text) && STEEPED.test(text)) return 'steep_done'
   if (FIND_OUT.test(text) && SWEETENED.test(text) && !has('own_jar')) return 'obscuration'
   if (WHITE.test(text) && OF_PEEL.test(text) && TAKEN_OFF.test(text)) return 'pith'

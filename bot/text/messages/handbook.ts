@@ -182,6 +182,7 @@ export type SafetyId =
   | 'caffeine'
   | 'how_much_drink'
   | 'diabetes'
+  | 'vegan'
   | 'spills'
   | 'no_drop'
   | 'dry_guests'
