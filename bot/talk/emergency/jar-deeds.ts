@@ -16,11 +16,18 @@ const STOCK = /^(?:got|had|have) .*(?:litres?|liters?|pints?)$/
 const TO_BE_MADE =
   /(?:can|could|may|might|shall|should) (?:i|we) (?:still )?(?:have|make|get|do|start|turn) (?!(?:died?|drunk|swallowed|damaged|poisoned|hurt|killed|been|had|help) )(?:[\w,]+ ){1,8}(?:ready|(?:made|done|finished|bottled) (?:by|for|in time)|by (?:the \w+|christmas|easter|new year|\d))/
 
+/** `Want something for Father’s Day, got a litre of rum`: where a clause begins nobody is told of who got it. */
+const BEGINS = /(?:^|[,.;:!?] ?|(?:^| )(?:i|ive|we|weve|ve|and|have|just) ?)$/
+const INSIDE = /(?:^| )(?:down|inside|in|into) (?:me|him|her|them|us|you|my|his|their|our)(?: |$)/
+
 /** `Got a litre of vodka, could I have plum and ginger ready by the 20th?`: what there is to steep in. */
-const isStock = (said: SaidOfHarm, { from, to }: WordSpan): boolean =>
-  STOCK.test(said.between(from, to)) &&
-  TO_BE_MADE.test(`${said.between(0, 60)} `) &&
-  !names(said, ['young', 'animal', 'grown', 'adult', 'pronoun'])
+function isStock(said: SaidOfHarm, { from, to }: WordSpan): boolean {
+  const own = said.between(from, to)
+  if (!STOCK.test(own) || names(said, ['young', 'animal'])) return false
+  const before = said.between(Math.max(0, from - 3), from)
+  if (own.startsWith('got ') && BEGINS.test(before) && !INSIDE.test(said.between(to, to + 10))) return true
+  return TO_BE_MADE.test(`${said.between(0, 60)} `) && !names(said, ['grown', 'adult', 'pronoun'])
+}
 
 /** `Took a litre of it off into a jar`: what went into another jar went into nobody. What others take out they may drink. */
 export function isDrawnOff(said: SaidOfHarm, { from, to }: WordSpan): boolean {
