@@ -37,6 +37,15 @@ export function weighTogether(
   // `How many bottles from 10 lemons and a litre of 95`: what is planned says it.
   if (said.has('plants_and_spirit') && said.has('plant_amount') && spans.some((span) => isBottlesAsked(span, typed)))
     for (const asked of ['how_much', 'show_jar'] as const) said.delete(asked)
+  // `Quanto dura il nocino`: how long, not how much.
+  const long = spans.filter(({ concept }) => concept === 'keeps_long')
+  const much = spans.filter(({ concept }) => concept === 'how_much')
+  const isWithin = ({ from, to }: ConceptSpan): boolean => long.some((span) => span.from <= from && to <= span.to)
+  if (long.length > 0 && much.every(isWithin)) said.delete('how_much')
+  if (isCountAsked(said, bits, much, typed)) {
+    said.add('as_needed')
+    said.delete('how_much')
+  }
   if (said.has('amounts_planned') && !said.has('own_jar')) planned(said, spans, typed)
   if (said.has('plants_and_spirit') && isOfThingsAlone(typed, bits)) said.add('things_alone')
   if (said.has('how_strong')) for (const told of ['recipe_told', 'amounts_planned'] as const) said.delete(told)
@@ -48,6 +57,28 @@ export function weighTogether(
   if (said.has('wish_dry') && said.has('plants_and_spirit') && !said.has('own_jar'))
     for (const found of ['too_dry', 'not_sweet'] as const) said.delete(found)
 }
+
+/** No infusion to sweeten is told of beside a plant at such a strength, % vol. */
+const SPIRIT_ABV = 90
+
+/** `1.5 l of 96, want mandarin at around 28, how many do I need`: how many of the one plant go into a spirit that is told. */
+const isCountAsked = (
+  said: ReadonlySet<Concept>,
+  bits: readonly Bit[],
+  much: readonly ConceptSpan[],
+  { tokens }: TypedText,
+): boolean =>
+  !said.has('own_jar') &&
+  !said.has('infusion') &&
+  much.some(
+    ({ from, to }) =>
+      /^(?:many|quant[ie])$/.test(tokens[to - 1]?.text ?? '') &&
+      from > 0 &&
+      /^(?:do|i|we|should|will|ne|mi|)$/.test(tokens[to]?.text ?? ''),
+  ) &&
+  bits.some(({ kind, with: place }) => kind === 'plant' && place === undefined) &&
+  bits.some(({ kind, value, role }) => kind === 'strength' && role === 'have' && value >= SPIRIT_ABV) &&
+  bits.filter(({ kind }) => kind === 'volume').length === 1
 
 /** `Sugar`, `syrup`: what a plan says how much of. */
 const OF_PLAN = /^(?:sugar|syrup|water|zucchero|sciroppo|acqua)$/

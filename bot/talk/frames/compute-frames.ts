@@ -7,6 +7,7 @@ export const computeFrames: readonly Frame[] = [
     does: 'compute',
     cues: {
       put_off: -4,
+      keeps_long: -4,
       make: 1.5,
       drink_named: 2.5,
       show_jar: -4,

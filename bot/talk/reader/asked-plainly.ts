@@ -122,6 +122,9 @@ export function askedPlainly(sentence: Sentence): string | null {
   if (!isLong && has('units_of_alcohol') && has('glass_of') && has('drink_named') && !has('own_jar'))
     return 'serving_size'
   if (isGlassesAsked(text, sentence)) return 'serving_size'
+  // `How long does limoncello keep`: of a drink, not of how long its plant steeps.
+  if (!isLong && has('keeps_long') && has('drink_named') && !has('own_jar', 'spent', 'freezes', 'syrup'))
+    return has('creamy') ? 'keep_cream' : has('opened') ? 'keep_opened' : 'keep_time'
   const isOfPlants = PIECES.test(text) || bits.some(({ kind }) => kind === 'plant' || kind === 'jar')
   if (!isLong && isOfPlants && ABOVE.test(text) && !has('mould', 'slime', 'lid', 'how_long')) return 'keep_under'
   if (!isAsked(sentence) || isLong) return null

@@ -44,6 +44,7 @@ describe.each([
     'mi servono dieci bottiglie da 100 ml di limoncello per la pesca di beneficenza',
     '/plan of:limoni strength:95% bottles:10 x 100 ml',
   ],
+  ['1.5 l of 96, want mandarin at around 28, how many do i need', '/plan of:mandarin spirit:1.5 l 96% to-strength:28%'],
   // A plan says how much sugar, for how long, and whether it is enough.
   ['eight plums, 70cl brandy. how long and how much sugar?', '/plan of:8 plums spirit:70 cl brandy 40%'],
   ['is 500 g of raspberries enough for a litre of vodka?', '/plan of:500 g raspberries spirit:1 litre vodka 40%'],

@@ -50,6 +50,15 @@ describe('an entry that explains all that is asked stands before a plan of the p
 })
 
 it.each([
+  ['how long does limoncello keep?', 'keep_time'],
+  ['quanto dura il nocino?', 'keep_time'],
+  ['how long does sloe gin last once opened?', 'keep_opened'],
+  ['how long does cream limoncello keep', 'keep_cream'],
+])('is asked how long a drink keeps, not how long its plant steeps: %s', async (text, entry) => {
+  expect(await talker().say(text)).toMatchObject({ command: 'handbook', data: { entry } })
+})
+
+it.each([
   ['it turned to milk when the syrup went in', 'cloudy_on_mixing'],
   ['era limpido, ci metto lo sciroppo e subito è latte', 'cloudy_on_mixing'],
   ['mine turned cloudy the second the syrup touched it', 'cloudy_on_mixing'],

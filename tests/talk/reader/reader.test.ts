@@ -14,7 +14,7 @@ const LEAST = {
   'own-4': 0.9,
   'own-5': 0.93,
   'own-6': 0.92,
-  'own-7': 0.91,
+  'own-7': 0.92,
   'held-2': 0.93,
   held: 0.94,
 } as const
