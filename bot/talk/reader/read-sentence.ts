@@ -30,6 +30,7 @@ import { jarTold } from './deed-alone.ts'
 import { deedBefore } from './deed-before.ts'
 import { deedOrPlan } from './deed-or-plan.ts'
 import { deniedReading } from './denied-symptom.ts'
+import { doubted } from './doubted.ts'
 import { eitherOf } from './either-of.ts'
 import { entryOfClause } from './entry-of-clause.ts'
 import { isDeedRead, isDeedTold } from './frame-reading.ts'
@@ -92,7 +93,10 @@ function readPlainly(text: string, knows: Knows): TalkReading {
   const read = askedBeside(byRules(reading, sentence, text, knows), sentence, text, knows.findEntry)
   const isOwn = read.kind === 'symptom' && isOwnTrouble(sentence, text)
   const other = { ...otherwiseOf(sentence, text, knows), ...(isOwn && { handbook: () => null }) }
-  return notMeant(jarNotThere(secondThought(read, knows.hunch(sentence, knows.said), other), sentence), sentence, read)
+  const isPlain = () => readFirst(sentence, text, knows) !== null
+  const leanings = knows.hunch(sentence, knows.said)
+  const sure = doubted(secondThought(read, leanings, other), leanings, other, isPlain)
+  return notMeant(jarNotThere(sure, sentence), sentence, read)
 }
 
 function byRules(reading: TalkReading, sentence: Sentence, text: string, knows: Knows): TalkReading {

@@ -71,7 +71,7 @@ const isDeed = (aim: Aim): boolean => aim === 'again' || (aim.startsWith('jar ')
 
 const isCommand = (aim: Aim): aim is Path => aim !== 'handbook' && aim !== 'talk' && aim !== 'follow' && aim !== 'none'
 
-function otherwise(aim: Aim, of: Otherwise): TalkReading | null {
+export function otherwise(aim: Aim, of: Otherwise): TalkReading | null {
   if (aim === 'trouble') return of.trouble()
   if (isCommand(aim)) return of.call(aim)
   return aim === 'none' || aim === 'talk' ? null : of[aim]()
@@ -81,7 +81,7 @@ function otherwise(aim: Aim, of: Otherwise): TalkReading | null {
 const GIVES_WAY_TO: Readonly<Partial<Record<TalkReading['kind'], Aim>>> = { symptom: 'handbook', topic: 'trouble' }
 
 /** The command that a sentence is surely after, where it was not understood: what its reply begins with. */
-const lostNear = (aim: Aim): TalkReading => ({
+export const lostNear = (aim: Aim): TalkReading => ({
   kind: 'lost',
   nearest: isCommand(aim) ? [{ command: aim, options: {} }] : [],
 })

@@ -1,0 +1,72 @@
+import type { CallRead, TalkReading } from '../frames/reading.ts'
+import type { Aim, Leaning } from '../hunch/hunch.ts'
+import { HARMFUL, lostNear, type Otherwise, otherwise } from './second-thought.ts'
+
+/** A reading that is less likely than this is asked about. Of 260 sentences nobody had seen it took half of the wrong ones. */
+const DOUBTED = 0.03
+
+/** A likelier one is only set against it from here on. */
+const LIKELIER = 0.65
+
+/** What is said in the same words: between these a hunch has no say. */
+const ALIKE: readonly (readonly Aim[])[] = [
+  ['plan', 'botanical', 'jar start', 'again'],
+  ['jar show', 'jar list', 'bottles', 'jar open'],
+  ['jar later', 'reminders'],
+  ['jar strain', 'jar take-out'],
+  ['trouble', 'handbook', 'cautions', 'measure', 'blend', 'serving'],
+  ['cost', 'shopping'],
+  ['label', 'jar label', 'jar tag'],
+  ['syrup', 'dilute', 'mix', 'blend', 'adjust', 'measure', 'jar correct'],
+]
+
+function aimOf(reading: TalkReading): Aim | null {
+  if (reading.kind === 'symptom') return HARMFUL.has(reading.id) ? null : 'trouble'
+  if (reading.kind === 'topic') return 'handbook'
+  if (reading.kind !== 'call' && reading.kind !== 'question') return null
+  return reading.call.command
+}
+
+/** Told by words of their own, and in too few sentences that a hunch has seen. */
+const OF_ITS_OWN: ReadonlySet<Aim> = new Set(['cost', 'settings'])
+
+const alike = (aim: Aim): readonly Aim[] => [aim, ...ALIKE.filter((each) => each.includes(aim)).flat()]
+
+const callOf = (reading: TalkReading): CallRead | null => {
+  if (reading.kind === 'call' || reading.kind === 'question') return reading.call
+  return reading.kind === 'symptom'
+    ? { command: 'trouble', options: { ...reading.options, symptom: reading.id } }
+    : null
+}
+
+/**
+ * A reading that no such sentence was ever after is asked about, beside the one that it is likelier after, or it is said that it was not
+ * understood: a wrong answer is worse. What is said plainly, as `isPlain` tells, or was understood by what was said before stays, and so does every danger.
+ */
+export function doubted(
+  reading: TalkReading,
+  leanings: readonly Leaning[],
+  of: Otherwise,
+  isPlain: () => boolean,
+): TalkReading {
+  const [likeliest] = leanings
+  const aim = aimOf(reading)
+  if (aim === null || OF_ITS_OWN.has(aim) || likeliest === undefined || likeliest.aim === 'talk') return reading
+  if (likeliest.share < LIKELIER) return reading
+  // An entry may warn: it gives way only to what follows on what was said.
+  if (reading.kind === 'topic' && likeliest.aim !== 'follow') return reading
+  const own = alike(aim)
+  // Of what no sentence was after that it has seen a hunch knows nothing.
+  if (own.includes(likeliest.aim) || !leanings.some((each) => each.aim === aim)) return reading
+  const share = leanings.filter((each) => own.includes(each.aim)).reduce((sum, each) => sum + each.share, 0)
+  if (share >= DOUBTED) return reading
+  if (likeliest.aim === 'follow' && reading.kind !== 'topic' && reading.kind !== 'symptom') return reading
+  if (isPlain()) return reading
+  const other = otherwise(likeliest.aim, of)
+  const [call, otherCall] = [callOf(reading), other === null ? null : callOf(other)]
+  if (other !== null && otherCall === null) return other.kind === 'topic' ? other : reading
+  if (otherCall === null) return reading.kind === 'question' ? reading : lostNear(likeliest.aim)
+  if (call === null) return other?.kind === 'call' ? other : reading
+  const choices = [otherCall, call]
+  return { kind: 'question', call: otherCall, about: { kind: 'which_reading' }, choices, leftOut: [] }
+}

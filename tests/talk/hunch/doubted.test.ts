@@ -1,0 +1,83 @@
+import { describe, expect, it } from 'vitest'
+import type { Path } from '../../../bot/calls/signatures.ts'
+import type { TalkReading } from '../../../bot/talk/frames/reading.ts'
+import type { Aim, Leaning } from '../../../bot/talk/hunch/hunch.ts'
+import { doubted } from '../../../bot/talk/reader/doubted.ts'
+import type { Otherwise } from '../../../bot/talk/reader/second-thought.ts'
+import { talker } from '../reader/told.ts'
+
+const callTo = (command: Path): TalkReading & { kind: 'call' } => ({
+  kind: 'call',
+  call: { command, options: { of: '14 lemons' } },
+  leftOut: [],
+  does: 'compute',
+})
+const TOPIC: TalkReading = { kind: 'topic', entry: 'peeled_fruit', more: [] }
+const NOTHING: Otherwise = { call: () => null, handbook: () => null, trouble: () => null, follow: () => null }
+
+const FREELY = () => false
+
+/** With its own aim among those that are known. */
+const leaning = (shares: Readonly<Partial<Record<Aim, number>>>): readonly Leaning[] =>
+  Object.entries(shares).map(([aim, share]) => ({ aim: aim as Aim, share }))
+
+describe('a reading that no such sentence was ever after', () => {
+  const plan = callTo('plan')
+  const strain = callTo('jar strain')
+  const strained: Otherwise = { ...NOTHING, call: () => strain }
+
+  it('is asked about beside the likelier one', () => {
+    expect(doubted(plan, leaning({ 'jar strain': 0.66, plan: 0.02 }), strained, FREELY)).toEqual({
+      kind: 'question',
+      call: strain.call,
+      about: { kind: 'which_reading' },
+      choices: [strain.call, plan.call],
+      leftOut: [],
+    })
+  })
+
+  it('gives way to an entry, and an entry to what follows on what was said', () => {
+    expect(doubted(plan, leaning({ handbook: 0.66, plan: 0 }), { ...NOTHING, handbook: () => TOPIC }, FREELY)).toBe(
+      TOPIC,
+    )
+    expect(doubted(TOPIC, leaning({ follow: 0.66, handbook: 0 }), { ...NOTHING, follow: () => plan }, FREELY)).toBe(
+      plan,
+    )
+  })
+
+  it('is not understood where it can be read no other way, unless it asks already', () => {
+    expect(doubted(plan, leaning({ 'jar strain': 0.66, plan: 0 }), NOTHING, FREELY)).toEqual({
+      kind: 'lost',
+      nearest: [{ command: 'jar strain', options: {} }],
+    })
+    const question: TalkReading = { ...plan, kind: 'question', about: { kind: 'lacks', option: 'of' }, choices: [] }
+    expect(doubted(question, leaning({ 'jar strain': 0.66, plan: 0 }), NOTHING, FREELY)).toBe(question)
+  })
+
+  it.each<readonly [why: string, reading: TalkReading, shares: Readonly<Partial<Record<Aim, number>>>]>([
+    ['it is likely enough', plan, { 'jar strain': 0.9, plan: 0.03 }],
+    ['something like it is likely enough', plan, { 'jar strain': 0.9, 'jar start': 0.03 }],
+    ['nothing else is likely', plan, { 'jar strain': 0.64, plan: 0 }],
+    ['it is an entry, which may warn', TOPIC, { 'jar strain': 0.99, handbook: 0 }],
+    ['what is likely is said in the same words', plan, { botanical: 0.99, plan: 0 }],
+    ['it may follow what was said before', plan, { follow: 0.99, plan: 0 }],
+    ['it warns', { kind: 'symptom', id: 'mould', options: {} }, { 'jar strain': 0.99, trouble: 0 }],
+    ['it is told by words of its own', callTo('cost'), { 'jar strain': 0.99, cost: 0 }],
+    ['the hunch knows no such sentences', callTo('keeping'), { 'jar strain': 0.99 }],
+    ['it refuses', { kind: 'lost', nearest: [] }, { 'jar strain': 0.99 }],
+  ])('stays where %s', (_, reading, shares) => {
+    expect(doubted(reading, leaning(shares), strained, FREELY)).toBe(reading)
+  })
+
+  it('stays where it is said plainly', () => {
+    expect(doubted(plan, leaning({ 'jar strain': 0.99, plan: 0 }), strained, () => true)).toBe(plan)
+  })
+})
+
+it('asks in a whole sentence, with both as lines that run', async () => {
+  const one = talker()
+  await one.say('/jar start name:ginger of:200 g ginger spirit:1 l 60%')
+  const told = await one.say('ginger, 22 oz', () => leaning({ 'jar strain': 0.7, plan: 0.01 }))
+  expect(told).toMatchObject({ code: 'question', recorded: 0 })
+  expect(told.choices).toEqual(['/jar strain ginger', expect.stringMatching(/^\/plan of:22 oz ginger/)])
+})
