@@ -63,9 +63,12 @@ export function doubted(
   if (likeliest.aim === 'follow' && reading.kind !== 'topic' && reading.kind !== 'symptom') return reading
   if (isPlain()) return reading
   const other = otherwise(likeliest.aim, of)
-  const [call, otherCall] = [callOf(reading), other === null ? null : callOf(other)]
+  const call = callOf(reading)
+  const otherCall = other === null ? null : callOf(other)
   if (other !== null && otherCall === null) return other.kind === 'topic' ? other : reading
-  if (otherCall === null) return reading.kind === 'question' ? reading : lostNear(likeliest.aim)
+  // A deed that was told is not lost for a doubt.
+  const isKept = reading.kind === 'question' || (reading.kind === 'call' && reading.does === 'record')
+  if (otherCall === null) return isKept ? reading : lostNear(likeliest.aim)
   if (call === null) return other?.kind === 'call' ? other : reading
   const choices = [otherCall, call]
   return { kind: 'question', call: otherCall, about: { kind: 'which_reading' }, choices, leftOut: [] }

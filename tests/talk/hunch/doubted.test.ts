@@ -52,6 +52,8 @@ describe('a reading that no such sentence was ever after', () => {
     })
     const question: TalkReading = { ...plan, kind: 'question', about: { kind: 'lacks', option: 'of' }, choices: [] }
     expect(doubted(question, leaning({ 'jar strain': 0.66, plan: 0 }), NOTHING, FREELY)).toBe(question)
+    const deed: TalkReading = { ...callTo('jar shake'), does: 'record' }
+    expect(doubted(deed, leaning({ trouble: 0.99, 'jar shake': 0 }), NOTHING, FREELY)).toBe(deed)
   })
 
   it.each<readonly [why: string, reading: TalkReading, shares: Readonly<Partial<Record<Aim, number>>>]>([
