@@ -53,6 +53,7 @@ describe('an entry of the handbook', () => {
         'own-5',
         'own-6',
         'own-7',
+        'own-8',
         'held',
         'held-2',
         'held-3',

@@ -20,7 +20,7 @@ export function isToldNow(sentence: Sentence, command: Path): boolean {
   if (sentence.typed.tokens[clause.to]?.text === '?') return false
   if (within('asking') && !(command === 'jar taste' && isMarked(sentence))) return false
   if (ORDERED.has(command)) return true
-  if (isAhead(sentence)) return false
+  if (isAhead(sentence) || (command === 'jar start' && isDoubted(sentence))) return false
   if (within('log_start')) return !sentence.has('wish', 'hypothesis')
   return (
     sentence.has(...DEEDS, 'renamed', 'rated', 'syrup_in') &&
@@ -77,6 +77,14 @@ function isOnlyMeant({ typed, spans }: Sentence, within: (concept: Concept) => b
     })
 }
 
+const DOUBT = /^(?:maybe|perhaps|possibly|forse|magari)$/
+
+/** `Sloes perhaps`, not `maybe 500 g`. */
+const isDoubted = ({ typed: { tokens } }: Sentence): boolean =>
+  tokens.some(
+    ({ text }, at) => DOUBT.test(text) && ![tokens[at - 1], tokens[at + 1]].some((by) => by?.kind === 'number'),
+  )
+
 /** `not`, `havent`, `non` directly before what was done. */
 function isDenied({ typed, spans }: Sentence): boolean {
   const deeds = spans.filter(({ concept }) => DEEDS.has(concept))
@@ -84,7 +92,9 @@ function isDenied({ typed, spans }: Sentence): boolean {
     typed.tokens
       .slice(Math.max(0, from - 3), from)
       .some(({ text }) =>
-        /^(?:not|no|dont|didnt|havent|hasnt|never|non|mai|without|senza|almost|nearly|quasi)$/.test(text),
+        /^(?:not|no|nothing|dont|didnt|havent|hasnt|never|non|niente|nulla|mai|without|senza|almost|nearly|quasi)$/.test(
+          text,
+        ),
       ),
   )
 }

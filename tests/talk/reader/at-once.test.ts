@@ -16,6 +16,15 @@ it.each([
   'can I do a second go with the lemon peels in 500 ml vodka?',
   'should I put 200 g sugar on the strained lemon peels?',
   'I didn’t put sugar on the fruit of the lemon',
+  'perhaps I put 500 g plums in a litre of vodka',
+  'nothing to put in my litre of gin, damsons perhaps',
+  'niente da mettere in un litro di grappa, forse le pere',
 ])('records nothing of what is asked or denied: %s', async (text) => {
   expect((await said(text)).recorded).toBe(0)
+})
+
+it('starts what was put in, also where an amount was only about so much', async () => {
+  const { read, recorded } = await said('put maybe 500 g plums in a litre of vodka yesterday')
+  expect(read).toBe('/jar start of:500 g plums spirit:1 litre vodka 40% when:yesterday')
+  expect(recorded).toBe(1)
 })

@@ -19,7 +19,7 @@ export const kitchen: HandbookPart<KitchenId> = {
       'ounces to millilitres',
       'what is an american cup',
     ],
-    text: `A US cup is ${cup} ml, a fluid ounce about 30, a tablespoon 15 and a teaspoon 5. A US pint is 473 ml, a British one 568, and a quart is 4 cups. A fifth is ${calledBottleMl('fifth')} ml, a little over 3 cups. A handle is ${calledBottleMl('handle')! / 1000} l, 7 ½ cups or nearly 2 quarts. Type your own units, or set them once.`,
+    text: `A US cup is ${cup} ml, a fluid ounce about 30, a tablespoon 15 and a teaspoon 5. A US pint is 473 ml, a British one 568, and a quart is 4 cups. A fifth is ${calledBottleMl('fifth')} ml, a little over 3 cups, and a handle ${calledBottleMl('handle')! / 1000} l, 7 ½ cups or nearly 2 quarts. Type your own units, or set them once.`,
     source: 'NIST Handbook 44, UK Weights and Measures Act 1985',
     trust: 'published',
     next: typedCall('settings', { units: 'us' }),
