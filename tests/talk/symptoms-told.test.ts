@@ -54,6 +54,22 @@ it.each([
   ['the jar’s leaking', 'leaking_lid'],
   ['a fly drowned in it', 'insects'],
   ['the bottles are broken', 'broken_glass'],
+  ['little golden beads are swimming on my tangerine one', 'oil_ring'],
+  ['greasy yellow globules floating about on the mandarin', 'oil_ring'],
+  ['came out of the icebox like a popsicle', 'frozen'],
+  ['the limoncello is like a snow cone now', 'frozen'],
+  ['the lid went pfft at me when I twisted it', 'pressure'],
+  ['ha fatto psss quando ho tolto il coperchio', 'pressure'],
+  ['smells like my aunt’s pedicure', 'solvent'],
+  ['it whiffs of felt tip', 'solvent'],
+  ['the plum tingles on my tongue', 'fermenting'],
+  ['it stinks of old socks', 'musty'],
+  ['odora di calzini', 'musty'],
+  ['my pear one looks like gravy', 'brown'],
+  ['it takes the skin off my throat', 'harsh_hot'],
+  ['orange goo under the rim', 'pink_orange_slime'],
+  ['it smells of egg sandwich', 'rotten_egg'],
+  ['like licking lemon pith', 'bitter'],
 ])('what went wrong is told in many words: %s', async (text, symptom) => {
   expect(await talker().say(text)).toMatchObject({ command: 'trouble', data: { symptom } })
 })
@@ -83,3 +99,16 @@ it('asks why of so much water, in Italian too', async () => {
   const one = await talkerFor({ after: '/plan of:10 lemons spirit:1 l 95%' })
   expect((await one.say('tutta questa acqua a che serve?')).command).not.toBe('jar list')
 })
+
+it('what is named by the nails it is put on is varnish, and is not asked', async () => {
+  const told = await talker().say('it reeks of a manicure')
+  expect(told).toMatchObject({ command: 'trouble', data: { symptom: 'solvent' } })
+  expect(told.read).toContain('yes:varnish')
+})
+
+it.each(['can I make popsicles with limoncello', 'psst, 10 lemons and a litre of 95%', 'the quinces are rock hard'])(
+  'what only sounds like it went wrong in nothing: %s',
+  async (text) => {
+    expect((await talker().say(text)).command).not.toBe('trouble')
+  },
+)

@@ -1,5 +1,5 @@
 import { type TypedText, wordAt } from '../../../core/quantity/read/tokens.ts'
-import { isMonth } from '../../../core/quantity/time/date-said.ts'
+import { isMonth } from '../../../core/quantity/time/part-of-month.ts'
 import { isPerson } from '../lexicon/people.ts'
 
 const isWhose = (word: string): boolean =>

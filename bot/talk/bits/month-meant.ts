@@ -1,5 +1,5 @@
 import { type TypedText, wordAt } from '../../../core/quantity/read/tokens.ts'
-import { isMonth } from '../../../core/quantity/time/date-said.ts'
+import { isMonth } from '../../../core/quantity/time/part-of-month.ts'
 import type { ConceptSpan } from '../lexicon/concepts.ts'
 
 /** `For the wedding in June`: by its first day, where something is to be ready by then. */

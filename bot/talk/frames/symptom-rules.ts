@@ -14,6 +14,7 @@ const RULES: readonly Rule[] = [
   ['cloudy_on_mixing', 4, 'cloud'],
   ['oil_ring', 5, 'oily ring'],
   ['oil_ring', 4.6, 'oily on_top'],
+  ['oil_ring', 4.6, 'oily swims'],
   ['oil_ring', 4.2, 'ring colour'],
   ['oil_ring', 4, 'oily turned'],
   ['separated', 4.5, 'layers -creamy'],

@@ -5,6 +5,7 @@ import { numberSaid } from '../said/number-said.ts'
 import { addMonths, daysBetween, isDay, isoDay } from './calendar-day.ts'
 import { nextEaster } from './easter.ts'
 import { dateIn } from './parse-date.ts'
+import { isOnSide, MONTH, MONTH_ALONE, partOfMonth, partOfThisMonth } from './part-of-month.ts'
 
 /** A day in a sentence: the text that an option takes for it, and where it ends. */
 export interface DateSaid {
@@ -12,15 +13,9 @@ export interface DateSaid {
   readonly next: number
 }
 
-const MONTH =
-  'jan(?:uary)?|feb(?:ruary)?|mar(?:ch)?|apr(?:il)?|may|june?|july?|aug(?:ust)?|sept?(?:ember)?|oct(?:ober)?|nov(?:ember)?|dec(?:ember)?|' +
-  'gen(?:naio)?|febbraio|marzo|aprile|maggio|giugno|luglio|agosto|settembre|ottobre|novembre|dicembre'
 const WEEKDAY =
   'mon(?:day)?|tue(?:s|sday)?|wed(?:nesday)?|thu(?:r|rs|rsday)?|fri(?:day)?|sat(?:urday)?|sun(?:day)?|' +
   'lunedi|martedi|mercoledi|giovedi|venerdi|sabato|domenica'
-
-/** A month alone, `may` and `march` among them, is no day. */
-const MONTH_ALONE = new RegExp(`^(?:${MONTH})$`)
 
 /** Days of a month in words; they are read beside a month only, for `the first` is seldom a day. */
 const ORDINALS: ReadonlyMap<string, number> = new Map([
@@ -75,10 +70,6 @@ const SAME_DAY =
 const DAY_BEFORE = /^(?:yesterday(?: (?:morning|afternoon|evening))?|last night|ieri(?: sera| mattina)?)$/
 const DAY_AFTER = /^tomorrow(?: (?:morning|afternoon|evening|night))?$|^domani(?: (?:mattina|sera))?$/
 
-const PART =
-  /^(?:(?:the )?(early|beginning of|start of|mid|middle of|late|end of|inizio(?: di)?|meta(?: di)?|fine(?: di)?)) ?-? (\S+)$/
-const OF_MONTH: Readonly<Record<string, number>> = { e: 5, b: 5, s: 5, i: 5, m: 15, l: 25, f: 28 }
-
 /** The nth of this month, of the next, or of the one before, as the side wants. */
 function nth(day: number, today: CalendarDay, side: DateSide): CalendarDay | null {
   const months = side === 'past' ? [0, -1, -2] : [0, 1, 2]
@@ -86,7 +77,7 @@ function nth(day: number, today: CalendarDay, side: DateSide): CalendarDay | nul
     const first = addMonths({ ...today, day: 1 }, step)
     const such = { ...first, day }
     const ahead = isDay(such) ? daysBetween(such, today) : Number.NaN
-    if (side === 'past' ? ahead <= 0 : side === 'after_today' ? ahead > 0 : ahead >= 0) return such
+    if (isOnSide(ahead, side)) return such
   }
   return null
 }
@@ -111,8 +102,8 @@ function dayOf(phrase: string, today: CalendarDay, side: DateSide): string | nul
   const feast = FEASTS.find(([pattern]) => pattern.test(plain))
   if (feast !== undefined) return feast[1]
   if (/^(?:(?:the|this|next|last) )?weekend$|^(?:(?:questo |prossimo )?fine settimana)$/.test(plain)) return 'Saturday'
-  const part = PART.exec(plain)
-  if (part !== null && MONTH_ALONE.test(part[2]!)) return `${OF_MONTH[part[1]![0]!]} ${part[2]}`
+  const part = partOfMonth(plain, today, side) ?? partOfThisMonth(plain, today, side)
+  if (part !== null) return part
   const ordinal = /^(\d{1,2}) ?(?:st|nd|rd|th)?$/.exec(plain)
   if (ordinal !== null && /(?:st|nd|rd|th)$|^(?:the|il|l|al) /.test(phrase.replace(/^(?:on|by) /, ''))) {
     const day = nth(Number(ordinal[1]), today, side)
@@ -134,9 +125,6 @@ function parsed(text: string, today: CalendarDay, side: DateSide): string | null
 }
 
 const MOST_PIECES = 7
-
-/** Whether a word is a month that stands for a whole one. */
-export const isMonth = (word: string): boolean => MONTH_ALONE.test(word)
 
 /** Read over by a date, and a word of what comes behind it: `20 November, 950 ml`. */
 const ENDS_NO_DAY = /^(?:[,;:]|the|il|lo|la|l|i|gli|le)$/

@@ -11,3 +11,38 @@ test.each([
 ])('“%s”: up to the day on which it is strained, or ready', async (said, read) => {
   expect((await talker().say(said)).read).toMatch(read)
 })
+
+// Parts of a month are common practice, no source: early is its tenth, the middle its fifteenth, the end its last day.
+test.each([
+  ['9 oranges, a litre of 95%, ready by the end of January', '31 january'],
+  ['9 oranges, a litre of 95%, ready by end of february', '28 february'],
+  ['9 oranges, a litre of 95%, ready by the end of february 2028', '29 february 2028'],
+  ['9 oranges, a litre of 95%, ready by end april', '30 april'],
+  ['9 oranges, a litre of 95%, ready by mid-March', '15 march'],
+  ['9 oranges, a litre of 95%, ready by the middle of May', '15 may'],
+  ['9 oranges, a litre of 95%, for early June', '10 june'],
+  ['9 oranges, a litre of 95%, ready by late february', '25 february'],
+  ['9 oranges, a litre of 95%, ready by the end of next month', '2026-12-31'],
+  ['9 arance, un litro a 95%, pronto per fine gennaio', '31 gennaio'],
+  ['9 arance, un litro a 95%, pronto per metà marzo', '15 marzo'],
+])('“%s”: a part of a month is a day', async (said, day) => {
+  expect((await talker().say(said)).read).toMatch(new RegExp(` ready-by:${day}$`))
+})
+
+test.each([
+  ['started 9 oranges in a litre of 95% at the end of october', '31 october'],
+  ['I started 9 oranges in a litre of 95% at the end of last month', '2026-10-31'],
+])('“%s”: so it is of a day that is over', async (said, day) => {
+  expect((await talker().say(said)).read).toMatch(new RegExp(` when:${day}$`))
+})
+
+test.each([
+  ['9 oranges and a litre of 95%, my gran likes it sticky sweet', 'rich'],
+  ['9 oranges and a litre of 95%, sweet like jam', 'rich'],
+  ['he wants them sickly sweet, 9 oranges and a litre of 95%', 'rich'],
+  ['9 oranges and a litre of 95%, just a whisper of sugar', 'dry'],
+  ['9 oranges and a litre of 95%, only a touch of sugar', 'dry'],
+  ['9 arance e un litro a 95%, giusto un velo di zucchero', 'dry'],
+])('“%s”: how sweet it is wished', async (said, style) => {
+  expect((await talker().say(said)).read).toMatch(new RegExp(` to-sweetness:${style}$`))
+})
