@@ -2,7 +2,7 @@ import { plantSaid } from '../../../core/botanical/find/plant-said.ts'
 import type { Token } from '../../../core/quantity/read/tokens.ts'
 import { saidText } from '../../../core/quantity/said/said-text.ts'
 import type { TalkJar } from './bit.ts'
-import { jarByKind } from './jar-by-kind.ts'
+import { jarByKind, jarBySpirit } from './jar-by-kind.ts'
 import { isOver } from './jars-of.ts'
 
 const wordsOf = (name: string): readonly string[] => saidText(name).tokens.map(({ text }) => text)
@@ -34,7 +34,7 @@ export function jarAt(
     .filter(({ words }) => words.length > 0 && words.every((word, more) => tokens[at + more]?.text === word))
     .toSorted((one, other) => other.words.length - one.words.length || rank(one.jar) - rank(other.jar))[0]
   if (found === undefined) {
-    const jar = jarByKind(tokens, at, jars)
+    const jar = jarByKind(tokens, at, jars) ?? jarBySpirit(tokens, at, jars)
     return jar === null ? null : { jar, next: at + 1 }
   }
   const next = at + found.words.length

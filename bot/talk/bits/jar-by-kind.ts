@@ -40,3 +40,26 @@ export function jarByKind(tokens: readonly Token[], at: number, jars: readonly T
   )
   return only === undefined || another !== undefined ? null : only
 }
+
+const SPIRIT = /^(?:gin|vodka|rum|brandy|cognac|grappa|whiske?y|bourbon|tequila|mezcal|everclear|alcool|alcol)$/
+const OWN = /^(?:the|my|our|il|lo|la)$/
+/** Before the spirit that tells a jar: `the one with the gin`, `quello con il gin`, `quello al gin`. */
+const ONE_WITH =
+  /(?:^| )(?:the (?:one|jar|batch)(?: thats)? (?:with|in|on)(?: the)?|quell[oa] (?:con|al|alla|nel|nella|in)(?: il| la)?)$/
+
+/** `The gin one`, `the one with the gin`: the only jar that was started with such a spirit; null where there are more, or none. */
+export function jarBySpirit(tokens: readonly Token[], at: number, jars: readonly TalkJar[]): TalkJar | null {
+  const { text } = tokens[at]!
+  if (!SPIRIT.test(text)) return null
+  const before = tokens.slice(Math.max(0, at - 5), at).map((token) => token.text)
+  const isNamed = OWN.test(before.at(-1) ?? '') && A_JAR.test(tokens[at + 1]?.text ?? '')
+  if (!isNamed && !ONE_WITH.test(before.join(' '))) return null
+  const plain = (word: string): string => word.replace('key', 'ky').replace('alcool', 'alcol')
+  const [only, another] = runningAmong(jars).filter(({ spiritTyped }) =>
+    (spiritTyped ?? '')
+      .toLowerCase()
+      .split(/[^\p{L}]+/u)
+      .some((word) => plain(word) === plain(text)),
+  )
+  return only === undefined || another !== undefined ? null : only
+}

@@ -5,6 +5,8 @@ export const NEXT_DEED =
 /** All that a name is told by: it is what follows, to the end. */
 const CALLED: readonly RegExp[] = [
   /\b(?:to|should|shall|must|will|ought to) be (?:called|named|known as)\s+(.+)$/i,
+  /\b(?:from (?:now|today|tonight)(?: on(?:wards)?)?|as of (?:now|today)|da (?:ora|oggi)|d['’]?ora in (?:poi|avanti))\b.*?(?:\b(?:is|are|e)|è|['’]s) (?:called|named|known as|chiamat[oa])\b\s*(.*)$/i,
+  /(?:\b(?:is|are)|['’]s) (?:called|named)\s+(.+?\s+from (?:now|today|tonight)\b.*)$/i,
   /\b(?:is now|are now|is to be|are to be) (?:called|named|known as)\s+(.+)$/i,
   /\b(?:re-?name|name|call)(?:d|ed)? (?:it|this|that|them)(?: one| jar)?(?: to| as)?\s+(.+)$/i,
   /\b(?:re-?naming|naming|calling) (?:it|this|that|them)(?: one| jar)?\s+(.+)$/i,

@@ -61,10 +61,19 @@ const isToldOfIt = (tokens: readonly Token[], { from, to }: ConceptSpan): boolea
   tokens[to]?.text !== 'gia' &&
   !tokens.some(({ text }) => text === '?')
 
+const TELLING = /^(?:tell|say|mention|log|note|record|write|report)$/
+
+/** `Forgot to tell you, …`, `by the way, …`: told late, and neither thought of nor for a day. */
+const isOnlyLed = (tokens: readonly Token[], { concept, from, to }: ConceptSpan): boolean =>
+  concept === 'hypothesis'
+    ? tokens[to - 1]!.text === 'to' && TELLING.test(tokens[to]?.text ?? '')
+    : concept === 'by_day' && to === from + 1 && tokens[to]?.text === 'the' && tokens[to + 1]?.text === 'way'
+
 /** The phrases that say what they seem to, by what stands before and behind them. */
 export const spansMeant = (spans: readonly ConceptSpan[], tokens: readonly Token[]): readonly ConceptSpan[] =>
   spans.filter((span) => {
     const { concept, from, to } = span
+    if (isOnlyLed(tokens, span)) return false
     // `It stands in the dark` tells no colour.
     if (
       concept === 'dark' &&

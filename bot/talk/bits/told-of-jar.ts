@@ -40,6 +40,23 @@ function cameOff({ typed: { tokens, text }, bits, jars }: Told): readonly Concep
   })
 }
 
+/** Said between a jar that was strained and the bottles that it went into. */
+const FILLED = /^(?:is|are|s|all|now|done|gone|went|finished|up|off|e|tutto|ora|fatt[oa]|finit[oa]|andat[oa])$/
+const IN = /^(?:in|into|to|[,:])$/
+
+/** `Lemon done in 5 x 500 ml`: a jar that is past its fruit, and the bottles it is in. */
+function wentInto({ typed: { tokens }, bits, jars }: Told): readonly ConceptSpan[] {
+  return jarsNamed(bits, jars).flatMap(({ jar, bit }) => {
+    if (jar.stage !== 'strained' && jar.stage !== 'sweetened') return []
+    if (bits.some(({ kind }) => OTHERS.has(kind) || kind === 'strength' || kind === 'sweetness')) return []
+    let at = bit.to
+    while (FILLED.test(tokens[at]?.text ?? '')) at++
+    const isIn = at > bit.to && IN.test(tokens[at]?.text ?? '')
+    const isFilled = bits.some(({ kind, from }) => kind === 'bottles' && from === at + 1)
+    return isIn && isFilled ? [{ concept: 'bottled', from: bit.to, to: at } as const] : []
+  })
+}
+
 /** `Got 930 ml out of the lemon`: so much came out of a jar that steeps. */
 function gotOut({ typed: { tokens }, bits, jars }: Told): readonly ConceptSpan[] {
   return jarsNamed(bits, jars).flatMap(({ jar, bit }) => {
@@ -126,6 +143,7 @@ export function toldOfJar(told: Told): readonly ConceptSpan[] {
   const isKnown = KNOWN.some(says)
   return [
     ...(isKnown ? [] : [...cameOff(told), ...gotOut(told)]),
+    ...(says('bottled') || says('denial') ? [] : wentInto(told)),
     ...(says('stands') ? [] : isIn(told)),
     ...liftedOut(told.typed.tokens, told.bits),
     ...(says('denial') || says('started') ? [] : putInto(told)),

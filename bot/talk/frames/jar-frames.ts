@@ -262,7 +262,7 @@ export const jarFrames: readonly Frame[] = [
   {
     command: 'jar empty',
     does: 'never',
-    cues: { emptied: 4.5 },
+    cues: { emptied: 4.5, bottled: -4 },
     wants: ['emptied'],
     slots: [{ option: 'jar', takes: 'jar', needed: true }],
   },

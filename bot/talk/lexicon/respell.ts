@@ -62,9 +62,20 @@ export const isWordOf = (word: string, lexicon: Lexicon, leastStem: number): boo
 export const isWordOfCore = (word: string): boolean =>
   isNumberWord(word) || isPlantWord(word) || isDayWord(word) || monthNamed(word) !== null
 
+/** `Straind`, `filterd`, `shakn`: an ending without its vowel; `strainned`, `filtratto`, `botled`: a letter twice, or once. */
+function endingMeant(word: string, near: readonly string[]): string | null {
+  const full = /[^aeiou][dn]$/.test(word) ? [`${word.slice(0, -1)}e${word.slice(-1)}`] : []
+  if (!/(?:ed|t{1,2}[aoie])$/.test(word)) return full.find((each) => near.includes(each)) ?? null
+  const single = word.replace(/([npt])\1(?=ed$|[aoie]$)/, '$1')
+  const twice = word.replace(/^(.[aeiou])([npt])(?=l|[aoie])/, '$1$2$2')
+  return [...full, single, twice].find((each) => each !== word && near.includes(each)) ?? null
+}
+
 function meant(word: string, near: readonly string[]): string | null {
-  const isKnown = near.some((each) => (each.endsWith('*') ? word.startsWith(each.slice(0, -1)) : each === word))
-  if (isKnown || isWordOfCore(word)) return null
+  if (near.includes(word) || isWordOfCore(word)) return null
+  const ended = endingMeant(word, near)
+  if (ended !== null) return ended
+  if (near.some((each) => each.endsWith('*') && word.startsWith(each.slice(0, -1)))) return null
   const found = near.filter((each) => !each.endsWith('*') && each.length >= LEAST_LETTERS - 1 && isOneTypo(word, each))
   return found.length === 1 ? found[0]! : null
 }

@@ -1,8 +1,8 @@
 import { wordsFrom } from '../../../core/quantity/read/tokens.ts'
 import type { Sentence, TalkJar } from '../bits/bit.ts'
-import { isOver, jarCalled, jarsOf } from '../bits/jars-of.ts'
+import { isOver, jarCalled, jarsNamed, jarsOf } from '../bits/jars-of.ts'
 import type { CallRead } from '../frames/reading.ts'
-import { DEEDS } from '../lexicon/lexicon.ts'
+import { type Concept, DEEDS } from '../lexicon/lexicon.ts'
 import { withOption } from './change-call.ts'
 import { callReading, type Rule } from './rule.ts'
 import { undoOf } from './undo-rule.ts'
@@ -12,6 +12,22 @@ const MEANT =
   /^(?:no|nope|non|sorry|oops|whoops|ops|scusa|anzi|scrap that|scratch that|strike that|wrong|volevo dire|intendevo|i mean|meant)(?!\p{L})|\b(?:i mean|i meant|volevo dire|intendevo)$/u
 
 const THE_OTHER = /\b(?:other (?:jar|one)|the other|wrong (?:jar|one)|l altr[oa]|altro vaso|vaso sbagliato)\b/
+
+/** Before or behind the jar that it was not: `macché limone`, `it wasn’t the lemon`, `lemon? no`. */
+const NO_BEFORE = /^(?:not|wasnt|isnt|no|nope|non|macchi?e|mica)$/
+const NO_BEHIND = /^(?:no|nope|nah|not|macchi?e|ma)$/
+/** Where that is all that is said of it. */
+const NO_MORE = /^(?:[,;.!]|it|i|we|that|the|was|ho|abbiamo|era|il|lo|la)$/
+const ARTICLE = /^(?:the|my|our|il|lo|la|l|i|gli|le|era|e)$/
+const SIGN = /^[,;.?!]$/
+
+/** What is told again of the jar that it was, by the command it was told of before. */
+const TOLD_AGAIN: Readonly<Partial<Record<CallRead['command'], readonly Concept[]>>> = {
+  'jar shake': ['shook', 'shake'],
+  'jar strain': ['strained', 'strain'],
+  'jar bottle': ['bottled', 'bottle'],
+  'jar sweeten': ['sweetened', 'sweeten'],
+}
 
 const SHOWS = /^jar (?:show|label|tag)$/
 
@@ -27,6 +43,26 @@ function isCorrection({ typed, bits, has }: Sentence): boolean {
   if (has(...DEEDS, 'hypothesis', 'wish', 'remind')) return false
   const said = wordsOf(typed)
   return THE_OTHER.test(said) || (bits.length === 1 && MEANT.test(said))
+}
+
+/** `Macché limone, ho agitato lo zenzero`: that it was not this jar, before another one that the same was done to. */
+function isDismissed({ typed: { tokens }, bits, jars, has }: Sentence, own: TalkJar, last: CallRead): boolean {
+  const [one, other, another] = jarsNamed(bits, jars)
+  if (one === undefined || other === undefined || another !== undefined || bits.length > 2) return false
+  const not = [one, other].find(({ jar }) => jar.id === own.id)?.bit
+  const again = TOLD_AGAIN[last.command] ?? []
+  if (not === undefined || has(...[...DEEDS].filter((deed) => !again.includes(deed)), 'hypothesis', 'wish', 'remind'))
+    return false
+  let before = not.from - 1
+  while (ARTICLE.test(tokens[before]?.text ?? '')) before--
+  const said = tokens[before]?.text ?? ''
+  const isMaChe = /^(?:che|quale)$/.test(said) && tokens[before - 1]?.text === 'ma'
+  const isBehind =
+    SIGN.test(tokens[not.to]?.text ?? '') &&
+    NO_BEHIND.test(tokens[not.to + 1]?.text ?? '') &&
+    NO_MORE.test(tokens[not.to + 2]?.text ?? '')
+  const isWhat = said === 'what' && tokens[not.to]?.text === '?'
+  return isWhat || NO_BEFORE.test(said) || isMaChe || (not.from <= 1 && isBehind)
 }
 
 const wordsOf = (typed: Sentence['typed']): string =>
@@ -49,7 +85,11 @@ export const ofOtherJar: Rule = (sentence, last) => {
   const { jar } = last.options
   if (jar === undefined || !last.command.startsWith('jar ')) return null
   const own = jarCalled(jar, sentence.jars)
-  if (own === undefined || !(sentence.has('was_other_jar') || isCorrection(sentence))) return null
+  if (
+    own === undefined ||
+    !(sentence.has('was_other_jar') || isCorrection(sentence) || isDismissed(sentence, own, last))
+  )
+    return null
   const others = meantIn(sentence, own)
   const [other] = others
   if (other === undefined) return null

@@ -40,7 +40,7 @@ const OF_ANOTHER =
 
 /** An order at the beginning of a clause, with nothing of an amount in it. */
 const ORDER =
-  /^(?:please )?(?:print|show|display|list|draw|make (?:it|this|that|one) again|make (?:me )?a (?:tag|label)|remind|nudge|rename|tell me|(?:now |so )?(?:leave|let|keep) (?:the |my )?\p{L}+ (?:alone|be|rest|in peace|till|until)|(?:now |so )?(?:dont|do not) (?:bother me|remind me|nag me|message me|mention|nudge me|ping me)|(?:ora |adesso )?lascia\p{L}* (?:stare |riposare )?(?:il |lo |la |l )?\p{L}+|(?:il |lo |la |l )\p{L}+ lascia\p{L}* (?:stare|riposare|in pace)|stampa\p{L}*|mostra\p{L}*|fammi vedere|dimmi|elenca|ricorda\p{L}*|rinomina\p{L}*|rifall[oa])(?!\p{L})/u
+  /^(?:(?:can|could|will|would) you (?:also |just |then )?|mi |puoi (?:anche )?)?(?:please )?(?:print|(?:do|get|make|write|run off) (?:me )?(?:the|its|some|a few) (?:labels?|tags?)|show|display|list|draw|make (?:it|this|that|one) again|make (?:me )?a (?:tag|label)|remind|nudge|rename|tell me|(?:now |so )?(?:leave|let|keep) (?:the |my )?\p{L}+ (?:alone|be|rest|in peace|till|until)|(?:now |so )?(?:dont|do not) (?:bother me|remind me|nag me|message me|mention|nudge me|ping me)|(?:ora |adesso )?lascia\p{L}* (?:stare |riposare )?(?:il |lo |la |l )?\p{L}+|(?:il |lo |la |l )\p{L}+ lascia\p{L}* (?:stare|riposare|in pace)|stampa\p{L}*|mostra\p{L}*|fammi vedere|dimmi|elenca|ricorda\p{L}*|rinomina\p{L}*|rifall[oa])(?!\p{L})/u
 
 /** A question of its own, with nothing of an amount in it. */
 const QUESTION =
@@ -52,7 +52,7 @@ const OF_ALL =
 
 /** What is said whenever a jar is strained: what goes in next, and how much of it. */
 const AFTER_STRAINING =
-  /^(?:and |so |now |then |e |ora |adesso )?(?:how much (?:sugar|syrup|water|sugar and water|sugar and how much water)|what(?: comes|s| is| do i do)? (?:next|now)|now what|quanto (?:zucchero|sciroppo)|quanta acqua|e (?:adesso|ora)|cosa faccio (?:adesso|ora)|che faccio (?:adesso|ora))(?: (?:do|should|must|would) i (?:need|add|use|put in|stir in))?(?: (?:goes|go|does it need|ci vuole|serve|metto|ci metto|devo mettere))?(?: in)?(?: now| adesso| ora)? ?\??$/
+  /^(?:and |so |now |then |e |ora |adesso )?(?:how much (?:sugar|syrup|water|sugar and water|sugar and how much water)|what(?: comes|s| is| do i do)? (?:next|now)|now what|quanto (?:zucchero|sciroppo)|quanta acqua|e (?:adesso|ora)|cosa faccio (?:adesso|ora)|che faccio (?:adesso|ora))(?: (?:do|should|must|would) i (?:need|add|use|put in|stir in))?(?: (?:goes|go|(?:does|will|would|should) (?:it|this|that|the \p{L}+) (?:need|want|take|get)|ci vuole|serve|metto|ci metto|devo mettere))?(?: in)?(?: now| adesso| ora)? ?\??$/u
 
 /** Deeds told with a taste, whose words are noted with it. */
 const NOTED: ReadonlySet<Concept> = new Set(['tasted', 'rated'])

@@ -3,7 +3,7 @@ import { jarsNamed } from '../bits/jars-of.ts'
 import { symptomIn } from '../frames/symptoms.ts'
 import { isAsked } from './is-told.ts'
 
-const NOT = /^(?:not|no|nope|non|neither)$/
+const NOT = /^(?:not|no|nope|non|neither|macchi?e|mica)$/
 /** Told as not done, whatever the deed's own word is. */
 const NOT_DONE = /^(?:didnt|havent|hasnt|hadnt)$/
 const DONE = /^(?:did|have|has|had|got|ho|abbiamo|ha|was|been)$/

@@ -8,7 +8,8 @@ import type { Concept } from '../lexicon/lexicon.ts'
 import { remindersSwitched } from './reminders-switched.ts'
 
 /** Asks to be reminded; `let me know when to strain it` asks for something else. */
-const ASKS = /^(?:remind\p{L}*|nudge|ping|poke|prod|alert|notify|chase|ricord\p{L}*|avvis\p{L}*|svegliami)$/u
+const ASKS =
+  /^(?:remind\p{L}*|nudge|ping|poke|prod|alert|notify|chase|ricord\p{L}*|avvis\p{L}*|svegliami|dammi|fammi|mandami)$/u
 
 /** `To` and `di` before one of these are no beginning of a thing to do: `at ten to eight`. */
 const NO_DEED =

@@ -14,6 +14,28 @@ const SAID: readonly (readonly [shelf: Shelf, first: string, then: string, choic
   ],
   ['lemon_ginger', 'ho scosso lo zenzero', 'no, il limone', ['/jar undo ginger', '/jar shake lemon']],
   ['lemon_ginger', 'ho scosso lo zenzero', 'era l’altro vaso', ['/jar undo ginger', '/jar shake lemon']],
+  ['lemon_ginger', 'shook the lemon', 'macché limone, ho scosso lo zenzero', ['/jar undo lemon', '/jar shake ginger']],
+  ['lemon_ginger', 'shook the lemon', 'ma che limone, era lo zenzero', ['/jar undo lemon', '/jar shake ginger']],
+  [
+    'lemon_ginger',
+    'ho agitato lo zenzero',
+    'ma quale zenzero, ho agitato il limone',
+    ['/jar undo ginger', '/jar shake lemon'],
+  ],
+  ['lemon_ginger', 'shook the lemon', 'the lemon? nope, I shook the ginger', ['/jar undo lemon', '/jar shake ginger']],
+  [
+    'lemon_ginger',
+    'shook the ginger',
+    'it wasn’t the ginger, I shook the lemon',
+    ['/jar undo ginger', '/jar shake lemon'],
+  ],
+  ['lemon_ginger', 'shook the ginger', 'what ginger? I shook the lemon', ['/jar undo ginger', '/jar shake lemon']],
+  [
+    'lemon_ginger',
+    'strained the ginger, 610 ml',
+    'ma che zenzero, ho filtrato il limone',
+    ['/jar undo ginger', '/jar strain lemon measured:610 ml'],
+  ],
   ['fair', 'shook the sloe', 'it was the other jar', ['/jar undo sloe', '/jar shake lemon', '/jar shake orange']],
 ]
 
@@ -33,4 +55,18 @@ it.each(['no', 'scrap that', 'and the lemon'])('is of no other jar: %s', async (
   const one = await talkerFor({ after: null, shelf: 'lemon_ginger' })
   await one.say('shook the ginger')
   expect((await one.say(then)).choices).not.toContain('/jar undo ginger')
+})
+
+it.each([
+  ['macché limone, ho agitato lo zenzero', '/jar shake ginger'],
+  ['not the ginger, I shook the lemon', '/jar shake lemon'],
+])('shakes the one that was meant, where neither was told before: %s', async (text, read) => {
+  const one = await talkerFor({ after: null, shelf: 'lemon_ginger' })
+  expect(await one.say(text)).toMatchObject({ read, recorded: 1 })
+})
+
+it('corrects nothing where another deed is told', async () => {
+  const one = await talkerFor({ after: null, shelf: 'lemon_ginger' })
+  await one.say('shook the lemon')
+  expect((await one.say('lemon? no change. I shook the ginger')).choices).not.toContain('/jar undo lemon')
 })

@@ -58,6 +58,14 @@ it.each([
     'inizia 400 g lamponi in un litro di vodka 40% dieci giorni fa',
     '/jar start of:400 g lamponi spirit:1 litro vodka 40% when:10 giorni fa',
   ],
+  [
+    'forgot to mention, on friday i put 400 g cranberries in 75 cl vodka',
+    '/jar start of:400 g cranberries spirit:75 cl vodka 40% when:friday',
+  ],
+  [
+    'by the way, two weeks ago we put 1 kg plums in 1 l of vodka',
+    '/jar start of:1 kg plums spirit:1 l vodka 40% when:2 weeks ago',
+  ],
 ])('starts at once what is told with its amounts and a day that is over: %s', async (text, read) => {
   const told = await said(null, text)
   expect(told.read).toBe(read)

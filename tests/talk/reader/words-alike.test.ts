@@ -8,10 +8,26 @@ import { talkerFor } from './told.ts'
 // The sentences are ours; no source.
 eachIsRecorded({
   fair: [
+    ['took another taste of the sloe, 3', '/jar taste sloe rating:3'],
+    ['crafty sip of the orange, a 4', '/jar taste orange rating:4'],
+    ['ho preso un goccino di arancia, 3', '/jar taste orange rating:3'],
+    ['orange all done in 4 x 500 ml', '/jar bottle orange bottles:4 x 500 ml'],
+    ['arancia finita in 6 x 35 cl', '/jar bottle orange bottles:6 x 35 cl'],
+    ['orange botled, 4 x 500 ml', '/jar bottle orange bottles:4 x 500 ml'],
+    ['strained the gin one, 640 ml', '/jar strain sloe measured:640 ml'],
+    ['from now on the sloe batch is called dusk', '/jar rename sloe to:dusk'],
+    ['the orange is called old gold from today', '/jar rename orange to:old gold'],
+    ['da oggi il limone è chiamato sole', '/jar rename lemon to:sole'],
     ['our lad walked off with two of the raspberry bottles', '/bottles raspberry given:2'],
     ['took the sloes off the gin, 640 ml', '/jar strain sloe measured:640 ml'],
   ],
   lemon_ginger: [
+    ['ginger straind, 620 ml', '/jar strain ginger measured:620 ml'],
+    ['ho filtratto il limone, 900 ml', '/jar strain lemon measured:900 ml'],
+    ['ginger shakn', '/jar shake ginger'],
+    ['lemon strainned, 900 ml at 86%, how much sugar will it take', '/jar strain lemon measured:900 ml strength:86%'],
+    ['dammi un colpetto sabato per lo zenzero', '/jar later ginger until:sabato'],
+    ['forgot to mention I shook the lemon yesterday', '/jar shake lemon when:yesterday'],
     ["ginger's up in the loft now, pantry was too warm", '/jar note ginger where:loft'],
     ['not this evening for the ginger, wednesday', '/jar later ginger until:wednesday'],
     ['non stasera per il limone, sabato', '/jar later lemon until:sabato'],
@@ -20,6 +36,11 @@ eachIsRecorded({
 
 eachIsShown({
   fair: [
+    ['how’s the one in the gin getting on', '/jar show sloe'],
+    ['come va quello con il gin', '/jar show sloe'],
+    ['what all have we got on the go', '/jar list'],
+    ['what am I making at the moment', '/jar list'],
+    ['cosa c’è in preparazione', '/jar list'],
     ['is there any of the raspberry left?', '/bottles raspberry'],
     ['the raspberry went off', '/trouble mould jar:raspberry'],
     ['the colour’s gone from the orange', '/trouble lost its colour jar:orange'],
@@ -33,6 +54,20 @@ it('strains each of two jars that are told with what came out', async () => {
     '/jar strain ginger measured:640 ml strength:58%',
     '/jar strain lemon measured:910 ml strength:86%',
   ])
+})
+
+it('bottles what is done, and prints its labels', async () => {
+  const one = await talkerFor({ after: null, shelf: 'fair' })
+  const { read, also } = await one.say('orange done in 4 x 500 ml, could you do me the labels')
+  expect([read, ...also.map((each) => each.read)]).toEqual([
+    '/jar bottle orange bottles:4 x 500 ml',
+    '/jar label orange',
+  ])
+})
+
+it('calls a jar by no empty name', async () => {
+  const one = await talkerFor({ after: null, shelf: 'fair' })
+  expect(await one.say('from now on the sloe is called')).toMatchObject({ code: 'question', recorded: 0 })
 })
 
 describe('a slip in the name of a day', () => {
