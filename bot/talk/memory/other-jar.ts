@@ -29,6 +29,8 @@ const TOLD_AGAIN: Readonly<Partial<Record<CallRead['command'], readonly Concept[
   'jar sweeten': ['sweetened', 'sweeten'],
 }
 
+const STEPS: readonly Concept[] = ['shook', 'strained', 'bottled', 'sweetened']
+
 const SHOWS = /^jar (?:show|label|tag)$/
 
 const MOST_WORDS = 9
@@ -45,14 +47,21 @@ function isCorrection({ typed, bits, has }: Sentence): boolean {
   return THE_OTHER.test(said) || (bits.length === 1 && MEANT.test(said))
 }
 
+/** `Not the lemon, I strained the ginger`, where the lemon was shaken: what is told is another of these. */
+const isOtherStep = ({ has }: Sentence, { command }: CallRead): boolean =>
+  has(...STEPS.filter((deed) => TOLD_AGAIN[command]?.includes(deed) !== true))
+
+const isOtherDeed = ({ has }: Sentence, { command }: CallRead): boolean =>
+  has(...[...DEEDS].filter((deed) => TOLD_AGAIN[command]?.includes(deed) !== true))
+
 /** `Macché limone, ho agitato lo zenzero`: that it was not this jar, before another one that the same was done to. */
-function isDismissed({ typed: { tokens }, bits, jars, has }: Sentence, own: TalkJar, last: CallRead): boolean {
+function isDismissed(sentence: Sentence, own: TalkJar, last: CallRead): boolean {
+  const { bits, jars, has } = sentence
+  const { tokens } = sentence.typed
   const [one, other, another] = jarsNamed(bits, jars)
   if (one === undefined || other === undefined || another !== undefined || bits.length > 2) return false
   const not = [one, other].find(({ jar }) => jar.id === own.id)?.bit
-  const again = TOLD_AGAIN[last.command] ?? []
-  if (not === undefined || has(...[...DEEDS].filter((deed) => !again.includes(deed)), 'hypothesis', 'wish', 'remind'))
-    return false
+  if (not === undefined || isOtherDeed(sentence, last) || has('hypothesis', 'wish', 'remind')) return false
   let before = not.from - 1
   while (ARTICLE.test(tokens[before]?.text ?? '')) before--
   const said = tokens[before]?.text ?? ''
@@ -87,6 +96,7 @@ export const ofOtherJar: Rule = (sentence, last) => {
   const own = jarCalled(jar, sentence.jars)
   if (
     own === undefined ||
+    isOtherStep(sentence, last) ||
     !(sentence.has('was_other_jar') || isCorrection(sentence) || isDismissed(sentence, own, last))
   )
     return null

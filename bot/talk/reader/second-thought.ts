@@ -35,6 +35,7 @@ export const HARMFUL: ReadonlySet<SymptomId> = new Set([
   'unknown_plant',
   'cracked_stones',
   'broken_glass',
+  'lead_crystal',
   'garlic_or_vegetable',
   'insects',
   'someone_ill',

@@ -65,6 +65,15 @@ it.each([
   expect(await one.say(text)).toMatchObject({ read, recorded: 1 })
 })
 
+it.each([
+  ['macché limone, ho filtrato lo zenzero, 600 ml', '/jar strain ginger measured:600 ml'],
+  ['not the lemon, I strained the ginger, 590 ml', '/jar strain ginger measured:590 ml'],
+])('records another deed of the jar that was meant: %s', async (text, read) => {
+  const one = await talkerFor({ after: null, shelf: 'lemon_ginger' })
+  await one.say('shook the lemon')
+  expect(await one.say(text)).toMatchObject({ read, recorded: 1 })
+})
+
 it('corrects nothing where another deed is told', async () => {
   const one = await talkerFor({ after: null, shelf: 'lemon_ginger' })
   await one.say('shook the lemon')

@@ -24,6 +24,7 @@ eachIsRecorded({
   lemon_ginger: [
     ['ginger straind, 620 ml', '/jar strain ginger measured:620 ml'],
     ['ho filtratto il limone, 900 ml', '/jar strain lemon measured:900 ml'],
+    ['limone filtrato, 900 ml a 86%, quanto zucchero vuole', '/jar strain lemon measured:900 ml strength:86%'],
     ['ginger shakn', '/jar shake ginger'],
     ['lemon strainned, 900 ml at 86%, how much sugar will it take', '/jar strain lemon measured:900 ml strength:86%'],
     ['dammi un colpetto sabato per lo zenzero', '/jar later ginger until:sabato'],
