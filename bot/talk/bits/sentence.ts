@@ -184,10 +184,10 @@ function withMisspelt(
 ): readonly Bit[] {
   const isTaken = (at: number): boolean =>
     read.some(({ from, to }) => from <= at && at < to) || spans.some(({ from, to }) => from <= at && at < to)
-  const fillers = wordSet(lexicon.fillers)
+  const [fillers, others] = [wordSet(lexicon.fillers), wordSet(lexicon.notPlants)]
   let next = 0
   const more = typed.tokens.flatMap(({ kind, text }, at) => {
-    const isName = kind === 'word' && at >= next && !isTaken(at) && !fillers.has(text)
+    const isName = kind === 'word' && at >= next && !isTaken(at) && !fillers.has(text) && !others.has(text)
     const found = isName ? misspeltAt(typed, at) : null
     const isFree =
       found !== null &&

@@ -2,6 +2,7 @@ import type { TypedText } from '../../../core/quantity/read/tokens.ts'
 import type { ConceptSpan } from '../lexicon/concepts.ts'
 import { type Concept, DEEDS } from '../lexicon/lexicon.ts'
 import type { Bit } from './bit.ts'
+import { steepSpan } from './steep-span.ts'
 
 /** What is said changes by what stands beside it: concepts that hold only together, or not together. */
 export function weighTogether(
@@ -47,7 +48,10 @@ export function weighTogether(
     said.delete('how_much')
   }
   if (said.has('amounts_planned') && !said.has('own_jar')) planned(said, spans, typed)
-  if (said.has('plants_and_spirit') && isOfThingsAlone(typed, bits)) said.add('things_alone')
+  const steeped = said.has('plants_and_spirit') ? steepSpan({ bits, typed }) : null
+  // `Cherries and bourbon, steep for 25 days` tells how long.
+  if (steeped !== null && !said.has('asking')) said.delete('how_long')
+  if (said.has('plants_and_spirit') && isOfThingsAlone(typed, bits, steeped)) said.add('things_alone')
   if (said.has('how_strong')) for (const told of ['recipe_told', 'amounts_planned'] as const) said.delete(told)
   if (said.has('syrup') || said.has('sugar_word')) said.delete('only_thinned')
   // `Will a lemon one started now be ready by Easter`: it is only thought of.
@@ -114,13 +118,17 @@ function isForBottles(said: ReadonlySet<Concept>, bits: readonly Bit[], spans: r
 
 const MOST_ALONE = 8
 
+const STEEPING =
+  /^(?:steep\p{L}*|soak\p{L}*|infus\p{L}*|macer\p{L}*|let|leave|sit|stand|rest|it|them|to|for|about|in|per|circa|ripos\p{L}*|lasci\p{L}*)$/u
+
 /** `Lemons. Vodka. Go`: a plant and a spirit, and nothing else but what joins them. */
-const isOfThingsAlone = ({ tokens }: TypedText, bits: readonly Bit[]): boolean =>
-  tokens.length <= MOST_ALONE &&
-  bits.every(({ kind }) => kind === 'plant' || kind === 'spirit') &&
+const isOfThingsAlone = ({ tokens }: TypedText, bits: readonly Bit[], steeped: Bit | null): boolean =>
+  tokens.length <= (steeped === null ? MOST_ALONE : 2 * MOST_ALONE) &&
+  bits.every((bit) => bit.kind === 'plant' || bit.kind === 'spirit' || bit === steeped) &&
   tokens.every(
     ({ kind, text }, at) =>
       kind === 'sign' ||
+      (steeped !== null && STEEPING.test(text)) ||
       /^(?:and|plus|with|in|go|then|please|e|con|vai|via)$/.test(text) ||
       bits.some(({ from, to }) => from <= at && at < to),
   ) &&

@@ -1,4 +1,5 @@
 import { type Bit, bit, type Sentence } from '../bits/bit.ts'
+import { isSpan, steepSpan } from '../bits/steep-span.ts'
 import { monthOf } from './jars-meant.ts'
 import type { Fill, SlotFilled } from './plant-slots.ts'
 import { daysUntil, steepUntil } from './steep-until.ts'
@@ -93,11 +94,9 @@ export const when: Fill = ({ bits, typed }) => {
   return onlyBit(bits.find(({ kind, text, from }) => kind === 'date' && text !== 'today' && !isEnd(from)))
 }
 
-const SPAN = /^(?:\d+(?:[.,]\d+)?|\p{L}+) (?:days?|weeks?|months?|giorn[oi]|settiman[ae]|mes[ei])$/u
-
 /** The only span of a sentence; null where there is none, or several. */
 export function recipeSpan(bits: readonly Bit[]): Bit | null {
-  const spans = bits.filter(({ kind, text }) => kind === 'span' || (kind === 'date' && SPAN.test(text)))
+  const spans = bits.filter(isSpan)
   return spans.length === 1 ? spans[0]! : null
 }
 
@@ -108,7 +107,8 @@ export const recipeDays: Fill = (sentence) => {
   const days = until === null ? null : daysUntil(until, sentence)
   if (until !== null && days !== null) return { text: `${days} days`, bits: [until] }
   const span = recipeSpan(bits)
-  const isRecipe = has('plants_and_spirit') && has('plant_amount') && !has('how_long')
+  const isSteeped = span !== null && has('plants_and_spirit') && steepSpan(sentence) === span
+  const isRecipe = isSteeped || (has('plants_and_spirit') && has('plant_amount') && !has('how_long'))
   if (span === null || !isRecipe) return null
   return { text: span.text.replace(/^(?:an?|one|una?|un')(?= )/, '1'), bits: [span] }
 }

@@ -409,7 +409,7 @@ export const computeFrames: readonly Frame[] = [
       { option: 'parts', takes: 'litre_as_it_is', needed: true },
       { option: 'freezer', takes: 'freezer_asked' },
     ],
-    ignores: ['plant', 'jar', 'temperature'],
+    ignores: ['plant', 'jar', 'temperature', 'bottles'],
   },
   {
     command: 'mix',
@@ -420,7 +420,7 @@ export const computeFrames: readonly Frame[] = [
       { option: 'spirit', takes: 'litre_of_strength', needed: true },
       { option: 'freezer', takes: 'freezer_asked' },
     ],
-    ignores: ['plant', 'jar', 'temperature'],
+    ignores: ['plant', 'jar', 'temperature', 'bottles'],
   },
   {
     command: 'cautions',

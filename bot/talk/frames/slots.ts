@@ -27,7 +27,7 @@ import { type Fill, isPlant, plant, plants, plantText, type SlotFilled } from '.
 import { prices } from './price-slots.ts'
 import { reminderFills } from './reminder-slots.ts'
 import { bottles, doseSpirit, liquid, parts, spiritStrength, spirits } from './spirit-slots.ts'
-import { steepUntil } from './steep-until.ts'
+import { isSteepTold } from './steep-until.ts'
 import { sweetener } from './sweetener-slot.ts'
 import { wishedSweetness } from './wished-sweetness.ts'
 
@@ -143,7 +143,7 @@ export const fills: Readonly<Record<SlotKind, Fill>> = {
   gravity_after: nth(1),
   ready_by: (sentence) => {
     const { bits, has } = sentence
-    if (!has('by_day') || (has('plants_and_spirit') && steepUntil(sentence) !== null)) return null
+    if (!has('by_day') || isSteepTold(sentence)) return null
     return onlyBit(bits.findLast(({ kind, text }) => kind === 'date' && text !== 'today'))
   },
   day_asked: (sentence) => (isReadyAsked(sentence) ? onlyBit(sentence.bits.findLast(isDay)) : null),

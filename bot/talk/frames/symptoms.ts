@@ -30,10 +30,22 @@ const isOnlyOfFruit = ({ spans, bits, typed, has }: Sentence, concept: Concept):
       ),
     )
 
+const ASKS_AHEAD = /^(?:would|will|wont|does|do|can|could|might|should|if|is it safe)$/
+const IS_SO = /^(?:went|gone|turned|froze|became|has|its|got|was)$/
+
+/** `Would a bottle of 24% go solid in the freezer`: asked of what may come, where its strength is told. */
+const isFreezingAhead = ({ typed: { tokens }, bits, has }: Sentence): boolean =>
+  has('freezes') &&
+  bits.some(({ kind }) => kind === 'strength') &&
+  !has('drink_named') &&
+  ASKS_AHEAD.test(tokens[0]?.text ?? '') &&
+  !tokens.some(({ text }) => IS_SO.test(text))
+
 const holds = (sentence: Sentence): readonly SymptomRule[] =>
   symptomRules
     .filter(
-      ({ said, unsaid }) =>
+      ({ symptom, said, unsaid }) =>
+        !(symptom === 'frozen' && isFreezingAhead(sentence)) &&
         said.every((each) => sentence.has(each) && !isOnlyOfFruit(sentence, each)) &&
         !unsaid.some((each) => sentence.has(each)),
     )

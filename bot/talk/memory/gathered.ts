@@ -16,7 +16,7 @@ const sugar = amountOf('of_sugar', 'sugar')
 
 /** Said of how long it lies: `let it sit 6 weeks`. */
 const LIES =
-  /^(?:let|leave|sit|sits|it|steep|steeps|stand|rest|infuse|macerate|for|about|in|the|dark|then|lascia|lasciare|riposare|per|circa|al|buio|infusione|macerare)$/
+  /^(?:let|leave|sit|sits|it|them|to|soak|soaks|steep|steeps|stand|rest|infuse|macerate|for|about|in|the|dark|then|lascia|lasciare|riposare|per|circa|al|buio|infusione|macerare)$/
 
 /** The plan that is being told: the one that still lacks something, else the last one. */
 function planOpen({ question, call }: Remembered): { readonly plan: CallRead; readonly isOpen: boolean } | null {

@@ -103,6 +103,22 @@ const isGlassesAsked = (text: string, { bits, typed, has }: Sentence): boolean =
       POURED.has(kind) || (kind === 'bare' && (value < 5 || role === 'gone' || FOR_PEOPLE.test(text))),
   )
 
+/** `I poured in a litre and got barely 900 back, who drank it`. */
+const LESS_BACK =
+  /\b(?:put|poured|tipped|started (?:with|from|off)|used|had|went in|mess\p{L}*|versat\p{L}*)\b.*\b(?:got|get|getting|came|come|ended up with|left with|usciti?|uscito|esce)\b|\b(?:came|come|got|get) (?:back |out )?(?:of|from) (?:a|the|my|\d)/u
+const TOO_LITTLE =
+  /\b(?:barely|only|just|hardly|scarcely|merely|solo|soltanto|appena|who drank|whos drunk|who stole|where (?:did|has|is|s|are)|wheres|whered|why|missing|dov e|chi l ha|perche)\b/
+
+/** Less came out than went in: nothing else is told but how much. */
+const isLessBack = (text: string, { bits, has, typed }: Sentence): boolean =>
+  LESS_BACK.test(text) &&
+  TOO_LITTLE.test(text) &&
+  typed.tokens.length <= MOST_WORDS + 4 &&
+  !has('strained', 'filtered', 'bottled', 'own_jar', 'syrup', 'wish') &&
+  bits.filter(({ kind }) => kind === 'volume' || kind === 'bare').length >= 2 &&
+  bits.some(({ kind }) => kind === 'volume') &&
+  bits.every(({ kind }) => kind === 'volume' || kind === 'bare' || kind === 'spirit')
+
 /**
  * The entry that a plain question is about, whatever else its words would be read as: a finished drink in the freezer, plants for a
  * second time, dry sugar on what was strained off. Null where none is asked, or amounts are told.
@@ -122,6 +138,7 @@ export function askedPlainly(sentence: Sentence): string | null {
   if (!isLong && has('units_of_alcohol') && has('glass_of') && has('drink_named') && !has('own_jar'))
     return 'serving_size'
   if (isGlassesAsked(text, sentence)) return 'serving_size'
+  if (isLessBack(text, sentence)) return 'kept_back'
   // `How long does limoncello keep`: of a drink, not of how long its plant steeps.
   if (!isLong && has('keeps_long') && has('drink_named') && !has('own_jar', 'spent', 'freezes', 'syrup'))
     return has('creamy') ? 'keep_cream' : has('opened') ? 'keep_opened' : 'keep_time'

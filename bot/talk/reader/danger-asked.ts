@@ -1,5 +1,6 @@
 import { plainWords } from '../../../core/spelling/normalise-name.ts'
 import { withoutAccents } from '../lexicon/plain-text.ts'
+import { HEAT_FOR_SPEED, NO_SPIRIT_HEATED } from './heat-for-speed.ts'
 
 /** Lower case without accents and apostrophes; stops are kept, so that a pattern need not reach over them. */
 const plain = (text: string): string =>
@@ -361,6 +362,7 @@ const ASKED: readonly Asked[] = [
         `(?<=^|(?:those|some|the|these|red|black|shiny|white|blue|small|found|picked|few|ross[aeo]|ner[aeo]|delle|dei|una|due|tre|le|i) )(?:${WILD}) (?:\\w+ ){0,5}(?:by|from|near|along|in|nel|dal|dalla|nella|lungo|del|della) (?:the |a |il |la )?(?:canal|river|hedge|hedgerow|park|verge|woods?|churchyard|cemetery|ditch|roadside|railway|bosco|parco|cimitero|fiume|siepe|fosso)`,
     ),
   },
+  { entry: 'heat_to_speed', says: HEAT_FOR_SPEED, unless: NO_SPIRIT_HEATED },
   {
     entry: 'heat_spirit',
     says: words(

@@ -1,4 +1,5 @@
-import type { Sentence } from '../bits/bit.ts'
+import { numberSaid } from '../../../core/quantity/said/number-said.ts'
+import type { Bit, Sentence } from '../bits/bit.ts'
 import { usualStrength } from '../bits/usual-strength.ts'
 import { isPlant } from '../frames/plant-slots.ts'
 import type { TalkReading } from '../frames/reading.ts'
@@ -7,7 +8,35 @@ const WORDS = 'zero one two three four five six seven eight nine ten eleven twel
 const PAROLE = 'zero una due tre quattro cinque sei sette otto nove dieci undici dodici'.split(' ')
 const COUNT = `\\d{1,3}|an?|un|${WORDS.join('|')}|${PAROLE.join('|')}`
 
-const PEOPLE = new RegExp(`\\b(${COUNT}) (?:people|persons|guests|friends|persone|ospiti|invitati|amici)\\b`)
+const PEOPLE =
+  /^(?:people|persons|folks?|guests|friends|members|visitors|neighbou?rs|colleagues|persone|ospiti|invitati|amici|soci)$/
+const MOST_NUMBER_WORDS = 4
+
+/** `Twenty five guests`: how many there are; 0 where nobody counts them. */
+function peopleIn(typed: Sentence['typed']): number {
+  const whom = typed.tokens.findIndex(({ text }) => PEOPLE.test(text))
+  for (let at = Math.max(0, whom - MOST_NUMBER_WORDS); at < whom; at++) {
+    const count = numberSaid(typed, at, new Set())
+    if (count !== null && count.next === whom && Number.isInteger(count.value)) return count.value
+  }
+  return 0
+}
+
+/** `Everybody gets a 100 ml bottle`, `una bottiglia da 100 ml a testa`. */
+const A_BOTTLE = /\b(?:each|every(?:body|one)|all|apiece|a head|ciascun[oa]|ognuno|tutti|a testa)\b/
+const BOTTLE = /\b(?:bottle|mini|miniature|bottiglia|bottigli(?:na|etta)|boccetta)\b/
+const MOST_BOTTLE_ML = 1500
+
+/** How much the bottle holds of which everybody gets one; null where no such is said. */
+function bottleEach(text: string, bits: readonly Bit[]): number | null {
+  const sizes = bits.filter(
+    ({ kind, count, isSizeAssumed }) =>
+      kind === 'volume' || (kind === 'bottles' && count === 1 && isSizeAssumed !== true),
+  )
+  const [size, another] = sizes
+  if (size === undefined || another !== undefined || !A_BOTTLE.test(text) || !BOTTLE.test(text)) return null
+  return size.value <= MOST_BOTTLE_ML ? Math.round(size.value) : null
+}
 const GLASSES = new RegExp(
   `\\b(${COUNT}) (?:\\d+ ?(?:ml|cl) )?(?:small |little |tiny |piccoli )?(?:glass(?:es)?|shots?|tots?|bicchierin[oi]|bicchier[ei])\\b`,
 )
@@ -31,19 +60,26 @@ const countOf = (word: string): number =>
  */
 export function forPeople({ typed, bits, has }: Sentence): TalkReading | null {
   const text = typed.tokens.map((token) => token.text).join(' ')
-  const people = countOf(PEOPLE.exec(text)?.[1] ?? 'zero')
+  const people = peopleIn(typed)
   const plants = bits.filter(isPlant)
   // What is there is planned, whoever they are that have it: `we are three friends and have nine limes and a litre of vodka`.
   const isPoured = bits.some(({ kind, value, role }) => kind === 'volume' && value > MOST_GLASS_ML && role !== 'want')
-  const isSaid = isPoured || plants.some(({ with: place }) => place !== undefined && bits[place]?.kind !== 'bare')
+  const eachMl = bottleEach(text, bits)
+  const isOfPlant = plants.some(({ with: place }) => place !== undefined && bits[place]?.kind !== 'bare')
+  const isSaid = eachMl === null && (isPoured || isOfPlant)
   if (people < 2 || plants.length === 0 || isSaid || has('units_of_alcohol', 'gave_away', 'own_jar')) return null
+  const strength = bits.find(({ kind, role }) => kind === 'strength' && role === 'have')?.text ?? usualStrength(bits)
+  const of = plants.map((plant) => plant.text.toLowerCase()).join(' + ')
+  if (eachMl !== null) {
+    if (people > MOST_BOTTLES) return null
+    const options = { of, strength, bottles: `${people} x ${eachMl} ml` }
+    return { kind: 'call', call: { command: 'plan', options }, leftOut: [], does: 'compute' }
+  }
   const glasses = countOf(GLASSES.exec(text)?.[1] ?? 'one')
   const glassMl = bits.find(({ kind, value }) => kind === 'volume' && value <= MOST_GLASS_ML)?.value ?? GLASS_ML
   const volumeMl = people * glasses * glassMl
   const bottles = Math.ceil(volumeMl / BOTTLE_ML)
   if (glasses < 1 || bottles > MOST_BOTTLES) return null
-  const strength = bits.find(({ kind, role }) => kind === 'strength' && role === 'have')?.text ?? usualStrength(bits)
-  const of = plants.map((plant) => plant.text.toLowerCase()).join(' + ')
   const options = { of, strength, bottles: `${bottles} x ${BOTTLE_ML} ml` }
   const poured = { people, glasses, glassMl, volumeMl }
   return { kind: 'call', call: { command: 'plan', options }, leftOut: [], does: 'compute', poured }

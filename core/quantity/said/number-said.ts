@@ -45,6 +45,18 @@ function strengthAlone(typed: TypedText, at: number, next: number): NumberSaid |
   return isGrouped && AT.has(wordAt(typed, at - 1)) ? { value: Number(text), text, next: at + 1, isWord: false } : null
 }
 
+const BOTTLES = /^(?:bottles?|btls?|bottigli[ae]|minis?|miniatures?|flasks?|jars?|vas[io]|boccett[ae])$/
+
+/** Of `4 750 ml bottles` the first counts them: no bottle holds 4 750 ml. */
+function countAlone(typed: TypedText, at: number, next: number): NumberSaid | null {
+  const text = wordAt(typed, at)
+  const isGrouped = next === at + 2 && /^[1-9]\d?$/.test(text) && /^\d{3}$/.test(wordAt(typed, at + 1))
+  const isSize = isGrouped && /^(?:ml|millilit(?:re|er)s?)$/.test(wordAt(typed, next))
+  return isSize && BOTTLES.test(wordAt(typed, next + 1))
+    ? { value: Number(text), text, next: at + 1, isWord: false }
+    : null
+}
+
 const FRACTIONS = new Set('½⅓⅔¼¾⅕⅖⅗⅘⅙⅚⅛⅜⅝⅞')
 
 /** Figures; null where they are none that can be read. */
@@ -54,7 +66,7 @@ function figuresAt(typed: TypedText, at: number): NumberSaid | null {
     const number = readNumber(typed, at)
     const [first] = number?.readings ?? []
     if (number === null || first === undefined) return null
-    const alone = strengthAlone(typed, at, number.next)
+    const alone = strengthAlone(typed, at, number.next) ?? countAlone(typed, at, number.next)
     if (alone !== null) return alone
     return { value: first.value, text: textFrom(typed, at, number.next), next: number.next, isWord: false }
   })

@@ -123,3 +123,12 @@ it('leaves a second amount that is another as it is', async () => {
     '/blend parts:0.5 litro 40% + 0.5 litro 20%',
   )
 })
+
+it.each([
+  ['quinces are in the market!! bought seven, have 1 l at 70', '7 quinces'],
+  ['lemons were on offer, grabbed twelve, have 1 l at 95', '12 lemons'],
+  ['oranges everywhere this week, we picked eight and have 1 l at 70', '8 oranges'],
+  ['arance in offerta, comprate nove, ho 1 l a 95', '9 arance'],
+])('counts what was bought of a plant that was named before: %s', async (text, of) => {
+  expect((await talker().say(text)).read).toContain(`of:${of} `)
+})

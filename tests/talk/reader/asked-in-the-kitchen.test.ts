@@ -64,3 +64,44 @@ it.each(['how much alcohol is in a shot of the lemon', 'quanto alcol c’è in u
     expect(await one.say(text)).toMatchObject({ command: 'serving', code: 'question' })
   },
 )
+
+it.each([
+  ['tipped in a litre of gin and got only 820 ml back', 'kept_back'],
+  ['I put 700 ml in and just 600 ml came out, where did it go', 'kept_back'],
+  ['started with 2 litres and ended up with 1.7, who drank the rest', 'kept_back'],
+  ['would it be faster if I stood the jar over the gas', 'heat_to_speed'],
+  ['does heating it on the hob speed up the steeping', 'heat_to_speed'],
+  ['if I warm it up a bit on the cooker is it ready sooner', 'heat_to_speed'],
+  ['posso scaldarlo per fare prima', 'heat_to_speed'],
+])('is answered by the entry that says why: %s', async (text, entry) => {
+  const one = await talkerFor({ after: null })
+  expect(await one.say(text)).toMatchObject({ command: 'handbook', data: { entry }, recorded: 0 })
+})
+
+it('still warns of a jar that stands on the hob', async () => {
+  const one = await talkerFor({ after: null })
+  expect(await one.say('can I keep the jar on the hob')).toMatchObject({
+    command: 'handbook',
+    data: { entry: 'flame' },
+  })
+})
+
+it.each([
+  ['would a bottle of 22% with 180 g sugar per litre go solid in the freezer', '/blend parts:1 l 22% 180 g/L'],
+  ['does a bottle of 30% with 200 g/l turn to ice in the freezer', '/blend parts:1 l 30% 200 g/L'],
+  ['will a bottle of 28% freeze solid in the freezer', '/mix spirit:1 l 28%'],
+  ['could 20% with 250 g/l go rock hard in the freezer', '/blend parts:1 l 20% 250 g/L'],
+])('works out whether it freezes, and takes it for no trouble: %s', async (text, read) => {
+  const one = await talkerFor({ after: null })
+  expect(await one.say(text)).toMatchObject({ read, code: null })
+})
+
+it('still takes for trouble what has frozen', async () => {
+  const one = await talkerFor({ after: null })
+  expect((await one.say('a bottle of 24% has gone solid in the freezer')).read).toMatch(/^\/trouble froze/)
+})
+
+it('takes the weather for no heather', async () => {
+  const one = await talkerFor({ after: null })
+  expect((await one.say('what can I make in this weather')).read).not.toMatch(/weather|heather/)
+})

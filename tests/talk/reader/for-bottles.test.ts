@@ -21,3 +21,16 @@ it.each(['how many sloes for a bottle of gin', 'how much rhubarb in 2 bottles of
     expect((await talker().say(text)).command).toBe('botanical')
   },
 )
+
+it.each([
+  ['forty folk are coming and everybody should get a 100 ml plum bottle', '40 x 100 ml'],
+  ['twenty five guests, a 50 ml bottle of plum each', '25 x 50 ml'],
+  ['plum for 30 people, 200 ml bottle each', '30 x 200 ml'],
+  ['60 members and every one of them, each gets a 5 cl plum miniature', '60 x 50 ml'],
+  ['quaranta ospiti, una bottiglietta da 50 ml di prugne a testa', '40 x 50 ml'],
+  ['4 750 ml bottles of plum', '4 x 750 ml'],
+  ['fill 12 250 ml bottles with plum', '12 x 250 ml'],
+  ['I want 3 500 ml bottles of plum', '3 x 500 ml'],
+])('as many bottles as are counted: %s', async (text, bottles) => {
+  expect((await talker().say(text)).read).toContain(`bottles:${bottles}`)
+})

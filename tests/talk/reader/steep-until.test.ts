@@ -46,3 +46,13 @@ test.each([
 ])('“%s”: how sweet it is wished', async (said, style) => {
   expect((await talker().say(said)).read).toMatch(new RegExp(` to-sweetness:${style}$`))
 })
+
+test.each([
+  ['plums and bourbon, steep for 20 days', '/plan of:plums spirit:1 l bourbon 40% days:20 days'],
+  ['sloes and gin, let them soak for 6 weeks', '/plan of:sloes spirit:1 l gin 40% days:6 weeks'],
+  ['1 kg plums and 1 l bourbon, let it sit for 3 weeks', '/plan of:1 kg plums spirit:1 l bourbon 40% days:3 weeks'],
+  ['lemons and vodka, infuse for 12 days', '/plan of:lemons spirit:1 l vodka 40% days:12 days'],
+  ['raspberries and brandy, soak for a month', '/plan of:raspberries spirit:1 l brandy 40% days:1 month'],
+])('“%s”: how long it steeps is no day on which it is ready', async (said, read) => {
+  expect((await talker().say(said)).read).toBe(read)
+})
