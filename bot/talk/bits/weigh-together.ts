@@ -54,6 +54,8 @@ export function weighTogether(
   if (said.has('plants_and_spirit') && isOfThingsAlone(typed, bits, steeped)) said.add('things_alone')
   if (said.has('how_strong')) for (const told of ['recipe_told', 'amounts_planned'] as const) said.delete(told)
   if (said.has('syrup') || said.has('sugar_word')) said.delete('only_thinned')
+  // `Would a quince one started now be done by March`: nothing is started yet.
+  if (isThoughtOf(typed)) for (const begun of ['started', 'log_start'] as const) said.delete(begun)
   // `Will a lemon one started now be ready by Easter`: it is only thought of.
   const isBegun = [...DEEDS].some((deed) => said.has(deed) && !(deed === 'started' && said.has('hypothesis')))
   if (!said.has('by_day') || isBegun || said.has('asked_of_jar')) said.delete('planned_by_day')
@@ -115,6 +117,13 @@ function isForBottles(said: ReadonlySet<Concept>, bits: readonly Bit[], spans: r
   const isDone = [...DEEDS].some((deed) => said.has(deed)) || said.has('glass_of')
   return !isDone && spans.some(({ concept }) => concept === 'how_much' || concept === 'to_buy')
 }
+
+const isThoughtOf = ({ tokens }: TypedText): boolean =>
+  /^(?:would|could|might|will)$/.test(tokens[0]?.text ?? '') &&
+  tokens.some(
+    ({ text }, at) =>
+      /^(?:started|begun)$/.test(text) && /^(?:now|today|tonight|tomorrow|this|next)$/.test(tokens[at + 1]?.text ?? ''),
+  )
 
 const MOST_ALONE = 8
 

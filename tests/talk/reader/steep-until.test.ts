@@ -56,3 +56,15 @@ test.each([
 ])('“%s”: how long it steeps is no day on which it is ready', async (said, read) => {
   expect((await talker().say(said)).read).toBe(read)
 })
+
+test.each([
+  ['would a plum one started now be done by the end of january', '31 january'],
+  ['would a cherry one started today be ready by mid March', '15 march'],
+  ['could a lemon one begun this week be ready for early may', '10 may'],
+  ['9 oranges, a litre of 95%, ready at the end of march', '31 march'],
+  ['9 arance, un litro a 95%, pronto a fine marzo', '31 marzo'],
+])('“%s”: nothing is started by it, and the day is kept', async (said, day) => {
+  const told = await talker().say(said)
+  expect(told.recorded).toBe(0)
+  expect(told.read).toMatch(new RegExp(`^/plan .* ready-by:${day}$`))
+})
