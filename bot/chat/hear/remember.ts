@@ -43,8 +43,8 @@ function plannedBy(outcome: CallOutcome | HelpPage, before: CallRead | null, isS
 const WORKED_OUT = /^(?:plan|again|syrup)$/
 
 /** The last recipe that was worked out, until another is. */
-const workedBy = (call: CallRead, offered: readonly CallRead[], before: WorkedOut | null): WorkedOut | null =>
-  WORKED_OUT.test(call.command) ? { call, offered } : before
+const workedBy = (now: WorkedOut, before: WorkedOut | null): WorkedOut | null =>
+  WORKED_OUT.test(now.call.command) ? now : before
 
 const MOST_KEPT = 20
 
@@ -134,17 +134,18 @@ export function remember({ heard, reading }: Understood, dispatch: Dispatch, pla
   if ('reply' in outcome && outcome.call !== undefined && isPath(outcome.call.path)) {
     const call: CallRead = { command: outcome.call.path, options: { ...outcome.call.options } }
     const offered = offeredBy(outcome)
+    const drink = drinkIn(outcome) ?? (isStep(call) ? null : before.drink)
     const now = {
       call,
       offered,
-      worked: workedBy(call, offered, before.worked),
+      worked: workedBy({ call, offered, drink }, before.worked),
       question: null,
       later: [],
       doubt: doubtIn(outcome.reply),
       planned: plannedBy(outcome, before.planned, isStep(call)),
       trail: DRINKS.test(call.command) ? trailWith(before.trail, call) : before.trail,
       lists: listsWith(before.lists, call, offered),
-      drink: drinkIn(outcome) ?? (isStep(call) ? null : before.drink),
+      drink,
     }
     // What was taken back is no more to be taken back.
     if (call.command === 'jar undo') talk.keep(who, { ...now, step: null, answersSince }, nowMs)

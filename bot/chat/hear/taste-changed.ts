@@ -26,11 +26,12 @@ const isApart = (was: DrinkSaid, now: DrinkSaid): boolean =>
 /** Where a wish, `drier`, made another drink of what was worked out before: first of all how it was, and how it is now. */
 export function changeSaid(outcome: CallOutcome, call: CallRead, said: Remembered): CallOutcome {
   if (!outcome.ok || !('reply' in outcome)) return outcome
-  const [was, now] = [said.drink, drinkIn(outcome)]
-  if (was === null || now === null) return outcome
-  const before = [said.call, said.worked?.call ?? null].flatMap((each) => (each === null ? [] : [changedOf(each)]))
-  const isSame = before.some((each) => besidesTargets(each) === besidesTargets(call))
-  if (!isSame || !isApart(was, now)) return outcome
+  const now = drinkIn(outcome)
+  const before = [{ call: said.call, drink: said.drink }, said.worked].find(
+    (each) => each?.call != null && besidesTargets(changedOf(each.call)) === besidesTargets(call),
+  )
+  const was = before?.drink ?? null
+  if (was === null || now === null || !isApart(was, now)) return outcome
   const { reply } = outcome
   const headline = { group: 'headlines', key: 'drink_changed', values: { was, now } } as const
   return { ...outcome, reply: { ...reply, headline, under: [reply.headline, ...(reply.under ?? [])] } }

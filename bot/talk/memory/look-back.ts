@@ -53,7 +53,7 @@ export function lookedBack(sentence: Sentence, said: Remembered): TalkReading | 
   // What `it` costs is the jar that was spoken of.
   const rules = call?.options.jar === undefined ? [costed, ...LOOKED_BACK] : LOOKED_BACK
   for (const rule of rules) {
-    const reading = rule(sentence, worked.call, { ...said, offered: worked.offered })
+    const reading = rule(sentence, worked.call, { ...said, offered: worked.offered, drink: worked.drink })
     if (reading?.kind === 'call' && reading.does === 'record')
       return { ...reading, kind: 'question', about: { kind: 'told_or_asked' }, choices: [reading.call] }
     if (reading !== null) return reading

@@ -45,6 +45,7 @@ export interface ListOffered {
 export interface WorkedOut {
   readonly call: CallRead
   readonly offered: readonly CallRead[]
+  readonly drink: DrinkSaid | null
 }
 
 /** Whether to take it back, whether it was meant, or whether its number is a slip. */

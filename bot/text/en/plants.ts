@@ -138,8 +138,8 @@ function doseText(said: DoseSaid, format: Format): string {
     spirit === null ? format.dose.mass(massG, massG < 10 ? 2 : 0) : format.round.mass(massG),
   )
   const count = countText(said, format)
-  const about = `${usual} (${least?.replace(/\u00a0g$/, '')} to ${most?.replace(/\u00a0g$/, '')})`
-  if (count === null) return about
+  const about = `about ${usual} (${least?.replace(/\u00a0g$/, '')} to ${most?.replace(/\u00a0g$/, '')})`
+  if (count === null) return `use ${about}`
   return `${about}, ${dose.pieces?.ofZest === true ? `the peel of ${count}` : count},`
 }
 
@@ -153,7 +153,7 @@ export const botanicalSentences = {
           ? `a ${format.dose.each} of spirit`
           : `${asTyped(spirit.amount).replace(/^1\s(?=\p{L}{3})/u, 'a ')} of ${drinkWord(spirit)}`
       const days = spanText(timesDays.usualMin, timesDays.usualMax, format)
-      return `${capital(cookName(id, state))}: use about ${doseText(said, format)} in ${where}, for ${days}.`
+      return `${capital(cookName(id, state))}: ${doseText(said, format)} in ${where}, for ${days}.`
     },
     botanical_ripe: ({ month, plants, isNow }) => {
       const when = isNow ? `now, in ${monthsText([month])}` : `in ${monthsText([month])}`

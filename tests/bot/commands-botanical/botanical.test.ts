@@ -14,7 +14,7 @@ const allRefused = allRefusedNames.map(({ name }) => name)
 
 test('says the amount and the days first, and where each figure stands', async () => {
   expect(await printed('/botanical ginger')).toMatchInlineSnapshot(`
-    "Ginger: use about 150 g (50 to 400), 6 thumbs of ginger, in a litre of spirit,
+    "Ginger: about 150 g (50 to 400), 6 thumbs of ginger, in a litre of spirit,
     for 14 to 21 days.
 
       Spirit       40 to 96 %
@@ -154,7 +154,7 @@ test('says what is measured, what is habit, and what a product file asks for', a
 
 test('says where amounts, days and shares are from memory, and in which row of USDA they are to be read', async () => {
   const text = flat(await printed('/botanical apple'))
-  expect(text).toContain('use about 600 g (300 to 1 000), 3 apples, in a litre of spirit, for 14 to 30 days')
+  expect(text).toContain('about 600 g (300 to 1 000), 3 apples, in a litre of spirit, for 14 to 30 days')
   expect(text).toContain('Water 86 % (from memory, USDA, row 09003)')
   expect(text).toContain('those of a similar plant (from memory)')
   expect(text).not.toMatch(/Usual steep [^A-Z]*common practice/)

@@ -12,7 +12,7 @@ const after = async (...lines: readonly string[]) => {
 it('shows a jar in the measures that it was started in', async () => {
   const us = await after('/jar start lemon of:10 lemons spirit:3 cups 95% when:2026-11-01')
   expect(await us.textOf('/jar show lemon')).toMatch(/3 cups .*of 95% spirit/)
-  expect(await us.textOf('/jar strain lemon')).toMatch(/Now dissolve \d.* oz sugar in .* cups/)
+  expect(await us.textOf('/jar strain lemon')).toMatch(/Now dissolve \d.* cups \(\d+ oz\) sugar in .* cups/)
   const metric = await after('/jar start lemon of:10 lemons spirit:700 ml 95% when:2026-11-01')
   expect(await metric.textOf('/jar show lemon')).not.toMatch(/cups?\b/)
   expect(await metric.textOf('/jar strain lemon')).not.toMatch(/cups?\b|\boz\b/)
@@ -65,7 +65,7 @@ const shelf = () =>
 
 it('lists each jar in its own measures', async () => {
   const text = await (await shelf()).firstOf('/jar list')
-  expect(text).toMatch(/lemon +sweeten: .*oz sugar in [^\n]*cups/)
+  expect(text).toMatch(/lemon +sweeten: .* cups \(\d+ oz\) sugar in [^\n]*cups/)
   expect(text).toMatch(/quince +sweeten: .*oz sugar in [^\n]*imp (?:pint|fl)/)
   expect(text).toMatch(/basil +sweeten: \d+ g sugar in [\d.]+ m?l water/)
 })
@@ -115,5 +115,5 @@ it('keeps the measures of the jar where bottles are told in millilitres', async 
 })
 
 it('buys for a jar in its measures, and a bag as it is sold', async () => {
-  expect(await (await shelf()).firstOf('/shopping jars:lemon')).toMatch(/1 × 1 kg +sugar \(it takes \d+ oz\)/)
+  expect(await (await shelf()).firstOf('/shopping jars:lemon')).toMatch(/1 × 1 kg +sugar \(it takes .* cups, \d+ oz\)/)
 })

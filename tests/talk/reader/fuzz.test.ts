@@ -114,6 +114,6 @@ it('erases nothing, throws nothing away, shows nothing to others, and writes dow
         expect(text).toMatch(MEANS_IT[told.command ?? ''] ?? /$ never/)
       }
     }),
-    { numRuns: runs(250, 20_000), seed: SEED },
+    { numRuns: runs(500, 20_000), seed: SEED },
   )
 })
