@@ -1,6 +1,6 @@
 import type { CallRead, TalkReading } from '../frames/reading.ts'
 import type { Aim, Leaning } from '../hunch/hunch.ts'
-import { HARMFUL, lostNear, type Otherwise, otherwise } from './second-thought.ts'
+import { HARMFUL, lostNear, type Otherwise, otherwise, SURE } from './second-thought.ts'
 
 /** A reading that is less likely than this is asked about. Of 260 sentences nobody had seen it took half of the wrong ones. */
 const DOUBTED = 0.03
@@ -28,7 +28,7 @@ function aimOf(reading: TalkReading): Aim | null {
 }
 
 /** Told by words of their own, and in too few sentences that a hunch has seen. */
-const OF_ITS_OWN: ReadonlySet<Aim> = new Set(['cost', 'settings'])
+const OF_ITS_OWN: ReadonlySet<Aim> = new Set(['cost', 'settings', 'bottles'])
 
 const alike = (aim: Aim): readonly Aim[] => [aim, ...ALIKE.filter((each) => each.includes(aim)).flat()]
 
@@ -65,7 +65,7 @@ export function doubted(
   const other = otherwise(likeliest.aim, of)
   const call = callOf(reading)
   const otherCall = other === null ? null : callOf(other)
-  if (other !== null && otherCall === null) return other.kind === 'topic' ? other : reading
+  if (other !== null && otherCall === null) return other.kind === 'topic' && likeliest.share >= SURE ? other : reading
   // A deed that was told is not lost for a doubt.
   const isKept = reading.kind === 'question' || (reading.kind === 'call' && reading.does === 'record')
   if (otherCall === null) return isKept ? reading : lostNear(likeliest.aim)

@@ -117,7 +117,9 @@ export const isAsked = ({ typed, has }: Sentence): boolean =>
 export function mayBe(command: Path, sentence: Sentence): boolean {
   const { typed, spans, has } = sentence
   // `Ho guidato dopo l’assaggio` is over.
-  const isOver = typed.tokens.some(({ text }) => /^(?:ho|abbiamo|ha|hanno)$/.test(text))
+  const isOver = typed.tokens.some(
+    ({ text }, at) => /^(?:ho|abbiamo|ha|hanno)$/.test(text) && !/^bisogn/.test(typed.tokens[at + 1]?.text ?? ''),
+  )
   if (command !== 'jar later' || !(isAsked(sentence) || isOver) || has('remind')) return true
   const isAfterIt = (at: number): boolean =>
     typed.tokens[at]?.text === 'dopo' && (typed.tokens[at + 1]?.kind ?? 'sign') !== 'sign'

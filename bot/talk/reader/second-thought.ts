@@ -5,7 +5,7 @@ import type { Aim, Leaning } from '../hunch/hunch.ts'
 import { MAY_BURST } from './asked-of-handbook.ts'
 
 /** From here on a hunch is trusted: of those of unseen sentences that are as sure some 96 in 100 are right. */
-const SURE = 0.8
+export const SURE = 0.8
 
 /** A reading that is less likely than this is looked at again. */
 const DOUBTFUL = 0.05
@@ -40,6 +40,7 @@ export const HARMFUL: ReadonlySet<SymptomId> = new Set([
   'insects',
   'someone_ill',
   'spilled_or_burnt',
+  'lead_crystal',
 ])
 
 /**

@@ -52,7 +52,7 @@ export const unusualNotes = (unusual: readonly Unusual[], story: JarState): read
         return [{ group: 'notes', key: `jar_${each.key}`, values: { name: story.name } }]
       case 'added_spirit_after_straining':
         // What is still to be stirred in brings it to what was planned.
-        if (syrupToAdd(story) !== null) return []
+        if (story.sweetened === null && syrupToAdd(story) !== null) return []
         return [{ group: 'notes', key: `jar_${each.key}`, values: { isStronger: madeStronger(story, each.seq) } }]
       default:
         return [{ group: 'notes', key: `jar_${each.key}`, values: undefined }]

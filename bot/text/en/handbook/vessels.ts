@@ -63,7 +63,7 @@ export const vessels: HandbookPart<VesselsId> = {
       'steel lid on strong alcohol',
       'jam jar lid touching alcohol',
       'rust inside the lid',
-      'tin lid',
+      'are tin lids alright on jars',
     ],
     text: 'A lid with an unbroken white or clear coating is fine if it isn’t wet all the time. Bare or scratched metal turns fruit grey and rusts. Put baking paper under it.',
     source: 'habit of makers',
