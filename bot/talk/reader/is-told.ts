@@ -1,4 +1,4 @@
-import { textFrom } from '../../../core/quantity/read/tokens.ts'
+import { textFrom, wordsFrom } from '../../../core/quantity/read/tokens.ts'
 import type { Path } from '../../calls/signatures.ts'
 import type { Sentence } from '../bits/bit.ts'
 import { type Concept, DEEDS } from '../lexicon/lexicon.ts'
@@ -79,10 +79,16 @@ function isOnlyMeant({ typed, spans }: Sentence, within: (concept: Concept) => b
 
 const DOUBT = /^(?:maybe|perhaps|possibly|forse|magari)$/
 
+/** `If I had put`, `my sister put`: no batch of one's own. */
+const OF_NOBODY =
+  /^(?:(?:and|but|so|well|e|ma) )?(?:(?:if|se|suppose|supposing|imagine)|(?:my|mia|mio) \p{L}+ (?:(?:has|had|once|just|ha|aveva) )?(?:put|started|began|made|messo|fatto))(?!\p{L})/u
+
 /** `Sloes perhaps`, not `maybe 500 g`. */
-const isDoubted = ({ typed: { tokens } }: Sentence): boolean =>
-  tokens.some(
-    ({ text }, at) => DOUBT.test(text) && ![tokens[at - 1], tokens[at + 1]].some((by) => by?.kind === 'number'),
+const isDoubted = ({ typed }: Sentence): boolean =>
+  OF_NOBODY.test(wordsFrom(typed)) ||
+  typed.tokens.some(
+    ({ text }, at) =>
+      DOUBT.test(text) && ![typed.tokens[at - 1], typed.tokens[at + 1]].some((by) => by?.kind === 'number'),
   )
 
 /** `not`, `havent`, `non` directly before what was done. */

@@ -17,6 +17,9 @@ it.each([
   'should I put 200 g sugar on the strained lemon peels?',
   'I didn’t put sugar on the fruit of the lemon',
   'perhaps I put 500 g plums in a litre of vodka',
+  'if last sunday I had put 600 g plums in a litre of vodka',
+  'my sister put 600 g of plums in a litre of vodka last sunday',
+  'mia zia ha messo 600 g di prugne in un litro di vodka',
   'nothing to put in my litre of gin, damsons perhaps',
   'niente da mettere in un litro di grappa, forse le pere',
 ])('records nothing of what is asked or denied: %s', async (text) => {
