@@ -14,8 +14,8 @@ const allRefused = allRefusedNames.map(({ name }) => name)
 
 test('says the amount and the days first, and where each figure stands', async () => {
   expect(await printed('/botanical ginger')).toMatchInlineSnapshot(`
-    "Ginger: about 150 g (50 to 400), 6 thumbs of ginger, in a litre of spirit,
-    for 14 to 21 days.
+    "Ginger: about 150 g (50 to 400), 6 thumbs of ginger, in a litre of spirit, for
+    14 to 21 days.
 
       Spirit       40 to 96 %
       Latin name   Zingiber officinale
