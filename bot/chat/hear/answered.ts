@@ -35,7 +35,7 @@ const said = (key: 'talk_greeting' | 'talk_thanks' | 'talk_right' | 'talk_let_be
 
 async function questionHeard(reading: Extract<TalkReading, { kind: 'question' }>, dispatch: Dispatch): Promise<Heard> {
   const { about, call, choices } = reading
-  const lines = choices.map(written)
+  const lines = [...new Set(choices.map(written))]
   const read = written(call)
   const question = { code: 'question' } as const
   switch (about.kind) {

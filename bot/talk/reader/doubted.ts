@@ -39,6 +39,9 @@ const callOf = (reading: TalkReading): CallRead | null => {
     : null
 }
 
+const isSameCall = (one: CallRead, other: CallRead): boolean =>
+  one.command === other.command && JSON.stringify(one.options) === JSON.stringify(other.options)
+
 /**
  * A reading that no such sentence was ever after is asked about, beside the one that it is likelier after, or it is said that it was not
  * understood: a wrong answer is worse. What is said plainly, as `isPlain` tells, or was understood by what was said before stays, and so does every danger.
@@ -70,6 +73,7 @@ export function doubted(
   const isKept = reading.kind === 'question' || (reading.kind === 'call' && reading.does === 'record')
   if (otherCall === null) return isKept ? reading : lostNear(likeliest.aim)
   if (call === null) return other?.kind === 'call' ? other : reading
+  if (isSameCall(call, otherCall)) return reading
   const choices = [otherCall, call]
   return { kind: 'question', call: otherCall, about: { kind: 'which_reading' }, choices, leftOut: [] }
 }

@@ -61,6 +61,8 @@ const AROUND = /^(?:before (?:i|we|it)|prima di|when (?:i|we)|quando|after i|dop
 const GONE =
   /^(?:went|left|came|got|had|was|were|woke|started|set|closed|locked|turned|going|leaving|coming|setting|breakfast|lunch|dinner|supper|work|bed|church|andare|uscire|partire|venire|dormire|pranzo|cena|colazione|sono|siamo|ero|eravamo|tornat\p{L}*|arrivat\p{L}*)$/u
 
+const MEASURED = /^(?:measur|check|test|misur|controll)/
+
 /** Whether it is only meant to be done; what tells of the time of a deed that is told before it means nothing more. */
 function isOnlyMeant({ typed, spans }: Sentence, within: (concept: Concept) => boolean): boolean {
   if (!within('hypothesis')) return false
@@ -71,6 +73,8 @@ function isOnlyMeant({ typed, spans }: Sentence, within: (concept: Concept) => b
       const said = typed.tokens.slice(from, to).map(({ text }) => text)
       const behind = typed.tokens.slice(to, to + 2).map(({ text }) => text)
       if (deed === undefined || deed.to > from) return false
+      // `Strained it, didn’t measure the strength`.
+      if (behind.some((word) => MEASURED.test(word))) return true
       // `Before going to bed`.
       if (said[0] === 'going' && /^(?:before|after)$/.test(typed.tokens[from - 1]?.text ?? '')) return true
       return AROUND.test(said.join(' ')) && behind.some((word) => GONE.test(word))

@@ -36,6 +36,11 @@ describe('a reading that no such sentence was ever after', () => {
     })
   })
 
+  it('is not asked about beside itself', () => {
+    const same: Otherwise = { ...NOTHING, call: () => callTo('plan') }
+    expect(doubted(plan, leaning({ 'jar strain': 0.66, plan: 0.02 }), same, FREELY)).toBe(plan)
+  })
+
   it('gives way to an entry, and an entry to what follows on what was said', () => {
     expect(doubted(plan, leaning({ handbook: 0.8, plan: 0 }), { ...NOTHING, handbook: () => TOPIC }, FREELY)).toBe(
       TOPIC,
