@@ -29,7 +29,9 @@ function isBehind(tokens: readonly Token[], name: Bit, way: Way): boolean {
   // `In with the lemon`.
   return (
     INTO.test(word) ||
-    (/^(?:with|a|con)$/.test(word) && INTO.test(before)) ||
+    (/^(?:with|con)$/.test(word) && INTO.test(before)) ||
+    // `Put in a vanilla pod` names no jar.
+    (word === 'a' && before === 'dentro') ||
     FILLED.test(word) ||
     GETS.test(tokens[name.to]?.text ?? '')
   )

@@ -12,6 +12,8 @@ const DEEDS_TOLD: ByShelf = {
     ['peels are out. 940 ml, 87 on the alcoholmeter', '/jar strain lemon measured:940 ml strength:87%'],
     ['strained the lemon, 3 and a half cups, 86%', '/jar strain lemon measured:3.5 cups strength:86%'],
     ['strained it, 900 ml, didn’t measure the strength', '/jar strain lemon measured:900 ml'],
+    ['put in a vanilla pod', '/jar add lemon of:1 vanilla pod'],
+    ['dropped in a star anise', '/jar add lemon of:1 star anise'],
     ['strained it and got point nine of a litre', '/jar strain lemon measured:0.9 litre'],
     ['layered 100 g cherries into the lemon', '/jar add lemon of:100 g cherries as:layer'],
     ['topped up the lemon with 200 ml water', '/jar add lemon water:200 ml as:top-up'],
