@@ -87,8 +87,8 @@ export interface Format {
     /** The same where less would not do: what household measures round is rounded up. */
     atLeast(volumeMl: number): string
     mass(massG: number): string
-    /** The same of what sweetens; where cups are poured, in them first: `1 ¾ cups (12 oz)`. */
-    scooped(massG: number, of: Pick<Material, 'pouredGPerMl' | 'pouredPlusMinusShare'>): string
+    /** What sweetens, by the cup: `1 ¾ cups`; null where no cups are poured, or none tell it. */
+    cups(massG: number, of: Pick<Material, 'pouredGPerMl' | 'pouredPlusMinusShare'>): string | null
     /** Whole percent; with a decimal where it is known so well, as on a label: `37.5 %`. */
     strength(abvPercent: Measured): string
     /** To 5 g/L, which is what a kitchen’s scale and jug make of a sweetness, under 5 to 1; in a US kitchen `8 ½ oz/quart`. */

@@ -6,6 +6,9 @@ export interface Targets {
   readonly sugarGPerL: number
 }
 
+/** Less of a change nobody tastes. Common practice, no source. */
+export const NOTICED: Targets = { abvPercent: 0.75, sugarGPerL: 5 }
+
 /** The liquid of this strength and sweetness that holds this much ethanol: there is one, whatever was added to make it. */
 export function liquidHolding(ethanolWantedG: number, targets: Targets): Liquid {
   const litre = liquidFrom({ volumeMl: 1000, ...targets })

@@ -1,5 +1,5 @@
 import type { Botanical, PieceKind } from '../botanical/botanical.ts'
-import { MEASURES } from '../botanical/catalogue/piece-mass.ts'
+import { MEASURES, middle } from '../botanical/catalogue/piece-mass.ts'
 import type { MaterialId } from '../quantity/materials.ts'
 import type { BatchPlant } from '../recipe/batch.ts'
 import { botanicalOf } from '../recipe/plan/batch-wish.ts'
@@ -61,8 +61,6 @@ export const NOTHING_NEEDED: Needs = {
   isToStrain: false,
   isToFilter: false,
 }
-
-export const middle = ([least, most]: readonly [number, number]): number => (least + most) / 2
 
 /** Of one fruit, of which nobody says how large. */
 const SIZES: ReadonlySet<PieceKind> = new Set(['small', 'medium'])

@@ -5,29 +5,12 @@ import { expectNotRefused } from '../../core/botanical/refuse/refusal.ts'
 import { plainWords } from '../../core/spelling/normalise-name.ts'
 import { symptoms } from '../../core/trouble/symptoms.ts'
 import { testDesk } from '../bot/test-desk.ts'
-import { readDangers, readOffTopic, SENTENCE_FILES, sentencesOf } from './corpus.ts'
+import { OUR_FILES, readDangers, readOffTopic, SENTENCE_FILES, sentencesOf } from './corpus.ts'
 import { SHELVES } from './shelves.ts'
 
 const files = Object.fromEntries(SENTENCE_FILES.map((name) => [name, sentencesOf(name)]))
 const sentences = Object.values(files).flat()
-const ours = (
-  [
-    'own-1',
-    'own-2',
-    'own-3',
-    'own-4',
-    'own-5',
-    'own-6',
-    'own-7',
-    'own-8',
-    'held',
-    'held-2',
-    'held-3',
-    'held-4',
-    'held-5',
-    'held-6',
-  ] as const
-).flatMap((name) => files[name]!)
+const ours = OUR_FILES.flatMap((name) => files[name]!)
 const offTopic = readOffTopic()
 const dangers = readDangers()
 

@@ -4,6 +4,7 @@ import { lineOf } from '../../calls/write-line.ts'
 import type { CallRead, TalkReading } from '../../talk/frames/reading.ts'
 import { isChanged } from '../../talk/memory/earlier.ts'
 import { type Doubt, type ListOffered, type WorkedOut, whoAt } from '../../talk/memory/remembered.ts'
+import { tellsOfBottles } from '../../talk/memory/rule.ts'
 import { atDepth } from '../depth.ts'
 import type { Reply } from '../reply.ts'
 import type { CallOutcome, Dispatch } from '../run/call-outcome.ts'
@@ -112,9 +113,8 @@ function questionOf(
 }
 
 /** Records something of a jar, which `undo` takes back. */
-const isStep = ({ command, options }: CallRead): boolean =>
-  /^jar (?!list|show|tag|label|undo)/.test(command) ||
-  (command === 'bottles' && (options.given ?? options.opened) !== undefined)
+const isStep = (call: CallRead): boolean =>
+  /^jar (?!list|show|tag|label|undo)/.test(call.command) || tellsOfBottles(call)
 
 /** With the jar by its id: a jar that was begun has no name in its call. */
 const stepOf = (call: CallRead, { data }: Reply): CallRead => ({

@@ -1,4 +1,6 @@
+import { NOTICED } from '../../../core/recipe/targets.ts'
 import type { CallRead } from '../../talk/frames/reading.ts'
+import { changedBy } from '../../talk/memory/change-call.ts'
 import type { DrinkSaid, Remembered } from '../../talk/memory/remembered.ts'
 import { changedOf } from '../../talk/memory/rule.ts'
 import type { CallOutcome } from '../run/call-outcome.ts'
@@ -6,29 +8,20 @@ import { drinkIn } from './drink-in.ts'
 
 const TARGETS: ReadonlySet<string> = new Set(['to-strength', 'to-sweetness'])
 
-const besidesTargets = ({ command, options }: CallRead): string =>
-  JSON.stringify([
-    command,
-    ...Object.entries(options)
-      .filter(([option]) => !TARGETS.has(option))
-      .toSorted(),
-  ])
-
-/** Less of a change nobody tastes: g/L and % vol. */
-const LEAST_APART = { sugarGPerL: 5, abvPercent: 0.75 } as const
+/** The same recipe, as strong or as sweet as it may be. */
+const isOfSame = (one: CallRead, other: CallRead): boolean =>
+  one.command === other.command && changedBy(one, other).every((option) => TARGETS.has(option))
 
 const isApart = (was: DrinkSaid, now: DrinkSaid): boolean =>
-  Object.entries(LEAST_APART).some(([name, least]) => {
-    const of = name as keyof typeof LEAST_APART
-    return Math.abs(was[of] - now[of]) >= least
-  })
+  Math.abs(was.sugarGPerL - now.sugarGPerL) >= NOTICED.sugarGPerL ||
+  Math.abs(was.abvPercent - now.abvPercent) >= NOTICED.abvPercent
 
 /** Where a wish, `drier`, made another drink of what was worked out before: first of all how it was, and how it is now. */
 export function changeSaid(outcome: CallOutcome, call: CallRead, said: Remembered): CallOutcome {
   if (!outcome.ok || !('reply' in outcome)) return outcome
   const now = drinkIn(outcome)
   const before = [{ call: said.call, drink: said.drink }, said.worked].find(
-    (each) => each?.call != null && besidesTargets(changedOf(each.call)) === besidesTargets(call),
+    (each) => each?.call != null && isOfSame(changedOf(each.call), call),
   )
   const was = before?.drink ?? null
   if (was === null || now === null || !isApart(was, now)) return outcome

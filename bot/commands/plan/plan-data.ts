@@ -1,5 +1,6 @@
 import type { Botanical, PlantState } from '../../../core/botanical/botanical.ts'
 import { botanicalById } from '../../../core/botanical/catalogue/catalogue.ts'
+import { middle } from '../../../core/botanical/catalogue/piece-mass.ts'
 import { mayBeDried } from '../../../core/botanical/find/in-form.ts'
 import type { Measured } from '../../../core/quantity/measured/measured.ts'
 import type { Strength, SugarRead } from '../../../core/quantity/quantities.ts'
@@ -29,7 +30,7 @@ export interface PlanInput {
 const countOf = ({ botanical, count }: Plan['plants'][number], massG: Measured, said: FoundPlant): number | null => {
   const zest = botanical.zestGPerFruit
   if (count !== null || said.massG !== null || zest === null) return count
-  return Math.ceil(massG.value / ((zest.strips[0] + zest.strips[1]) / 2) - 1e-9)
+  return Math.ceil(massG.value / middle(zest.strips) - 1e-9)
 }
 
 /** Whether it may be fresh or dried, and nobody said. */

@@ -15,9 +15,13 @@ export function planOf(botanical: Botanical, kitchen: Kitchen = 'metric', spirit
   const { min, max } = botanical.spiritPercent
   const percent = SOLD_PERCENT.find((sold) => sold >= min && sold <= max) ?? Math.round(max)
   const usual = () => drinksIn(exampleIn(`1 l ${percent}%`, unitsIn(kitchen)), { blends: false })
+  // A vodka is as strong as it is sold, whatever would suit the plant.
+  const isNamed = spirit?.some(({ strength, drink }) => strength === null && drink !== null) === true
   return call('plan', {
     of: readPlants(typedName(botanical)),
     spirit: spirit ?? usual(),
-    ...(spirit?.some(({ strength }) => strength === null) && { strength: parseStrength(`${percent}%`) }),
+    ...(spirit?.some(({ strength }) => strength === null) && {
+      strength: parseStrength(`${isNamed ? SOLD_PERCENT[0] : percent}%`),
+    }),
   })
 }

@@ -92,19 +92,22 @@ export function derivedOfJars({
     LET_BE.test(wordsFrom(typed)) &&
     !says('asking') &&
     !AHEAD.some(says)
-  // `Put 50 ml of vodka in the ginger`: of a jar, whether there is one or not.
   // `Sliced a lime into it`.
   const isIntoIt =
     running.length > 0 &&
     says('added') &&
     /\binto (?:it|its jar)\b/.test(wordsFrom(typed)) &&
     !bits.some(({ kind }) => kind === 'spirit' || kind === 'strength')
-  const isIntoJar = running.length > 0 && (says('added') || says('topped_up')) && !says('started')
+  // `Put 50 ml of vodka in the ginger`: of a jar, whether there is one or not.
+  const isIntoNamed =
+    running.length > 0 &&
+    (says('added') || says('topped_up')) &&
+    !says('started') &&
+    placedNames({ typed, bits }, 'into').length > 0
   return [
     ...(isGiven ? (['given_time'] as const) : []),
     ...(says('syrup') && !isDeed && isMeasuredAnew(bits, named[0]?.jar) ? (['measured_anew'] as const) : []),
-    ...(isIntoIt ? (['into_jar'] as const) : []),
-    ...(isIntoJar && placedNames({ typed, bits }, 'into').length > 0 ? (['into_jar'] as const) : []),
+    ...(isIntoIt || isIntoNamed ? (['into_jar'] as const) : []),
     ...(isAhead ? (['deed_ahead'] as const) : []),
     ...(says('away') && running.length > 0 ? (['away_now'] as const) : []),
     ...(says('this_week') && isNo && !says('shook') ? (['not_this_week'] as const) : []),

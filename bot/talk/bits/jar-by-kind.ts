@@ -1,5 +1,5 @@
 import type { BotanicalKind } from '../../../core/botanical/botanical.ts'
-import { catalogue } from '../../../core/botanical/catalogue/catalogue.ts'
+import { botanicalById } from '../../../core/botanical/catalogue/catalogue.ts'
 import type { Token } from '../../../core/quantity/read/tokens.ts'
 import type { TalkJar } from './bit.ts'
 import { runningAmong } from './jars-of.ts'
@@ -28,15 +28,13 @@ const CALLED: Readonly<Record<string, BotanicalKind>> = {
 const A_JAR = /^(?:one|ones|jar|batch|lot|kilner|infusion|liqueur)$/
 const OF = /^(?:agli|alle|ai|di|con|degli|delle|dei)$/
 
-const kindOf = (id: string): BotanicalKind | undefined => catalogue.find((each) => each.id === id)?.kind
-
 /** `The citrus one`, `quello agli agrumi`: the only jar whose first plant is of such a kind; null where there are more, or none. */
 export function jarByKind(tokens: readonly Token[], at: number, jars: readonly TalkJar[]): TalkJar | null {
   const kind = CALLED[tokens[at]!.text]
   const isOfJar = A_JAR.test(tokens[at + 1]?.text ?? '') || OF.test(tokens[at - 1]?.text ?? '')
   if (kind === undefined || !isOfJar) return null
   const [only, another] = runningAmong(jars).filter(
-    ({ plants: [first] }) => first !== undefined && kindOf(first) === kind,
+    ({ plants: [first] }) => first !== undefined && botanicalById(first).kind === kind,
   )
   return only === undefined || another !== undefined ? null : only
 }

@@ -82,12 +82,12 @@ export function plantAt(around: Around, at: number): Bit | null {
     return bit('plant', at, behindName.next, 0, behindName.text, { ids: behindName.ids })
   // `Smells of pear drops`.
   const isSweet = /^drops?$/.test(wordAt(typed, from + 1))
-  // `A coffee filter` is what it runs through.
   // `La pesca di beneficenza` is a raffle.
   const isRaffle =
     wordAt(typed, from) === 'pesca' &&
     /^(?:di|del|della)$/.test(wordAt(typed, from + 1)) &&
     /^(?:beneficen\p{L}*|parrocchia|sagra)$/u.test(wordAt(typed, from + 2))
+  // `A coffee filter` is what it runs through.
   const isTool = FILTER.test(wordAt(typed, found?.next ?? from)) || isOfFilter(typed, from)
   if (found === null || isSweet || isRaffle || isTool || isColour(around, from)) return null
   if (behindName !== null) return bit('plant', at, behindName.next, 0, behindName.text, { ids: behindName.ids })

@@ -16,6 +16,12 @@ export const withOption = ({ command, options }: CallRead, option: string, text:
   options: { ...options, [option]: text },
 })
 
+/** The options in which two calls of one command differ. */
+export const changedBy = (one: CallRead, other: CallRead): readonly string[] =>
+  [...new Set([...Object.keys(one.options), ...Object.keys(other.options)])].filter(
+    (option) => one.options[option] !== other.options[option],
+  )
+
 const read = (text: string | undefined, value: (text: string) => number): number | null =>
   text === undefined ? null : unlessRefused(() => value(text))
 

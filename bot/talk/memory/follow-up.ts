@@ -14,7 +14,7 @@ import { lookedBack, OF_RECIPE } from './look-back.ts'
 import { ofOtherJar } from './other-jar.ts'
 import { otherPlants, readyBy, shopped, weighedAnew } from './plan-rules.ts'
 import type { Remembered } from './remembered.ts'
-import { changedOf, OF_JAR, type Rule, setTo } from './rule.ts'
+import { changedOf, OF_JAR, type Rule, setTo, tellsOfBottles } from './rule.ts'
 import { explained, inMeasures, inOtherMeasures, ofWhatWasSaid, otherGlass, targetAtLength } from './said-at-length.ts'
 import { sameOfOther } from './same-of-other.ts'
 import { shoppingFor } from './shopping-rules.ts'
@@ -74,10 +74,6 @@ const RULES: readonly Rule[] = [
 /** What was recorded is not changed by a word, but undone, or answered with what comes next. */
 const RECORDED = /^jar (?!list|tag|label)/
 
-/** `Opened one`, then `gave two to the choir`: each is told by itself. */
-const isOfBottles = ({ command, options }: CallRead): boolean =>
-  command === 'bottles' && (options.given ?? options.opened) !== undefined
-
 /** Settings, by the frames that hear of them. */
 const SET: ReadonlySet<string> = new Set(frames.flatMap(({ command, does }) => (does === 'set' ? [command] : [])))
 
@@ -123,7 +119,7 @@ export function followUp(sentence: Sentence, said: Remembered): TalkReading | nu
   // `Does 30 % freeze` is of no recipe of its own.
   const before = isOfStrengthAlone(call) ? lookedBack(sentence, said) : null
   if (before !== null) return before
-  const isRecorded = RECORDED.test(call.command) || SET.has(call.command) || isOfBottles(call)
+  const isRecorded = RECORDED.test(call.command) || SET.has(call.command) || tellsOfBottles(call)
   const isChangeable = !isRecorded || OF_JAR.test(call.command)
   for (const rule of isChangeable ? RULES : AFTER_STEP) {
     const reading = rule(sentence, call, said)

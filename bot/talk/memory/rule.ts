@@ -30,6 +30,10 @@ export const whichJar = (call: CallRead, choices: readonly CallRead[]): TalkRead
 /** Steps of a jar of which the amounts are changed by working out its syrup anew. */
 export const OF_JAR = /^jar (?:strain|sweeten|show|filter|taste)$/
 
+/** `Opened one`, `gave two to the choir`: bottles that went are written down. */
+export const tellsOfBottles = ({ command, options }: CallRead): boolean =>
+  command === 'bottles' && (options.given ?? options.opened) !== undefined
+
 /** The call that a change is of. */
 export const changedOf = (call: CallRead): CallRead =>
   OF_JAR.test(call.command) && call.options.jar !== undefined

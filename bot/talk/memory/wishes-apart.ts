@@ -1,7 +1,8 @@
 import { textFrom, wordAt } from '../../../core/quantity/read/tokens.ts'
 import type { Bit, Sentence } from '../bits/bit.ts'
-import type { CallRead, TalkReading } from '../frames/reading.ts'
+import type { TalkReading } from '../frames/reading.ts'
 import { DEEDS } from '../lexicon/lexicon.ts'
+import { changedBy } from './change-call.ts'
 import { followUp } from './follow-up.ts'
 import type { Remembered } from './remembered.ts'
 import { callReading, digitsOf, numbersOf, WORKED_OUT } from './rule.ts'
@@ -22,11 +23,6 @@ function clausesOf({ typed, bits }: Sentence): readonly string[] {
     return from < to ? [textFrom(typed, from, to)] : []
   })
 }
-
-const changedBy = (one: CallRead, other: CallRead): readonly string[] =>
-  [...new Set([...Object.keys(one.options), ...Object.keys(other.options)])].filter(
-    (option) => one.options[option] !== other.options[option],
-  )
 
 /** Before a number that does not hold: `28 percent not 30`. */
 const NOT = /^(?:not|non|than|che)$/

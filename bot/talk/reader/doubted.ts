@@ -1,5 +1,6 @@
 import type { CallRead, TalkReading } from '../frames/reading.ts'
 import type { Aim, Leaning } from '../hunch/hunch.ts'
+import { changedBy } from '../memory/change-call.ts'
 import { HARMFUL, lostNear, type Otherwise, otherwise, SURE } from './second-thought.ts'
 
 /** A reading that is less likely than this is asked about. Of 260 sentences nobody had seen it took half of the wrong ones. */
@@ -40,7 +41,7 @@ const callOf = (reading: TalkReading): CallRead | null => {
 }
 
 const isSameCall = (one: CallRead, other: CallRead): boolean =>
-  one.command === other.command && JSON.stringify(one.options) === JSON.stringify(other.options)
+  one.command === other.command && changedBy(one, other).length === 0
 
 /**
  * A reading that no such sentence was ever after is asked about, beside the one that it is likelier after, or it is said that it was not

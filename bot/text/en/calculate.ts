@@ -9,7 +9,7 @@ import type { Feature, Part, Written } from '../language.ts'
 import type { CalculateMessages, MadeDrink, SyrupSaid } from '../messages/calculate.ts'
 import { articleOf, capital, countWord, listed, plural } from './phrases.ts'
 import { plannedFillText } from './planned-bottles.ts'
-import { fillerName, sweetenerName, sweetenerText } from './sweeteners.ts'
+import { fillerName, sweetenerName, sweetenerShort, sweetenerText } from './sweeteners.ts'
 import { asTyped, bottlesFilled, bottlesText, fromFreezer, inFreezer, wishedStrength } from './words.ts'
 
 /** As far as it is known, and no finer than a cook rounds. */
@@ -164,7 +164,7 @@ const cells = {
   style_short: (values, format) => {
     const added = [
       ...(values.infusionMl === null ? [] : [`${format.round.volume(values.infusionMl.value)} of it`]),
-      ...some(values.sugarG, sweetenerText(values.sugarG.value, values.sweetener, format).replace(/ \(.*?\)/, '')),
+      ...some(values.sugarG, sweetenerShort(values.sugarG.value, values.sweetener, format)),
       ...some(values.waterMl, `${format.round.volume(values.waterMl.value)} ${fillerName(values.filler)}`),
     ]
     const what = added.length === 0 ? 'nothing to add' : added.join(', ')

@@ -1,14 +1,9 @@
 import { shopSweetnessGPerL } from '../../../core/quantity/read/sweetness-at.ts'
+import { NOTICED, type Targets } from '../../../core/recipe/targets.ts'
 import type { Format } from '../format.ts'
 
-interface Drink {
-  readonly abvPercent: number
-  readonly sugarGPerL: number
-}
-
-/** Below it no sugar is told of, and below that no change: g/L and % vol. */
-const SOME_SUGAR = 5
-const LEAST_PERCENT = 0.75
+/** Below it no sugar is told of, g/L. */
+const SOME_SUGAR = NOTICED.sugarGPerL
 
 const { least, most } = shopSweetnessGPerL
 
@@ -29,7 +24,7 @@ function insteadOf(now: string, was: string): string {
 }
 
 function sweetnessChanged(was: number, now: number, format: Format): string | null {
-  if (Math.abs(was - now) < SOME_SUGAR) return null
+  if (Math.abs(was - now) < NOTICED.sugarGPerL) return null
   const word = now > was ? 'Sweeter' : 'Drier'
   const { sweetness } = format.round
   if (now < SOME_SUGAR) return `${word}: no sugar instead of ${sweetness(was)}.`
@@ -39,13 +34,13 @@ function sweetnessChanged(was: number, now: number, format: Format): string | nu
 }
 
 function strengthChanged(was: number, now: number, format: Format): string | null {
-  if (Math.abs(was - now) < LEAST_PERCENT) return null
+  if (Math.abs(was - now) < NOTICED.abvPercent) return null
   const text = (abvPercent: number): string => format.round.strength({ value: abvPercent, plusMinus: 0.5 })
   return `${now > was ? 'Stronger' : 'Weaker'}: ${insteadOf(text(now), text(was))}.`
 }
 
 /** `Drier: 120 g/L instead of 190, much drier than a shop liqueur.` */
-export const drinkChanged = (was: Drink, now: Drink, format: Format): string =>
+export const drinkChanged = (was: Targets, now: Targets, format: Format): string =>
   [sweetnessChanged(was.sugarGPerL, now.sugarGPerL, format), strengthChanged(was.abvPercent, now.abvPercent, format)]
     .filter((text) => text !== null)
     .join(' ')

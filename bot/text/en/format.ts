@@ -245,7 +245,10 @@ const inUnits = (habits: MixedKitchen): Format => {
         return told === null ? cookText(measuredOut(volumeMl), VOLUME) : household(told)
       },
       mass: (massG) => alone(massIn(masses, kitchenRounded(massG), cookText(kitchenRounded(massG), MASS))),
-      scooped: (massG, of) => besideMetric(isByQuart ? householdPoured(massG, of) : null, own.round.mass(massG)),
+      cups: (massG, of) => {
+        const told = isByQuart ? householdPoured(massG, of) : null
+        return told === null ? null : household(told)
+      },
       strength: (abv) =>
         isInProof
           ? proof(abv.plusMinus < ONE_PROOF_PERCENT ? abv.value : Math.round(abv.value))

@@ -7,7 +7,7 @@ import type { Feature, Written } from '../language.ts'
 import type { ShopFor, ShopItem, ShoppingMessages } from '../messages/shopping.ts'
 import { cookName, peeledText, piecesText } from './cook-names.ts'
 import { capital, counted, either, listed, plural } from './phrases.ts'
-import { sweetenerName, sweetenerText } from './sweeteners.ts'
+import { scoopedText, sweetenerName, sweetenerText } from './sweeteners.ts'
 import { drinkWord, jarText, packText, pouredMlOf, unknownName, vesselText } from './words.ts'
 
 /** Help for `/shopping`. */
@@ -51,7 +51,7 @@ const strengthOf = ({ abvPercent, drink }: SpiritToBuy, format: Format): string 
 
 /** Within brackets of its own: `14 oz`, `2 cups, 14 oz`. */
 const takenText = (massG: number, material: MaterialId, format: Format): string =>
-  format.round.scooped(massG, materialOf(material)).replace(/ \((.*)\)$/, ', $1')
+  [format.round.cups(massG, materialOf(material)), format.round.mass(massG)].filter((text) => text !== null).join(', ')
 
 /** What is at hand is said by the amount that is bought, what is poured and weighed by what it takes. */
 function itemParts(item: ShopItem, format: Format): readonly [amount: string, name: string] {
@@ -79,10 +79,7 @@ function itemParts(item: ShopItem, format: Format): readonly [amount: string, na
         ]
       }
       const volumeMl = pouredMlOf({ material, massG: { value: buyG, plusMinus: 0 } })
-      return [
-        volumeMl === null ? format.round.scooped(buyG, materialOf(material)) : format.round.volume(volumeMl.value),
-        name,
-      ]
+      return [volumeMl === null ? scoopedText(buyG, material, format) : format.round.volume(volumeMl.value), name]
     }
     case 'bottles':
     case 'jars': {

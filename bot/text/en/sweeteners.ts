@@ -39,9 +39,19 @@ const NAMES: { readonly [Id in MaterialId]: string } = {
 /** `honey`, as it stands after an amount or alone. */
 export const sweetenerName = (material: MaterialId): string => NAMES[material]
 
-/** So much of it, g: `540 g sugar`; where cups are poured `2 ¾ cups (1 lb 3 oz) sugar`. */
+/** So much of it, g: `540 g`; where cups are poured in them first, `2 ¾ cups (1 lb 3 oz)`. */
+export function scoopedText(massG: number, material: MaterialId, format: Format): string {
+  const cups = format.round.cups(massG, materialOf(material))
+  return cups === null ? format.round.mass(massG) : `${cups} (${format.round.mass(massG)})`
+}
+
+/** `540 g sugar`, `2 ¾ cups (1 lb 3 oz) sugar`. */
 export const sweetenerText = (massG: number, material: MaterialId, format: Format): string =>
-  `${format.round.scooped(massG, materialOf(material))} ${sweetenerName(material)}`
+  `${scoopedText(massG, material, format)} ${sweetenerName(material)}`
+
+/** The same where there is room for one amount: `540 g sugar`, `2 ¾ cups sugar`. */
+export const sweetenerShort = (massG: number, material: MaterialId, format: Format): string =>
+  `${format.round.cups(massG, materialOf(material)) ?? format.round.mass(massG)} ${sweetenerName(material)}`
 
 /** What stands for the water, or water. */
 export const fillerName = (filler: MaterialId | null): string => (filler === null ? 'water' : NAMES[filler])

@@ -23,7 +23,7 @@ import type {
 } from '../messages/ingredients.ts'
 import { piecesText, plantName } from './cook-names.ts'
 import { counted, countWord, dayText, listed, MONTHS, plural } from './phrases.ts'
-import { sweetenerName } from './sweeteners.ts'
+import { scoopedText, sweetenerName } from './sweeteners.ts'
 
 const FREEZES: Readonly<Record<FreezerState, string>> = {
   pours: 'pours',
@@ -166,7 +166,7 @@ export const pouredMlOf = ({ material, massG }: Sweetening): Measured | null =>
 const amountText = (sweetening: Sweetening, format: Format): string => {
   const volumeMl = pouredMlOf(sweetening)
   return volumeMl === null
-    ? format.round.scooped(sweetening.massG.value, materialOf(sweetening.material))
+    ? scoopedText(sweetening.massG.value, sweetening.material, format)
     : format.round.volume(volumeMl.value)
 }
 

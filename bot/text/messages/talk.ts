@@ -1,20 +1,15 @@
 import type { JarEntry } from '../../../core/jar/entry/entry.ts'
+import type { Targets } from '../../../core/recipe/targets.ts'
 import type { SymptomId } from '../../../core/trouble/symptoms.ts'
 import type { Path } from '../../calls/signatures.ts'
 import type { HandbookId } from './handbook.ts'
 import type { Plain } from './plain.ts'
 
-/** % vol and g/L. */
-interface DrinkChanged {
-  readonly abvPercent: number
-  readonly sugarGPerL: number
-}
-
 export interface TalkMessages {
   headlines: Plain<'talk_greeting' | 'talk_thanks' | 'talk_right' | 'talk_let_be'> & {
     handbook_entry: { readonly entry: HandbookId }
     /** A drink that was worked out anew with another strength or sweetness. */
-    drink_changed: { readonly was: DrinkChanged; readonly now: DrinkChanged }
+    drink_changed: { readonly was: Targets; readonly now: Targets }
   }
   sure: {
     handbook_source: { readonly entry: HandbookId }

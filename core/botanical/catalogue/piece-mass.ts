@@ -25,6 +25,9 @@ const FILED_UNDER: Readonly<Record<Piece, readonly PieceKind[]>> = {
   pinch: ['pinch'],
 }
 
+/** Of what is known as a range. */
+export const middle = ([least, most]: readonly [number, number]): number => (least + most) / 2
+
 /** No piece of a plant: nothing is counted in them unless it is said. */
 export const MEASURES: ReadonlySet<PieceKind> = new Set(['teaspoon', 'pinch', 'cup'])
 

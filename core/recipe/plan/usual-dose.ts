@@ -1,5 +1,5 @@
 import type { Botanical, PieceKind } from '../../botanical/botanical.ts'
-import { MEASURES } from '../../botanical/catalogue/piece-mass.ts'
+import { middle, pieceMass } from '../../botanical/catalogue/piece-mass.ts'
 
 export interface UsualDose {
   /** g */
@@ -8,15 +8,6 @@ export interface UsualDose {
   readonly mostG: number
   /** How many pieces the usual amount is, not rounded; null of what is only weighed. */
   readonly pieces: { readonly count: number; readonly piece: PieceKind; readonly ofZest: boolean } | null
-}
-
-const middle = ([least, most]: readonly [number, number]): number => (least + most) / 2
-
-/** What one of it weighs, of its peel where that is what goes in. */
-function onePiece({ zestGPerFruit, pieces }: Botanical): readonly [piece: PieceKind, massG: number] | null {
-  if (zestGPerFruit !== null) return ['each', middle(zestGPerFruit.strips)]
-  const counted = pieces.find(({ piece }) => !MEASURES.has(piece))
-  return counted === undefined ? null : [counted.piece, middle([counted.minG, counted.maxG])]
 }
 
 /**
@@ -28,8 +19,10 @@ function onePiece({ zestGPerFruit, pieces }: Botanical): readonly [piece: PieceK
 export function usualDose(botanical: Botanical, spiritMl: number): UsualDose {
   const { minGPerL, typicalGPerL, maxGPerL } = botanical.dose
   const [leastG, usualG, mostG] = [minGPerL, typicalGPerL, maxGPerL].map((gPerL) => (gPerL * spiritMl) / 1000)
-  const one = onePiece(botanical)
+  const one = pieceMass(botanical, null)
   const pieces =
-    one === null ? null : { count: usualG! / one[1], piece: one[0], ofZest: botanical.zestGPerFruit !== null }
+    one === null
+      ? null
+      : { count: usualG! / middle([one.minG, one.maxG]), piece: one.piece ?? 'each', ofZest: one.piece === null }
   return { leastG: leastG!, usualG: usualG!, mostG: mostG!, pieces }
 }

@@ -1,5 +1,6 @@
 import { expect, test } from 'vitest'
 import { en } from '../../../bot/text/en/index.ts'
+import { scoopedText } from '../../../bot/text/en/sweeteners.ts'
 import { materialOf } from '../../../core/quantity/materials.ts'
 
 const us = en.format('us')
@@ -100,9 +101,9 @@ test.each([
   ['brown_sugar', 450, '2 cups (1 lb)'],
   ['honey', 339, '1 cup (12 oz)'],
 ] as const)('of %s %d g is %s', (material, massG, text) => {
-  expect(plain(us.round.scooped(massG, materialOf(material)))).toBe(text)
-  expect(en.format('metric').round.scooped(massG, materialOf(material))).toBe(en.format('metric').round.mass(massG))
-  expect(en.format({ volume: 'us', mass: 'metric' }).round.scooped(massG, materialOf(material))).not.toMatch(/cup/)
+  expect(plain(scoopedText(massG, material, us))).toBe(text)
+  expect(scoopedText(massG, material, en.format('metric'))).toBe(en.format('metric').round.mass(massG))
+  expect(scoopedText(massG, material, en.format({ volume: 'us', mass: 'metric' }))).not.toMatch(/cup/)
 })
 
 // A cup of what is dry is filled to 10 %, one of what is a syrup to 3 % (common practice, no source).
@@ -111,7 +112,7 @@ test.each(['white_sugar', 'brown_sugar', 'honey'] as const)(
   (id) => {
     const { pouredGPerMl, pouredPlusMinusShare } = materialOf(id)
     for (let massG = 65; massG < 4000; massG *= 1.013) {
-      const text = plain(us.round.scooped(massG, materialOf(id)))
+      const text = plain(scoopedText(massG, id, us))
       const off = Math.abs((inMetric(text) * pouredGPerMl) / massG - 1)
       expect(off, text).toBeLessThan(massG < 160 ? 0.12 : Math.max(0.07, pouredPlusMinusShare))
       if (massG > 700) expect(text, text).not.toMatch(/1 tbsp|3 tbsp|½ tbsp/)
