@@ -18,7 +18,9 @@ export function leftOutOf(sentence: Sentence, used: readonly Bit[], cues: readon
     const deeds = around.filter(
       ({ concept, from, to }) => OTHER_DEEDS.has(concept) && !around.some((other) => other.to - other.from > to - from),
     )
-    return cues.length > 0 && deeds.length > 0 && !deeds.some(({ concept }) => cues.includes(concept))
+    // `Put in` is said of a jar that is moved as well as of what is added.
+    const isDone = around.some(({ concept }) => DEEDS.has(concept) && cues.includes(concept))
+    return cues.length > 0 && deeds.length > 0 && !isDone
   }
   const unusedBit = (at: number): Bit | undefined => bits.find(({ from, to }) => from <= at && at < to)
   return typed.tokens.flatMap(({ kind, text, from, to }, at) => {

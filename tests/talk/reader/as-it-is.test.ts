@@ -3,8 +3,8 @@ import { jarDesk } from '../../bot/commands-jar/desk.ts'
 import { testDesk } from '../../bot/test-desk.ts'
 import { talker } from './told.ts'
 
-const leftOutOf = async (text: string): Promise<readonly string[]> => {
-  const { outcome } = await talker().hear(text)
+const leftOutOf = async (text: string, one = talker()): Promise<readonly string[]> => {
+  const { outcome } = await one.hear(text)
   const notes = outcome.ok && 'reply' in outcome ? outcome.reply.notes : []
   return notes.flatMap((note) => (note.key === 'left_out' ? (note.values as { words: readonly string[] }).words : []))
 }
@@ -23,6 +23,12 @@ describe('words that only tell how things came to be as they are', () => {
     expect(await leftOutOf('how long does an open bottle of limoncello last')).toEqual(['open'])
     expect((await leftOutOf('10 organic lemons in a litre of 95%')).join()).toBe('organic')
   })
+})
+
+it('names no word of the deed that is done', async () => {
+  const one = talker()
+  await one.say('/jar start sloes of:500 g sloes spirit:70 cl gin 40%')
+  expect(await leftOutOf('put in a vanilla pod', one)).toEqual([])
 })
 
 describe('a line that mends a plan says how much in the words it was told in', () => {
