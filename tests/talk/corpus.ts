@@ -35,6 +35,8 @@ import { SHELVES, type Shelf } from './shelves.ts'
  * - `held-6`, as forty people in all moods who are new to the bot, in the shares of `own-7`: the first forty sentences of
  *   `own-1` and no other, a meaning of each form of the `own` sets, the exact lines that their follow-ups come after, and
  *   core's words for symptoms. Every second of them, and one that was wrongly recorded, is `own-8`, for development; the others are held.
+ * - `own-9`, again as forty people in all moods who are new to the bot and think of their kitchen, in the shares of `own-7`:
+ *   as `own-6`, by somebody who had not seen the reader. For development.
  *
  * Held means: whoever works on the reader looks at the totals only and at no single sentence, or they measure nothing.
  *
@@ -173,7 +175,7 @@ export type OffTopic = z.output<typeof offTopic>
 export type Danger = z.output<typeof danger>
 
 export const SENTENCE_FILES = [
-  ...['open', 'open-2', 'own-1', 'own-2', 'own-3', 'own-4', 'own-5', 'own-6', 'own-7', 'own-8', 'held'],
+  ...['open', 'open-2', 'own-1', 'own-2', 'own-3', 'own-4', 'own-5', 'own-6', 'own-7', 'own-8', 'own-9', 'held'],
   ...['held-2', 'held-3', 'held-4', 'held-5', 'held-6'],
 ] as const
 
