@@ -53,6 +53,7 @@ describe('the sentences', () => {
     expect(files['held-4']!.length).toBe(240)
     expect(files['held-5']!.length).toBe(200)
     expect(files['held-6']!.length).toBe(109)
+    expect(files['held-7']!.length).toBe(200)
     const italian = ours.filter(({ lang }) => lang === 'it').length / ours.length
     expect(italian).toBeGreaterThan(0.17)
     expect(offTopic.length).toBeGreaterThanOrEqual(100)

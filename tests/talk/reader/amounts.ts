@@ -6,7 +6,7 @@ import { parseSweetness } from '../../../core/quantity/read/parse-sweetness.ts'
 import { drinksIn } from '../../../core/recipe/drinks-in.ts'
 import { readPlants } from '../../../core/recipe/plan/find-plants.ts'
 import { parsePlants } from '../../../core/recipe/plan/parse-plants.ts'
-import type { Meaning } from '../corpus.ts'
+import type { Meaning } from '../meaning.ts'
 
 export type Options = Readonly<Record<string, string>>
 

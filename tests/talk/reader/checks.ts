@@ -1,4 +1,4 @@
-import type { Meaning } from '../corpus.ts'
+import type { Meaning } from '../meaning.ts'
 import {
   abvOf,
   bottlesHold,
