@@ -7,7 +7,7 @@ import { plainWords } from './plain-words.ts'
 import { respelt } from './respell.ts'
 import { trapWords } from './trap-words.ts'
 import { type WhoKind, whoWords } from './who-words.ts'
-import { type WordPattern, wordPattern } from './word-pattern.ts'
+import { type Matches, wordPatterns } from './word-pattern.ts'
 
 /** Where in a text something stands, in words: `from` the first, `to` the one after the last. */
 export interface WordSpan {
@@ -35,26 +35,24 @@ export interface SaidOfHarm {
   between(from: number, to: number): string
 }
 
-const compiled = (words: Readonly<Record<string, readonly string[]>>): ReadonlyMap<string, WordPattern> =>
-  new Map(Object.entries(words).map(([name, pieces]) => [name, wordPattern(pieces)]))
-
-const CLASSES = compiled({ ...harmWords, ...deedWords, ...aloneWords })
-const WHO = compiled(whoWords)
-const TRAPS = wordPattern([...trapWords, ...livedWith])
+const CLASSES = wordPatterns<WordClass>({ ...harmWords, ...deedWords, ...aloneWords })
+const WHO = wordPatterns<WhoKind>(whoWords)
+const KINDS = Object.keys(whoWords) as readonly WhoKind[]
+const TRAPS = wordPatterns({ traps: [...trapWords, ...livedWith] })
 
 /** A text in which `xx` stands for every word that means nothing here. */
 function withoutTraps(text: string): string {
   let [rest, done] = ['', 0]
-  for (const [from, to] of TRAPS.matches(text)) {
+  for (const [from, to] of TRAPS.in(text)('traps')) {
     rest += text.slice(done, from) + text.slice(from, to).replace(/\S+/g, 'xx')
     done = to
   }
   return rest + text.slice(done)
 }
 
-/** All matches of a pattern, in words. */
-const matched = (text: string, wordAt: Uint16Array, pattern: WordPattern): readonly WordSpan[] =>
-  pattern.matches(text).map(([from, to]) => ({ from: wordAt[from + 1]!, to: wordAt[to - 1]! + 1 }))
+/** Matches in words. */
+const inWords = (matches: Matches, wordAt: Uint16Array): readonly WordSpan[] =>
+  matches.map(([from, to]) => ({ from: wordAt[from + 1]!, to: wordAt[to - 1]! + 1 }))
 
 /** The number of the word that each character of a text belongs to. */
 function wordsAt(text: string): Uint16Array {
@@ -71,23 +69,24 @@ export function saidIn(typed: string): SaidOfHarm {
   const text = withoutTraps(` ${respelt(plainWords(typed)).join(' ')} `)
   const words = text.trim().split(' ')
   const wordAt = wordsAt(text)
-  const known = new Map<string, readonly WordSpan[]>()
-  const spansOf = (name: string, pattern: WordPattern): readonly WordSpan[] => {
-    const spans = known.get(name) ?? matched(text, wordAt, pattern)
-    known.set(name, spans)
-    return spans
+  const matchesOf = CLASSES.in(text)
+  const known = new Map<WordClass, readonly WordSpan[]>()
+  const spans = (name: WordClass) => {
+    const before = known.get(name)
+    if (before !== undefined) return before
+    const found = inWords(matchesOf(name), wordAt)
+    known.set(name, found)
+    return found
   }
-  const spans = (name: WordClass) => spansOf(name, CLASSES.get(name)!)
   return {
     text,
     spans,
-    mentions: lazily((): readonly Mention[] =>
-      [...WHO]
-        .flatMap(([kind, pattern]) =>
-          spansOf(`who ${kind}`, pattern).map((span) => ({ ...span, kind: kind as WhoKind })),
-        )
-        .sort((one, other) => one.from - other.from || other.to - one.to),
-    ),
+    mentions: lazily((): readonly Mention[] => {
+      const whoMatches = WHO.in(text)
+      return KINDS.flatMap((kind) => inWords(whoMatches(kind), wordAt).map((span) => ({ ...span, kind }))).sort(
+        (one, other) => one.from - other.from || other.to - one.to,
+      )
+    }),
     near: (name, { from, to }, before, after) =>
       spans(name).some((each) => each.from < to + after && each.to > from - before),
     between: (from, to) => words.slice(Math.max(0, from), to).join(' '),

@@ -86,50 +86,93 @@ function beginningsOf(text: string, from = 0): readonly string[] {
   return end > from && goesOn(OPTIONAL, text, end) ? [...first, ...beginningsOf(text, OPTIONAL.lastIndex)] : first
 }
 
-/** Words that are looked for in a text with one space between and around its words. */
-export interface WordPattern {
-  /** From each match on to the next: the index of the space before it, and of the space after it. */
-  matches(text: string): readonly (readonly [from: number, to: number])[]
+/** The ways in which one of the patterns may be met where a text goes on with some two characters, in their order. */
+interface Fitting<Name> {
+  readonly name: Name
+  readonly beginnings: readonly Beginning[]
+}
+
+/** A place of a text at which a pattern may be met: the index of the space before the word, and how. */
+interface Place {
+  readonly at: number
+  readonly beginnings: readonly Beginning[]
+}
+
+/** From each match on to the next: the index of the space before it, and of the space after it. */
+export type Matches = readonly (readonly [from: number, to: number])[]
+
+const NONE: Matches = []
+
+/** Where a match of the first that fits ends; -1 where none does. */
+function endOf(text: string, { at, beginnings }: Place): number {
+  for (const { begins, alternative } of beginnings) {
+    if (!text.startsWith(begins, at + 1)) continue
+    alternative.compiled ??= new RegExp(` (?:${alternative.expression})(?= )`, 'y')
+    if (goesOn(alternative.compiled, text, at)) return alternative.compiled.lastIndex
+  }
+  return -1
+}
+
+function matchesAt(text: string, places: readonly Place[]): Matches {
+  const found: (readonly [number, number])[] = []
+  let from = 0
+  for (const place of places) {
+    const end = place.at < from ? -1 : endOf(text, place)
+    if (end === -1) continue
+    found.push([place.at, end])
+    from = end
+  }
+  return found
+}
+
+const beginningsIn = (pieces: readonly string[]): readonly Beginning[] =>
+  pieces.flatMap(alternativesOf).flatMap((expression) => {
+    const alternative: Alternative = { expression, compiled: null }
+    return beginningsOf(expression).map((begins) => ({ begins, alternative }))
+  })
+
+/** Many patterns that are looked for in the same texts, which have one space between and around their words. */
+export interface WordPatterns<Name> {
+  in(text: string): (name: Name) => Matches
 }
 
 /**
- * Finds what ` (?:one|other|…)(?= )` finds with the flag `g`, the alternatives being tried in their order. Only those are
- * compiled that a text begins as: one short line needs few of thousands.
+ * Each finds what ` (?:one|other|…)(?= )` finds with the flag `g`, the alternatives being tried in their order. Only those are
+ * compiled that a text begins as: one short line needs few of thousands, and most of the patterns not at all.
  */
-export function wordPattern(pieces: readonly string[]): WordPattern {
-  const all = lazily((): readonly Beginning[] =>
-    pieces.flatMap(alternativesOf).flatMap((expression) => {
-      const alternative: Alternative = { expression, compiled: null }
-      return beginningsOf(expression).map((begins) => ({ begins, alternative }))
-    }),
+export function wordPatterns<Name extends string>(
+  pieces: Readonly<Record<Name, readonly string[]>>,
+): WordPatterns<Name> {
+  const all = lazily((): readonly Fitting<Name>[] =>
+    (Object.keys(pieces) as Name[]).map((name) => ({ name, beginnings: beginningsIn(pieces[name]) })),
   )
-  const byLetters = new Map<string, readonly Beginning[]>()
-  const beginningWith = (letters: string): readonly Beginning[] => {
+  const byLetters = new Map<string, readonly Fitting<Name>[]>()
+  const fittingOf = (letters: string): readonly Fitting<Name>[] => {
     const known = byLetters.get(letters)
     if (known !== undefined) return known
-    const among = letters.length === 1 ? all() : beginningWith(letters[0]!)
-    const fitting = among.filter(({ begins }) => letters.startsWith(begins) || begins.startsWith(letters))
+    const among = letters.length === 1 ? all() : fittingOf(letters[0]!)
+    const fitting = among.flatMap(({ name, beginnings }) => {
+      const left = beginnings.filter(({ begins }) => letters.startsWith(begins) || begins.startsWith(letters))
+      return left.length === 0 ? [] : [{ name, beginnings: left }]
+    })
     byLetters.set(letters, fitting)
     return fitting
   }
-  /** Where a match of the first that fits ends; -1 where none does. */
-  const endOf = (text: string, at: number): number => {
-    for (const { begins, alternative } of beginningWith(text.slice(at + 1, at + 3))) {
-      if (!text.startsWith(begins, at + 1)) continue
-      alternative.compiled ??= new RegExp(` (?:${alternative.expression})(?= )`, 'y')
-      if (goesOn(alternative.compiled, text, at)) return alternative.compiled.lastIndex
-    }
-    return -1
-  }
   return {
-    matches: (text) => {
-      const found: (readonly [number, number])[] = []
-      for (let at = 0; at !== -1 && at < text.length - 1; ) {
-        const end = endOf(text, at)
-        if (end !== -1) found.push([at, end])
-        at = end === -1 ? text.indexOf(' ', at + 1) : end
+    in: (text) => {
+      const places = new Map<Name, Place[]>()
+      // Only what follows a space is looked at, so the last one begins nothing.
+      for (let at = 0; at !== -1 && at < text.length - 1; at = text.indexOf(' ', at + 1)) {
+        for (const { name, beginnings } of fittingOf(text.slice(at + 1, at + 3))) {
+          const known = places.get(name)
+          if (known === undefined) places.set(name, [{ at, beginnings }])
+          else known.push({ at, beginnings })
+        }
       }
-      return found
+      return (name) => {
+        const known = places.get(name)
+        return known === undefined ? NONE : matchesAt(text, known)
+      }
     },
   }
 }
