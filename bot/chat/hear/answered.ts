@@ -15,6 +15,7 @@ import { exampleFor, runningOf } from './examples-tried.ts'
 import { asked, type Heard, heard } from './heard.ts'
 import { wishedIn } from './in-own-kitchen.ts'
 import { leavingOut, pouredFor, takingSpirit } from './noted.ts'
+import { onlyOffered, whichJar } from './offered-where-it-runs.ts'
 import { changeSaid } from './taste-changed.ts'
 import { whatFits } from './what-fits.ts'
 import { whatItCanDo } from './what-it-can-do.ts'
@@ -52,11 +53,8 @@ async function questionHeard(reading: Extract<TalkReading, { kind: 'question' }>
         [line, other].filter((each) => each !== null),
       )
     }
-    case 'which_jar': {
-      const names = choices.flatMap(({ options }) => options.jar ?? [])
-      const values = { names, line: lines[0] ?? null }
-      return asked(call.command, { ...question, problem: 'talk_which_jar', values, option: 'jar' }, read, lines)
-    }
+    case 'which_jar':
+      return whichJar(call, choices, dispatch)
     case 'number':
       return asked(
         call.command,
@@ -149,13 +147,8 @@ export async function answered(line: string, reading: TalkReading, dispatch: Dis
     }
     case 'question':
       return besides(reading, await questionHeard(reading, dispatch), dispatch)
-    case 'only_typed': {
-      const { command } = reading.call
-      const text = written(reading.call)
-      return asked(command, { code: 'question', problem: 'talk_only_typed', values: { command, line: text } }, text, [
-        text,
-      ])
-    }
+    case 'only_typed':
+      return onlyOffered(reading.call, dispatch)
     case 'refused': {
       const { code, problem, values } = reading.problem
       return asked(null, { code, problem, values }, null)

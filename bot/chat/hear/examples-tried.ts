@@ -18,11 +18,18 @@ export async function exampleFor(
   dispatch: Dispatch,
 ): Promise<string | null> {
   const told = sample ?? TOLD[option]
-  if (told !== undefined) return written({ ...call, options: { ...call.options, [option]: told } })
+  const withTold = { ...call, options: { ...call.options, ...(told !== undefined && { [option]: told }) } }
+  if (told !== undefined && (await runsOrAsks(withTold, dispatch))) return written(withTold)
   const tried = await execute(invocation(call), onTrial(dispatch))
   if (tried.ok) return written(call)
   const { example } = tried.error.values as { example?: string | null }
   return typeof example === 'string' && example.startsWith('/') ? example : null
+}
+
+/** Another question may follow. */
+async function runsOrAsks(call: CallRead, dispatch: Dispatch): Promise<boolean> {
+  const tried = await execute(invocation(call), onTrial(dispatch))
+  return tried.ok || tried.error.code === 'missing_option'
 }
 
 /** Those that run as they are. */

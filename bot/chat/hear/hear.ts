@@ -121,7 +121,7 @@ export async function callsMeant(line: string, dispatch: Dispatch): Promise<read
   const readings = parts?.texts.map((part) => readingFor(part, dispatch, person)) ?? [whole]
   return readings.flatMap((reading): Invocation[] => {
     if (reading.kind === 'symptom') return [{ path: 'trouble', options: reading.options }]
-    if (reading.kind !== 'call' && reading.kind !== 'question') return []
+    if (reading.kind !== 'call' && reading.kind !== 'question' && reading.kind !== 'only_typed') return []
     return [{ path: reading.call.command, options: reading.call.options }]
   })
 }

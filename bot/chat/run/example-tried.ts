@@ -1,4 +1,5 @@
 import { sameName } from '../../../core/jar/entry/jar-name.ts'
+import { contentsOf } from '../../../core/jar/state/contents.ts'
 import { jarStateOf } from '../../../core/jar/state/jar-state.ts'
 import type { JarProblems } from '../../../core/jar/state/problems.ts'
 import type { Jar } from '../../../store/person.ts'
@@ -19,7 +20,6 @@ const MEASURED: readonly OptionsRead[] = ['930 ml', '450 ml', '180 ml'].map((tex
 const OF_JAR: Readonly<Record<string, readonly OptionsRead[]>> = {
   again: [[['spirit', '1 l 95%']], []],
   'jar add': [[['of', '1 stick cinnamon, ceylon']]],
-  'jar bottle': ['3 x 500 ml', '1 x 500 ml', '1 x 200 ml'].map((text) => [['bottles', text]]),
   'jar correct': [...MEASURED, [['when', 'yesterday']], [['rating', '4']], [['spirit', '1 l 95%']]],
   'jar filter': MEASURED,
   'jar later': [[['until', 'in 2 weeks']]],
@@ -42,6 +42,18 @@ const OF_JAR: Readonly<Record<string, readonly OptionsRead[]>> = {
   'jar taste': [[['rating', '4']]],
 }
 
+const BOTTLES_ML = [500, 200, 50] as const
+
+const OWN_BOTTLES = /^\d+ x (?:500|200|50) ml$/
+
+/** What may be said of one jar, by what is in it. */
+function ofItself(path: string, name: string, jars: readonly Jar[]): readonly OptionsRead[] {
+  if (path !== 'jar bottle') return OF_JAR[path] ?? [[]]
+  const story = jars.flatMap(({ entries }) => jarStateOf(entries) ?? []).find((each) => sameName(each.name, name))
+  const leftMl = story === undefined ? 0 : contentsOf(story).outcome.volumeMl.value - contentsOf(story).bottledMl
+  return BOTTLES_ML.map((ml) => [['bottles', `${Math.max(1, Math.floor(leftMl / ml))} x ${ml} ml`]])
+}
+
 /** What else a line may lack, by its option. */
 const LACKING: Readonly<Record<string, string>> = {
   infusion: '920 ml',
@@ -59,6 +71,7 @@ const LACKING_OF: Readonly<Record<string, Readonly<Record<string, string>>>> = {
 /** Whether a text is one of ours for an option. */
 export const isExampleOf = (option: string, text: string): boolean =>
   LACKING[option] === text ||
+  (option === 'bottles' && OWN_BOTTLES.test(text)) ||
   Object.values(OF_JAR).some((all) => all.some((each) => each.some(([name, own]) => name === option && own === text)))
 
 export const withOptions = ({ path, options }: Invocation, more: OptionsRead): Invocation => ({
@@ -84,7 +97,7 @@ export async function exampleOfJar(call: Invocation, jars: readonly Jar[], attem
     all.filter((other) => !sameName(other, name)).map((other) => [['with', other]])
   let failed: CallOutcome | null = null
   for (const name of jar === undefined ? all : [jar]) {
-    for (const more of call.path === 'jar combine' ? others(name) : (OF_JAR[call.path] ?? [[]])) {
+    for (const more of call.path === 'jar combine' ? others(name) : ofItself(call.path, name, jars)) {
       const meant = withOptions(call, [['jar', name], ...more.filter(([option]) => !(option in call.options))])
       const tried = await attempt(meant)
       if (tried.ok) return { line: lineOf(meant) }

@@ -43,7 +43,7 @@ async function buttonsFor(
 ): Promise<readonly Button[]> {
   const calls = lines.flatMap((line) => {
     const call = invocationIn(line, dispatch)
-    const valued = call === null || ONLY_TYPED.includes(call.path) ? null : callOf(call)
+    const valued = call === null ? null : callOf(call)
     return valued === null ? [] : [valued]
   })
   const { userId: owner, store, log } = dispatch
@@ -56,7 +56,8 @@ async function buttonsFor(
   return calls.flatMap((call, at) => {
     const line = lineOf(call)
     const customId = ids.result.get(line)
-    const text = label ?? line
+    // What is thrown away, erased or shown to others says so on its button.
+    const text = ONLY_TYPED.includes(call.command) ? line : (label ?? line)
     const short = text.length > LABEL_CHARACTERS ? `${text.slice(0, LABEL_CHARACTERS - 1)}…` : text
     return customId === undefined ? [] : [{ label: short, customId, isMain: at === 0 }]
   })

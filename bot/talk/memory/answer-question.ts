@@ -16,7 +16,16 @@ type Question = Extract<TalkReading, { kind: 'question' }>
 const doesOf = (command: Path): 'compute' | 'record' =>
   /^jar (?!list|show|tag|label)/.test(command) ? 'record' : 'compute'
 
-const run = (call: CallRead): TalkReading => ({ kind: 'call', call, does: doesOf(call.command), leftOut: [] })
+/** What no sentence does, no answer does either. */
+const isOnlyTyped = (command: Path): boolean => {
+  const own = frames.filter((frame) => frame.command === command)
+  return own.length > 0 && own.every(({ does }) => does === 'never')
+}
+
+const run = (call: CallRead): TalkReading =>
+  isOnlyTyped(call.command)
+    ? { kind: 'only_typed', call }
+    : { kind: 'call', call, does: doesOf(call.command), leftOut: [] }
 
 const ORDINALS: readonly (readonly [RegExp, number])[] = [
   [/^(?:1|first|one|primo|prima|il primo|1st)$/, 0],

@@ -66,11 +66,11 @@ export function readingOf(best: FrameTried, sentence: Sentence, isTyped = false)
     ...unsized,
     ...times,
   ]
-  if (frame.does === 'never') return { kind: 'only_typed', call }
   if (open !== null) {
     const choices = open.choices.map((text) => callOf(best, { [open.option]: text }))
     return { kind: 'question', call, about: { kind: 'which_jar' }, choices, leftOut }
   }
+  if (frame.does === 'never') return { kind: 'only_typed', call }
   if (lacks.length > 0) {
     return { kind: 'question', call, about: { kind: 'lacks', option: lacks[0]! }, choices: [], leftOut }
   }

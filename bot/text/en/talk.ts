@@ -34,6 +34,15 @@ const QUESTIONS: Readonly<Record<string, string>> = {
 }
 
 /** What a command wrote down. */
+/** What a sentence alone never does, with how things stand until then. */
+const ONLY_OFFERED: Readonly<Record<string, (jar: string) => string>> = {
+  'jar discard': (jar) => `Nothing’s changed yet. To throw ${jar} away`,
+  'jar empty': (jar) => `Nothing’s changed yet. If ${jar} is all gone`,
+  share: (jar) => `Nobody else sees it yet. To show ${jar} to everybody`,
+  forget: () => 'Nothing’s deleted yet. To delete all I have about you',
+  reminders: () => 'Nothing’s changed yet. To be reminded here',
+}
+
 const STEPS: Readonly<Record<string, string>> = {
   bottles: 'bottles that left',
   'jar add': 'what you added',
@@ -127,7 +136,7 @@ export const talkProblems: Written<TalkProblems> = {
   talk_which_jar: ({ names, line }) =>
     names.length === 0
       ? `Which jar is it?${typeThis(line)}`
-      : `Which jar is it: ${names.join(' or ')}?${typeThis(line)}`,
+      : `${names.length === 1 ? `Is it ${names[0]}` : `Which jar is it: ${names.join(' or ')}`}?${typeThis(line)}`,
   talk_not_so: ({ symptom, line }) =>
     `So it’s not a case of “${symptoms[symptom].en[0]}”. What’s wrong with it then? You can type: ${line}`,
   talk_two_drinks: ({ lines: [one = '', other = ''] }) =>
@@ -154,7 +163,8 @@ export const talkProblems: Written<TalkProblems> = {
   talk_wish_of_what: ({ line }) => `Which recipe is that for? Tell me what goes in first, for example: ${line}`,
   talk_zone_of: ({ place, line }) =>
     `I don’t know the time zone of ${place}. Which city with the same clock is near? For example: ${line}`,
-  talk_only_typed: ({ line }) => `Nothing’s changed yet. I only do that when you type it: ${line}`,
+  talk_only_typed: ({ command, jar, line }) =>
+    `${ONLY_OFFERED[command]?.(jar ?? 'it') ?? 'Nothing’s changed yet. To do that'}: ${line}`,
   talk_lost: ({ lines, isSentence }) => {
     const lost = `I didn’t understand that. You could say, for example: ${lines.join(', or ')}`
     return isSentence ? `${lost} If somebody’s hurt, type: emergency` : lost

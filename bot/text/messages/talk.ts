@@ -73,7 +73,7 @@ export interface TalkProblems {
   /** A wish of no recipe that was said. */
   talk_wish_of_what: { readonly line: string }
   talk_zone_of: { readonly place: string; readonly line: string }
-  talk_only_typed: { readonly command: string; readonly line: string }
+  talk_only_typed: { readonly command: string; readonly jar: string | null; readonly line: string }
   /** `isSentence`: it may tell of somebody hurt. */
   talk_lost: { readonly lines: readonly string[]; readonly isSentence: boolean }
   /** Said behind something else, and not done; `isOfNone`: no jar is there that it could be of. */

@@ -36,7 +36,7 @@ export function linesIn(text: string): readonly LineIn[] {
     }
     const rest = text
       .slice(match.index)
-      .split(/\n|\s\s+|(?<=\S.*), [^/]*\/[a-z]/)[0]!
+      .split(/\n|\s\s+|(?<=\S.*)(?:, [^/]*| or )\/[a-z]/)[0]!
       .split(SPOKEN_OF)[0]!
     const isWhole = /(?:: |for example |type |with )$/.test(text.slice(0, match.index))
     const options = OPTIONS.get(path) ?? []

@@ -64,15 +64,33 @@ it('plans nothing that is dangerous, wherever it stands in the sentence', async 
 
 describe('what a sentence never does', () => {
   it.each([
-    ['forget everything', '/forget'],
-    ['delete my data', '/forget'],
-    ['throw the lemon away', '/jar discard lemon'],
-    ['share the lemon recipe', '/share lemon'],
-    ['the lemon is all gone', '/jar empty lemon'],
-  ])('%s: it answers with the line to type', async (text, line) => {
-    const one = await talkerFor({ after: null, shelf: 'lemon' })
+    ['forget everything', '/forget', 'lemon'],
+    ['delete my data', '/forget', 'lemon'],
+    ['throw the lemon away', '/jar discard lemon', 'lemon'],
+    ['share the lemon recipe', '/share lemon', 'lemon'],
+    ['the lemon is all gone', '/jar empty lemon', 'lemon_sweetened'],
+  ] as const)('%s: it answers with the line to type', async (text, line, shelf) => {
+    const one = await talkerFor({ after: null, shelf })
     const told = await one.say(text)
     expect(told).toMatchObject({ code: 'question', choices: [line], recorded: 0, erased: false })
+  })
+
+  it.each([
+    ['throw the quince away', 'not_found'],
+    ['share the walnuts', 'not_found'],
+    ['the lemon is all gone', 'wrong_stage'],
+  ])('%s: it says why that cannot be, and offers no line that does not run', async (text, code) => {
+    const one = await talkerFor({ after: null, shelf: 'lemon' })
+    expect(await one.say(text)).toMatchObject({ code, choices: [], recorded: 0, erased: false })
+  })
+
+  it.each([
+    ['throw it away', 'the ginger', '/jar discard ginger'],
+    ['share it', 'ginger', '/share ginger'],
+  ])('%s: it asks which of two, and does it by no answer either', async (text, answer, line) => {
+    const one = await talkerFor({ after: null, shelf: 'lemon_ginger' })
+    expect(await one.say(text)).toMatchObject({ code: 'question', recorded: 0 })
+    expect(await one.say(answer)).toMatchObject({ code: 'question', choices: [line], recorded: 0 })
   })
 
   it.each([

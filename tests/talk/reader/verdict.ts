@@ -64,7 +64,7 @@ function verdictOnOne(told: Told, { meaning: said }: Sentence): Verdict {
   }
   if (code === 'refused') return intent === 'safety' || meaning.danger === true ? 'right' : 'wrong'
   const check = command === null ? undefined : CALLS[intent]?.[command]
-  if (intent === 'confirm') return code === 'question' ? 'right' : 'wrong'
+  if (intent === 'confirm') return code === 'question' || code === 'wrong_stage' ? 'right' : 'wrong'
   if (intent === 'correct_jar' && code === 'question') return 'right'
   if (code !== null && QUESTION.has(code)) {
     if (meaning.ask !== undefined) return 'right'
