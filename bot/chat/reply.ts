@@ -1,6 +1,7 @@
 import type { PostedIn } from '../../store/person.ts'
 import type { Call } from '../calls/call.ts'
 import type { Kitchen } from '../text/messages/kitchen.ts'
+import type { Heading } from '../text/more-text.ts'
 import type { Message, Words } from '../text/words.ts'
 import type { Deep } from './depth.ts'
 
@@ -52,7 +53,7 @@ export interface Reply {
   /** How sure the numbers are; always one question deeper. */
   readonly sure: readonly Message<'sure'>[]
   /** Plain sentences under the answer. */
-  readonly notes: readonly (Message<'notes'> & Deep)[]
+  readonly notes: readonly (Message<'notes'> & Deep & { readonly heading?: Heading })[]
   readonly cautions: readonly (Message<'cautions'> & Deep)[]
   readonly actions: readonly Action[]
   /** For `--json`; see contracts in the developers' guide. */

@@ -77,7 +77,7 @@ function saidDaysNotes(wish: PlanWish): readonly Note[] {
 
 /** How the amounts stand to what is usual, and how they were come by. */
 export function doseNotes(input: PlanInput, planned: Plan): readonly Note[] {
-  const { plants, ceilings, spiritAbvPercent, steeping } = planned
+  const { plants, ceilings, steeping } = planned
   const dosed = plants.map((plant) => ({
     ...plant,
     gPerL: doseGPerL(plant, planned),
@@ -117,22 +117,35 @@ export function doseNotes(input: PlanInput, planned: Plan): readonly Note[] {
         values: { id, gPerL, limitGPerL: dose.minGPerL },
       }),
     ]),
-    ...dosed.flatMap(({ botanical: { id, spiritPercent } }) => {
-      const percent = spiritAbvPercent.value
-      const isUnusual = isUnusualSpirit(percent, spiritPercent)
-      const isTooStrong = percent > spiritPercent.max
-      const diluted = isTooStrong ? planWith(input, { 'steep-at': percentGiven(spiritPercent.max) }) : null
-      const values = { id, lowPercent: spiritPercent.min, highPercent: spiritPercent.max, diluted }
-      return when(isUnusual && !isDiluted, { group: 'notes', key: 'plan_spirit_usual', values })
-    }),
+    ...(isDiluted ? [] : spiritNotes(input, planned)),
   ]
+}
+
+/** That another strength suits these plants better, once for all that it suits. */
+function spiritNotes(input: PlanInput, { plants, spiritAbvPercent: { value: percent } }: Plan): readonly Note[] {
+  const unsuited = plants
+    .map(({ botanical }) => botanical)
+    .filter(({ spiritPercent }) => isUnusualSpirit(percent, spiritPercent))
+  const byRange = new Map<string, typeof unsuited>()
+  for (const each of unsuited) {
+    const range = `${each.spiritPercent.min} ${each.spiritPercent.max}`
+    byRange.set(range, [...(byRange.get(range) ?? []), each])
+  }
+  return [...byRange.values()].map((botanicals): Note => {
+    const { min, max } = botanicals[0]!.spiritPercent
+    const diluted = percent > max ? planWith(input, { 'steep-at': percentGiven(max) }) : null
+    const ids = botanicals.map(({ id }) => id)
+    return { group: 'notes', key: 'plan_spirit_usual', values: { ids, lowPercent: min, highPercent: max, diluted } }
+  })
 }
 
 /** How the sugar goes in where no syrup can be made of it: as it is said once it is strained. */
 function sweetenNotes({ sugarG, waterG, dissolvesG }: Plan): readonly Note[] {
   if (sugarG.value === 0) return []
-  if (waterG.value === 0) return [note('plan_sugar_alone')]
-  return dissolvesG === null ? [] : [{ group: 'notes', key: 'plan_no_syrup', values: { dissolvesG } }]
+  // The day's own line says how sugar alone goes in.
+  return waterG.value === 0 || dissolvesG === null
+    ? []
+    : [{ group: 'notes', key: 'plan_no_syrup', values: { dissolvesG } }]
 }
 
 /** What belongs to these plants, to any jar, and to the law. */
@@ -141,9 +154,6 @@ export function jarNotes(plan: Plan): readonly Note[] {
   const botanicals = plants.map(({ botanical }) => botanical)
   const has = (hazard: HazardKey) => botanicals.some(({ hazards }) => hazards.includes(hazard))
   const isZest = botanicals.some(({ zestGPerFruit }) => zestGPerFruit !== null)
-  const memoryIds = botanicals
-    .filter(({ waterFraction }) => waterFraction.trust === 'memory' || waterFraction.trust === 'estimated')
-    .map(({ id }) => id)
   const hasSyrup = isSyrup(plan) || sugarG.value === 0
   const rinse = waterG.value === 0 ? null : hasSyrup ? 'syrup' : 'water'
   const isSlow = isSweetened(steeping.sweetenings) && sugarState(steep.jar) !== 'dissolved'
@@ -167,7 +177,6 @@ export function jarNotes(plan: Plan): readonly Note[] {
     ...when(has('chlorophyll'), note('plan_green')),
     { group: 'notes', key: 'plan_spent', values: { keptBackMl: steep.keptBackMl, rinse } },
     ...when(waterG.value > 0, note('plan_water')),
-    { group: 'notes', key: 'plan_estimates', values: { memoryIds } },
     note('plan_law'),
   ]
 }

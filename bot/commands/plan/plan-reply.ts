@@ -20,6 +20,7 @@ import type { PlanInput } from './plan-data.ts'
 import { planData, plantsSaid, spiritsSaid, sweeteningsSaid } from './plan-data.ts'
 import { dayNotes } from './plan-day-notes.ts'
 import { planDays } from './plan-days.ts'
+import { headed, saidOnce } from './plan-depths.ts'
 import { hazardCautions } from './plan-hazards.ts'
 import { allInNotes, assumedNotes, doseNotes, jarNotes } from './plan-notes.ts'
 import { planRows } from './plan-rows.ts'
@@ -102,6 +103,10 @@ const FIRST: ReadonlySet<string> = new Set([
   'plan_unknown_days',
 ])
 
+/** A stronger spirit for all that goes in is bought, a strong one is diluted. */
+const wantsStronger = (note: Message<'notes'>, { plants }: Plan): boolean =>
+  note.key === 'plan_spirit_usual' && note.values.diluted === null && note.values.ids.length === plants.length
+
 /** That the jar, or what comes of it, may not keep, and what a food can do of which little is known. */
 const GRAVE: ReadonlySet<string> = new Set([
   'plan_grave',
@@ -150,27 +155,29 @@ export function planReply({ input, wish, planned, limit }: Asked, { freezerC, is
     under: [{ group: 'headlines', key: 'plan_makes', values: makes }],
     table: [
       ...planDays(plan, plants, { freezerC, sweetenings: inTyped(steeping.sweetenings) }),
-      ...inMore(planRows(plan, plants, freezerC)),
+      ...inMore(planRows(plan, freezerC)),
     ],
     sure: [{ group: 'sure', key: 'plan_expected', values: { abvPercent, volumeMl } }],
-    notes: byDepth(
-      [
-        ...unknownNotes(plan, (days) => planWith(input, { days })),
-        ...assumptionNotes(input),
-        ...assumedNotes(input, wish, plan),
-        ...allInNotes(plan),
-        ...dayNotes(plan, input, limit),
-        ...doseNotes(input, plan),
-        ...sweetenerNotes(
-          sweetenings.flatMap(({ material, massG }) => (massG.value > 0 ? material : [])),
-          sugarG.value > 0 ? sweetener : null,
-        ),
-        ...flashNotes([strongestOf(plan)]),
-        ...jarNotes(plan),
-      ],
-      ({ key }: Message<'notes'>) => FIRST.has(key),
+    notes: headed(
+      byDepth(
+        [
+          ...unknownNotes(plan, (days) => planWith(input, { days })),
+          ...assumptionNotes(input),
+          ...assumedNotes(input, wish, plan),
+          ...allInNotes(plan),
+          ...dayNotes(plan, input, limit),
+          ...doseNotes(input, plan),
+          ...sweetenerNotes(
+            sweetenings.flatMap(({ material, massG }) => (massG.value > 0 ? material : [])),
+            sugarG.value > 0 ? sweetener : null,
+          ),
+          ...flashNotes([strongestOf(plan)]),
+          ...jarNotes(plan),
+        ],
+        (note: Message<'notes'>) => FIRST.has(note.key) || wantsStronger(note, plan),
+      ),
     ),
-    cautions: byDepth([...unknownCautions(plan), ...grave, ...cautions], isGrave),
+    cautions: saidOnce(byDepth([...unknownCautions(plan), ...grave, ...cautions], isGrave)),
     actions: [],
     data: planData(planned, plants),
     kitchen: kitchenOf(input),

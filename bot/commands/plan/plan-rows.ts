@@ -6,8 +6,7 @@ import type { Schedule } from '../../../core/recipe/plan/schedule.ts'
 import { isSyrup } from '../../../core/recipe/solve/syrup.ts'
 import type { Row } from '../../chat/reply.ts'
 import { outcomeRows, row } from '../reply/outcome-reply.ts'
-import type { plantsSaid } from './plan-data.ts'
-import { addedLater, atFirst } from './plan-days.ts'
+import { addedLater } from './plan-days.ts'
 
 /** What the first day and the next ones need, of a jar that is started. */
 export function startRows(plan: Plan): readonly Row[] {
@@ -18,13 +17,11 @@ export function startRows(plan: Plan): readonly Row[] {
   ]
 }
 
-/** What goes into the jar in grams, and what comes out with its ±. */
-export function planRows(plan: Plan, plants: ReturnType<typeof plantsSaid>, freezerC: number): readonly Row[] {
-  const { steep, schedule, steeping, outcome, sweetener, filler, sugarG, waterMl } = plan
-  const inJar = { spirits: steeping.spirits, plants: atFirst(plan, plants), sweetenings: steeping.sweetenings }
+/** What comes out of the jar, and what is made of it, with its ±. */
+export function planRows(plan: Plan, freezerC: number): readonly Row[] {
+  const { steep, schedule, outcome, sweetener, filler, sugarG, waterMl } = plan
   const { jarAbvPercent: abvPercent, plantWaterG, infusionMl, infusionAbvPercent, keptBackMl } = steep
   return [
-    row('plan_in_jar', { group: 'cells', key: 'plan_in_jar', values: inJar }),
     row('plan_steeping', { group: 'cells', key: 'plan_steeping', values: { abvPercent, plantWaterG } }),
     row('plan_strained', {
       group: 'cells',

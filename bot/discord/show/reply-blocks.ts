@@ -1,4 +1,4 @@
-import { depthOf } from '../../chat/depth.ts'
+import { byHeading, depthOf } from '../../chat/depth.ts'
 import type { Action, Reply } from '../../chat/reply.ts'
 import { ALL, type HelpPage, toldFirst } from '../../chat/run/help-page.ts'
 import type { Kitchen } from '../../text/messages/kitchen.ts'
@@ -69,9 +69,10 @@ export function replyBlocks(reply: Reply, toType: readonly Action[], speech: Dis
       row(discord.rowLabel(words.say<'rows'>(label, kitchen)), unaligned(words.say<'cells'>(cell, kitchen))),
     ),
     reply.sure.map((each) => line(words.say<'sure'>(each, kitchen))),
-    reply.notes
-      .filter((each) => !isOfZone(each))
-      .map((each) => (depthOf(each) === 'first' ? plain(each) : small(each))),
+    ...byHeading(reply.notes.filter((each) => !isOfZone(each))).map(({ heading, items }) => [
+      ...(heading === undefined ? [] : [bold(speech.more.headings[heading]())]),
+      ...items.map((each) => (depthOf(each) === 'first' ? plain(each) : small(each))),
+    ]),
     typedBlock(toType, kitchen, speech),
     reply.notes.filter(isOfZone).map(small),
   ])

@@ -1,5 +1,5 @@
 import { styleText } from 'node:util'
-import { type DepthShown, hasMore, partsAt } from '../../chat/depth.ts'
+import { byHeading, type DepthShown, hasMore, partsAt } from '../../chat/depth.ts'
 import type { Reply } from '../../chat/reply.ts'
 import { clean } from '../../text/clean.ts'
 import { columns } from './columns.ts'
@@ -101,17 +101,22 @@ export const render = (
         call === undefined ? '' : clean(words.line(call)),
       ] as const,
   )
-  const noteLines = notes.flatMap((each) => {
+  const noteLines = (each: Reply['notes'][number]): readonly string[] => {
     const text = clean(words.say<'notes'>(each, kitchen))
     return shown === 'first' ? wrapSentence(text, screen.width) : hang('• ', text, screen.width)
-  })
+  }
+  const noteBlocks = byHeading(notes).map(({ heading, items }) => [
+    ...(heading === undefined ? [] : styled('bold', [speech.more.headings[heading]()], screen)),
+    ...items.flatMap(noteLines),
+  ])
   const cautionLines = cautions.flatMap((each) => hang('! ', clean(words.say<'cautions'>(each, kitchen)), screen.width))
   return joinBlocks([
-    [...styled('bold', said(headline), screen), ...under.flatMap(said)],
+    // It was said right before.
+    shown === 'more' ? [] : [...styled('bold', said(headline), screen), ...under.flatMap(said)],
     fileLines(files, speech, screen),
     columns(rows, screen.width),
     sure.flatMap((each) => wrap(clean(words.say<'sure'>(each, kitchen)), screen.width)),
-    noteLines,
+    ...noteBlocks,
     styled(['bold', 'yellow'], cautionLines, screen),
     beside(actionLines({ ...reply, actions }, speech, screen), hint(speech, reply, shown), screen),
   ])

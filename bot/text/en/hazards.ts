@@ -8,7 +8,7 @@ import { planNotes } from './plan.ts'
 
 /** What a plant can do, or be mistaken for, said after the plants it is about. Hazards of look alone have notes. */
 const said: { readonly [Key in PlanHazard]: string } = {
-  citrus_postharvest: 'buy unwaxed. Hot water and scrubbing only take off some of the wax and fungicide',
+  citrus_postharvest: 'buy unwaxed. Scrubbing takes off only some of the wax',
   coumarin: 'it has coumarin, hard on the liver in some people. Keep to the amount',
   thujone: 'keep to the amount. Never with epilepsy or in pregnancy (thujone acts on the nerves)',
   stone_kernels: 'don’t crack the stones (cyanide). Whole fruit is fine',

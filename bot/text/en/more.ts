@@ -7,4 +7,9 @@ export const moreText: MoreText = {
   again: () => 'I worked this out again just now.',
   moved_on: () => 'Things have moved on since. This is how it stands now.',
   nothing: () => 'That was everything.',
+  headings: {
+    in_jar: () => 'In the jar',
+    sweetening: () => 'Straining and sweetening',
+    safety: () => 'To be safe',
+  },
 }

@@ -140,9 +140,8 @@ const planRows = {
   plan_on: ({ day }) => shortDayText(day),
   plan_same_day: () => 'Same day',
   plan_when_done: () => 'When done',
-  plan_in_jar: () => 'In the jar',
   plan_jar: () => 'Jar',
-  plan_steeping: () => 'While steeping',
+  plan_steeping: () => 'Steeping',
   plan_add_later: () => 'Add later',
   plan_taste: () => 'Taste from',
   plan_strain: () => 'Strain',
@@ -215,21 +214,15 @@ const planCells = {
   },
   plan_ready_so: ({ freezer, isForWeeks }) =>
     isForWeeks ? 'Ready. Keep it in the fridge and drink it within weeks.' : `Ready. ${fromFreezer(freezer)}`,
-  plan_in_jar: ({ spirits, plants, sweetenings }, format) =>
-    [
-      ...plants.map((plant) => plantText(plant, format)),
-      ...spirits.map((spirit) => spiritText(spirit, format)),
-      ...sweeteningTexts(sweetenings, format),
-    ].join(' + '),
   plan_jar: ({ jarMl }, format) => jarText(jarMl, format),
   plan_steeping: ({ abvPercent, plantWaterG }, format) =>
-    `${format.spread.strength(abvPercent)}${plantWaterG.value < 0.5 ? '' : ` (about ${format.mass(plantWaterG)} water comes out of the plants)`}`,
+    `${format.spread.strength(abvPercent)}${plantWaterG.value < LEAST_TOLD_G ? '' : `, with ${format.mass(plantWaterG)} water from the plants`}`,
   plan_add_later: ({ later }, format) =>
     later.map(({ id, day }) => `${plantName(id)} on ${format.day(day)}`).join(', '),
   plan_day: ({ day }, format) => format.day(day),
   plan_days: ({ from, to }, format) => daysText(from, to, format),
-  plan_strained: ({ infusionMl, infusionAbvPercent, keptBackMl }, format) =>
-    `${format.spread.volume(infusionMl)} at ${format.strength(infusionAbvPercent)} (the plants soak up about ${format.volume(keptBackMl)})`,
+  plan_strained: ({ infusionMl, infusionAbvPercent }, format) =>
+    `${format.spread.volume(infusionMl)} at ${format.strength(infusionAbvPercent)}`,
   plan_syrup: ({ sweetener, filler, sugarG, waterMl, syrupG }, format) => {
     const water = `${format.volume(waterMl)} ${fillerName(filler)}`
     const sugar = `${format.mass(sugarG)} ${sweetenerName(sweetener)}`
@@ -243,9 +236,12 @@ const planCells = {
     isForWeeks
       ? 'some weeks, in the fridge'
       : bestUntil === null
-        ? 'nobody has measured it, but shut it won’t spoil'
+        ? 'unopened, it won’t spoil'
         : `about ${monthText(bestUntil)}`,
 } satisfies Part<PlanMessages['cells']>
+/** Below that no jug tells. */
+const LEAST_TOLD_G = 10
+
 const perLitre = (gPerL: number, format: Format): string => format.dose.mass(kitchenRounded(gPerL).value, 1)
 
 const areThese = (ids: readonly string[]): string => listed(ids.map(plantName))
@@ -275,9 +271,9 @@ export const planNotes = {
   plan_diluted_first: ({ taken, enough }, format) =>
     `Diluting it first takes ${muchOf(taken, format)}. ${capital(muchOf(enough, format))} would do for as much taste in the glass.`,
   plan_days_said: (usual) => `The days are yours. Most steep these plants ${spanWords(usual)}. Taste as it goes.`,
-  plan_zest: () => 'Fruit varies a lot: weigh the peel if you can, and plan with grams.',
-  plan_pieces: () => 'Pieces vary too: weigh them if you can, and plan with grams.',
-  plan_typical: ({ ids }) => `I’ve used the usual amount of ${areThese(ids)} for that much spirit.`,
+  plan_zest: () => 'Fruit varies: weigh the peel if you can.',
+  plan_pieces: () => 'Pieces vary: weigh them if you can.',
+  plan_typical: ({ ids }) => `${capital(areThese(ids))}: the usual amount.`,
   plan_more_than_usual: ({ id, gPerL, limitGPerL }, format) =>
     `That’s a lot of ${plantName(id)}: ${perLitre(gPerL, format)} a ${format.dose.each}, where most use up to ${perLitre(limitGPerL, format)}. Taste early.`,
   plan_less_than_usual: ({ id, gPerL, limitGPerL }, format) =>
@@ -298,10 +294,10 @@ export const planNotes = {
     `A ${glassMl} ml glass has up to ${mg} mg of caffeine. ${mostMg} mg at once is the most for an adult.`,
   plan_capped: ({ ids }) =>
     `I’ve used less than the usual ${areThese(ids)}, to stay under the limit for a finished drink.`,
-  plan_spirit_usual: ({ id, lowPercent, highPercent, diluted }, format) =>
+  plan_spirit_usual: ({ ids, lowPercent, highPercent, diluted }, format) =>
     diluted !== null
-      ? `Weaker spirit suits ${plantName(id)} better (${strengthRange(lowPercent, highPercent, format)}). To dilute it first: ${format.call(diluted)}`
-      : `Stronger spirit suits ${plantName(id)} better (${strengthRange(lowPercent, highPercent, format)}).`,
+      ? `Weaker spirit suits ${areThese(ids)} better (${strengthRange(lowPercent, highPercent, format)}). To dilute it first: ${format.call(diluted)}`
+      : `Stronger spirit suits ${areThese(ids)} better (${strengthRange(lowPercent, highPercent, format)}).`,
 
   plan_hurried_rest: ({ restDays }) =>
     `That leaves ${counted(restDays, 'day')} to rest: it will taste harsh at first, and better later.`,
@@ -318,38 +314,30 @@ export const planNotes = {
   },
 
   /** Where sugar is in the jar, a hydrometer and /syrup, which takes the infusion as unsweetened, are both wrong. */
-  plan_adjust: () =>
-    'Sugar is already in, so don’t trust a hydrometer. When you strain, just measure how much there is.',
-  plan_measure: () => 'Those amounts are estimates. Measure what you strain and I’ll give you the exact ones.',
+  plan_adjust: () => 'Sugar is in, so don’t trust a hydrometer. Just measure how much you strain.',
+  plan_measure: () => 'Measure what you strain for exact amounts.',
   plan_no_syrup: cautions.syrup_too_thick,
-  plan_sugar_alone: cautions.sugar_alone,
   plan_care: ({ bulky }) => `Keep every plant under the liquid${bulky ? ': press the leaves down' : ''}.`,
-  plan_crack: () => 'Cracked coffee is easier: ground coffee turns bitter and is hard to filter.',
-  plan_sugar_slow: () =>
-    'That much sugar dissolves slowly in strong spirit. Shake it now and then, and stir what’s left into the strained liquid.',
-  plan_fruit_sugar: ({ sugarG }, format) =>
-    `The plants bring about ${format.mass(sugarG)} of sugar of their own (estimated, counted as table sugar).`,
-  plan_pectin: () => 'Some fruit turns to jelly or goes cloudy in strong spirit. It’s harmless: chill it, then filter.',
-  plan_citrus_cloud: () =>
-    'The cloud is oil from the peel, and it’s fine. It comes somewhere between 75 and 45 % as you add water (no measured figure).',
-  plan_anethole_cloud: () => 'It clouds when you add water. That’s the anise oil, and it’s harmless.',
-  plan_green: () => 'The green fades to olive-brown. Dark and cold slows it, and it fades fastest near 40 %.',
+  plan_crack: () => 'Cracked coffee is easier: ground turns bitter and clogs filters.',
+  plan_sugar_slow: () => 'Sugar dissolves slowly in strong spirit. Stir what’s left into the strained liquid.',
+  plan_fruit_sugar: ({ sugarG }, format) => `The plants bring about ${format.mass(sugarG)} of sugar.`,
+  plan_pectin: () => 'Some fruit sets or clouds, and it’s harmless. Chill it, then filter.',
+  plan_citrus_cloud: () => 'The cloud is oil from the peel, and it’s fine.',
+  plan_anethole_cloud: () => 'It clouds with water. That’s anise oil, and it’s harmless.',
+  plan_green: () => 'The green fades to brown, slower in the dark and cold.',
   plan_spent: ({ keptBackMl, rinse }, format) =>
-    `About ${format.volume(keptBackMl)} of strong liquid stays in the strained plants.` +
-    `${rinse === null ? '' : ` Rinse them with a little of the ${rinse === 'syrup' ? 'syrup ' : ''}water to get more of it out.`}` +
-    ' A second steep is weaker and needs its own jar. Bin them away from flames, children and pets.',
-  plan_water: () => 'Use soft or filtered water: hard water can leave a haze.',
-  plan_estimates: ({ memoryIds }) =>
-    'How much water the plants give, what they soak up and what filters lose are estimates' +
-    `${memoryIds.length === 0 ? '' : `, and so is the water in ${areThese(memoryIds)}`}.`,
+    `About ${format.volume(keptBackMl)} stays in the plants.` +
+    `${rinse === null ? '' : ` Rinse it out with a little of the ${rinse === 'syrup' ? 'syrup ' : ''}water.`}` +
+    ' Bin them away from flames, children and pets.',
+  plan_water: () => 'Soft or filtered water leaves no haze.',
   plan_law: () =>
-    'Use only spirit sold for drinking, never industrial, denatured, rubbing or fuel alcohol. Don’t distil. Local law and your doctor come before anything I say.',
+    'Only spirit sold for drinking, never industrial, denatured, rubbing or fuel alcohol. Don’t distil. Law and doctor come first.',
 } satisfies Part<PlanMessages['notes']>
 
 /** How far the numbers of a plan can be trusted. */
 const planSure = {
   plan_expected: ({ abvPercent, volumeMl }, format) =>
-    `Expected, not measured: good to about ±${format.give.strength(abvPercent)} and ±${format.give.volume(volumeMl)}.`,
+    `Expected to about ±${format.give.strength(abvPercent)} and ±${format.give.volume(volumeMl)}: what plants give and soak up varies.`,
 } satisfies Part<PlanMessages['sure']>
 
 /** What is offered after a plan. */

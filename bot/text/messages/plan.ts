@@ -63,12 +63,6 @@ export interface PlanNamed {
   readonly names: readonly string[]
 }
 
-export interface PlanInJar {
-  readonly spirits: readonly SpiritSaid[]
-  readonly plants: readonly (PlantSaid | UnknownSaid)[]
-  readonly sweetenings: readonly SweeteningSaid[]
-}
-
 export interface PlanStrained {
   readonly infusionMl: Measured
   readonly infusionAbvPercent: Measured
@@ -92,7 +86,7 @@ export interface PlanDosed {
 }
 
 export interface UsualSpirit {
-  readonly id: string
+  readonly ids: readonly string[]
   readonly lowPercent: number
   readonly highPercent: number
   /** What dilutes it first; null where it is too weak. */
@@ -124,7 +118,6 @@ export interface PlanMessages {
     plan_makes: PlanMakes
   }
   rows: Plain<
-    | 'plan_in_jar'
     | 'plan_jar'
     | 'plan_steeping'
     | 'plan_add_later'
@@ -144,7 +137,6 @@ export interface PlanMessages {
     plan_taste_strain: PlanStrain
     plan_stir_in: PlanSyrup & { readonly isCloudy: boolean }
     plan_ready_so: { readonly freezer: FrozenSaid; readonly isForWeeks: boolean }
-    plan_in_jar: PlanInJar
     plan_jar: { readonly jarMl: number }
     plan_steeping: { readonly abvPercent: Measured; readonly plantWaterG: Measured }
     plan_add_later: { readonly later: readonly { readonly id: string; readonly day: CalendarDay }[] }
@@ -166,7 +158,6 @@ export interface PlanMessages {
   notes: Plain<
     | 'plan_zest'
     | 'plan_pieces'
-    | 'plan_sugar_alone'
     | 'plan_crack'
     | 'plan_adjust'
     | 'plan_measure'
@@ -217,7 +208,6 @@ export interface PlanMessages {
     plan_care: { readonly bulky: boolean }
     plan_fruit_sugar: { readonly sugarG: Measured }
     plan_spent: { readonly keptBackMl: Measured; readonly rinse: 'syrup' | 'water' | null }
-    plan_estimates: { readonly memoryIds: readonly string[] }
     plan_unknown_yours: PlanNamed
     plan_unknown_range: {
       readonly waterPercent: number

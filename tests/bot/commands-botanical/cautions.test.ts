@@ -27,8 +27,7 @@ test('says everything about the plants and the making, worst first', async () =>
       read.
     • What I say about metal is from memory. The 40 % is worked out, not measured.
 
-    ! Lemon peel: buy unwaxed. Hot water and scrubbing only take off some of the wax
-      and fungicide.
+    ! Lemon peel: buy unwaxed. Scrubbing takes off only some of the wax.
     ! Use only spirit sold for drinking: any other alcohol can blind or kill.
     ! Keep spirit and strained plants away from flames, sparks and hot plates. Never
       heat it, and cool the syrup first.

@@ -129,7 +129,7 @@ describe('/jar correct', () => {
     const { typed: _, enteredMs: _e, ...corrected } = right.started
     const { typed: _t, enteredMs: _m, ...started } = meant.started
     expect(corrected).toEqual({ ...started, atMs: corrected.atMs })
-    expect(await desk.textOf('/again lemon')).toContain('peel of 8 lemons')
+    expect(await desk.textOf('/again lemon')).toContain('Buy 8 unwaxed lemons')
   })
 
   it('puts the strength of the spirit right alone, and keeps its amount', async () => {

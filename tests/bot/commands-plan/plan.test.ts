@@ -73,7 +73,7 @@ describe('the allotment', () => {
 describe('what is said', () => {
   it('what may kill or maim in one caution, the worst first, and all of them deeper', async () => {
     const { cautions } = await ask('/plan of:dried wormwood + almonds + lemon + grapefruit spirit:1 l strength:95%')
-    const first = cautions.filter(({ depth }) => depth !== 'more')
+    const first = cautions.filter(({ depth }) => depth === 'first')
     expect(first.map(({ key }) => key)).toEqual(['plan_grave'])
     expect(first[0]!.text).toBe(
       'Sweet almonds only (bitter ones: cyanide). On medicines? Ask your pharmacist. Not with epilepsy or in pregnancy. Has nuts: tell everybody who drinks it. Keep flames away.',

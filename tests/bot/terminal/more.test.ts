@@ -17,9 +17,8 @@ describe('more, typed', () => {
     const desk = testDesk({ asker: asking() })
     const [first, more] = [await desk.firstOf(PLAN), await desk.firstOf('more')]
     expect(more).not.toBe('')
-    const [headline, ...deeper] = paragraphs(more)
-    expect(paragraphs(first)[0]).toContain(headline!.split('\n')[0])
-    expect(deeper.length).toBeGreaterThan(0)
+    const deeper = paragraphs(more)
+    expect(deeper.length).toBeGreaterThan(3)
     for (const part of deeper) expect(first).not.toContain(part)
   })
 

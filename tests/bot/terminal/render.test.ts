@@ -61,11 +61,7 @@ It makes 1.5 l.
 ! This burns.
 
 More: more`)
-    expect(
-      render(deep, fakeSpeech, { width: 80, colour: false }, [], 'more'),
-    ).toBe(`Add 560 ml of water and 430 g of sugar
-
-  量  1.56 l
+    expect(render(deep, fakeSpeech, { width: 80, colour: false }, [], 'more')).toBe(`  量  1.56 l
 
 Strength to ± 0.9 % vol.
 

@@ -32,5 +32,5 @@ it('tells the plan’s month, counted from its sweetening', async () => {
   const text = await desk.textOf('/plan of:500 g raspberries spirit:700 ml 60%')
   // Strained by 1 December at the latest, sweetened the day after, six months.
   expect(text).toMatch(/Best before\s+about June 2027/)
-  expect(await desk.textOf('/plan of:30 g ginger spirit:700 ml 60%')).toMatch(/Best before\s+nobody has measured it/)
+  expect(await desk.textOf('/plan of:30 g ginger spirit:700 ml 60%')).toMatch(/Best before\s+unopened, it won’t spoil/)
 })

@@ -7,6 +7,8 @@ export interface Budget {
 /** Of each reply; `more` for every further plant, jar or item. In Discord on a phone what 44 columns may have. */
 export const budgets = {
   plan: { 80: 14, 44: 24, more: { 80: 1, 44: 2 } },
+  /** What *more* says of a plan, with what is offered under it. */
+  plan_more: { 80: 36, 44: 48 },
   syrup: { 80: 7, 44: 11 },
   syrup_styles: { 80: 8, 44: 12 },
   mixture: { 80: 6, 44: 10 },

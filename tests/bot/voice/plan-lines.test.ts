@@ -6,7 +6,7 @@ import { isoDay } from '../../../core/quantity/time/calendar-day.ts'
 import { sampled } from '../../runs.ts'
 import { testDesk } from '../test-desk.ts'
 import { budgets } from './budgets.ts'
-import { tooLong } from './first-screens.ts'
+import { filled, nowMs, tooLong, WIDTHS } from './first-screens.ts'
 
 const named = (id: string): string => {
   const botanical = catalogue.find((each) => each.id === id)!
@@ -25,6 +25,18 @@ const lines = plants.flatMap(({ id }) => [
 
 it('a plan of any plant is one screen', async () => {
   const long = await tooLong(lines, (columns) => budgets.plan[columns])
+  expect(long.join('\n\n')).toBe('')
+}, 120_000)
+
+it('the rest of a plan is one screen more', async () => {
+  const long: string[] = []
+  for (const line of sampled(lines, 5)) {
+    for (const width of WIDTHS) {
+      const { outcome, text } = await testDesk({ nowMs, width }).toldOf(line, 'more')
+      const count = filled(text).length
+      if (outcome.ok && count > budgets.plan_more[width]) long.push(`${count} lines at ${width}: ${line}\n${text}`)
+    }
+  }
   expect(long.join('\n\n')).toBe('')
 }, 120_000)
 

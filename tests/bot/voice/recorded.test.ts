@@ -28,9 +28,11 @@ const MOST_LINES = { 80: 3, 44: 5 } as const
 const LOST: Readonly<Record<string, string>> = {
   jar_bottled_left: 'in the answer itself',
   name_a_country: 'where no zone tells it: here the zone does',
+  plan_estimates: 'with how sure the numbers are',
   plan_days_known: 'days that are said are taken',
   plan_nearest: 'with what was assumed',
   plan_pith: 'in the line of the day',
+  plan_sugar_alone: 'in the line of the day',
   sweetness_law: 'in /label alone',
 }
 
