@@ -23,7 +23,7 @@ export const addedLater = ({ plants }: Plan, { addOn, start }: Schedule) =>
   addOn.flatMap((day, index) => (isSame(day, start) ? [] : [{ id: plants[index]!.botanical.id, day }]))
 
 /** Those that go in on the first day: what goes in later must not be put in then. */
-export function atFirst(plan: Plan, plants: ReturnType<typeof plantsSaid>): ReturnType<typeof plantsSaid> {
+function atFirst(plan: Plan, plants: ReturnType<typeof plantsSaid>): ReturnType<typeof plantsSaid> {
   const laterIds = plan.schedule === null ? [] : addedLater(plan, plan.schedule).map(({ id }) => id)
   return plants.filter(({ id }) => id === null || !laterIds.includes(id))
 }
