@@ -37,10 +37,12 @@ export type PieceKind =
   | 'nut'
   | 'pinch'
   | 'pod'
+  | 'slice'
   | 'sprig'
   | 'stalk'
   | 'star'
   | 'stick'
+  | 'strip'
   | 'teaspoon'
   | 'thumb'
 

@@ -1,5 +1,5 @@
 import type { Botanical, PieceKind } from '../botanical/botanical.ts'
-import { MEASURES, middle } from '../botanical/catalogue/piece-mass.ts'
+import { isWholePeel, MEASURES, middle } from '../botanical/catalogue/piece-mass.ts'
 import type { MaterialId } from '../quantity/materials.ts'
 import type { BatchPlant } from '../recipe/batch.ts'
 import { botanicalOf } from '../recipe/plan/batch-wish.ts'
@@ -65,13 +65,16 @@ export const NOTHING_NEEDED: Needs = {
 /** Of one fruit, of which nobody says how large. */
 const SIZES: ReadonlySet<PieceKind> = new Set(['small', 'medium'])
 
+/** So far a piece may be from its usual mass. */
+const NEAR_FACTOR = 3
+
 /** What was counted: the piece whose usual mass is nearest; null of what is not bought by the piece. */
 function pieceCounted({ pieces }: Botanical, count: number, massG: number): PieceKind | null {
   const offBy = ({ minG, maxG }: Botanical['pieces'][number]): number =>
     Math.abs(Math.log((count * middle([minG, maxG])) / massG))
   const [nearest] = pieces.toSorted((one, other) => offBy(one) - offBy(other))
-  // Nobody buys by the spoonful or the pinch.
-  if (nearest === undefined || MEASURES.has(nearest.piece)) return null
+  // Nobody buys by the spoonful or the pinch, and a slice is no whole root.
+  if (nearest === undefined || MEASURES.has(nearest.piece) || offBy(nearest) > Math.log(NEAR_FACTOR)) return null
   return SIZES.has(nearest.piece) ? 'each' : nearest.piece
 }
 
@@ -85,7 +88,8 @@ export function plantNeed(
   const botanical = botanicalOf({ id, isDried })
   const { zestGPerFruit } = botanical
   if (zestGPerFruit !== null) {
-    return { ...weighed, count: count ?? massG / middle(zestGPerFruit.strips), unit: 'each', ofZest: true }
+    const fruit = count === null || !isWholePeel(botanical, count, massG) ? massG / middle(zestGPerFruit.strips) : count
+    return { ...weighed, count: fruit, unit: 'each', ofZest: true }
   }
   const unit = count === null ? null : pieceCounted(botanical, count, massG)
   return unit === null ? weighed : { ...weighed, count, unit }

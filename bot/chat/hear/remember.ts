@@ -101,7 +101,8 @@ function questionOf(
 ): Extract<TalkReading, { kind: 'question' }> | null {
   if (reading?.kind === 'question') return reading
   if (outcome.ok || outcome.error.option === undefined || reading?.kind !== 'call') return null
-  const isOpen = outcome.error.code === 'missing_option' || outcome.error.code === 'ambiguous'
+  const { code, problem } = outcome.error
+  const isOpen = code === 'missing_option' || code === 'ambiguous' || problem === 'piece_not_weighed'
   if (!isOpen) return null
   return {
     kind: 'question',

@@ -1,13 +1,11 @@
-import { botanicalById } from '../../../core/botanical/catalogue/catalogue.ts'
-import type { BotanicalProblems } from '../../../core/botanical/problems.ts'
 import type { QuantityProblems } from '../../../core/quantity/problems.ts'
 import type { Invocation } from '../../calls/invocation.ts'
 import { readBatch } from '../grammar/read-rest.ts'
 import type { Problem } from './call-outcome.ts'
 import type { Try } from './example-tried.ts'
-import { nameTyped } from './jar-for-numbers.ts'
 import { lineWith } from './line-instead.ts'
 import { EXAMPLES } from './option-examples.ts'
+import { choicesOf, instead, type Replaced, weighedOf } from './plant-instead.ts'
 
 /** A number that has its thousands apart, with its unit. */
 const IN_THOUSANDS = /\d{1,3}(?:[.,]\d{3})+\s*[a-z]*/i
@@ -28,13 +26,6 @@ const UNIT_OF: Partial<Record<string, (number: number) => string>> = {
   sugar: () => ' g',
   span: () => ' days',
 }
-
-type Replaced = (whole: string) => string
-
-const instead =
-  (pattern: RegExp | string, text: string): Replaced =>
-  (whole) =>
-    whole.replace(pattern, () => text)
 
 const without = (whole: string, extra: string): string => whole.replace(extra, () => '').trim()
 
@@ -61,7 +52,7 @@ const MEANT: { readonly [Key in keyof QuantityProblems]?: (values: Values<Key>) 
   unexpected_text: ({ extra }) => [(whole) => without(whole, extra)],
 }
 
-type Key = keyof QuantityProblems | 'unclear_botanical' | 'spirit_strength'
+type Key = keyof QuantityProblems | 'unclear_botanical' | 'spirit_strength' | 'piece_not_weighed'
 
 const KEYS: ReadonlySet<string> = new Set<Key>([
   'empty_text',
@@ -97,6 +88,7 @@ const KEYS: ReadonlySet<string> = new Set<Key>([
   'unknown_units',
   'unclear_botanical',
   'spirit_strength',
+  'piece_not_weighed',
 ])
 
 /** Where one of a few was meant, and nothing else will do. */
@@ -110,6 +102,7 @@ const CHOICES: ReadonlySet<string> = new Set<Key>([
   'celsius_or_fahrenheit',
   'other_weekday',
   'unclear_botanical',
+  'piece_not_weighed',
 ])
 
 /** Plants and spirit in one, where only plants belong. */
@@ -146,25 +139,14 @@ const moved = (
   }))
 }
 
-/** A plant's name that fits several, as each of them, the strongest first. */
-const choicesOf = ({ problem, values }: Problem): readonly Replaced[] => {
-  if (problem !== 'unclear_botanical') return []
-  const { typed, choices, refused } = values as BotanicalProblems['unclear_botanical']
-  if (refused.length > 0) return []
-  const byDose = choices.toSorted((one, other) => typicalG(one) - typicalG(other))
-  return byDose.map((id) => instead(new RegExp(escaped(typed), 'iu'), nameTyped(id)))
-}
-
-const typicalG = (id: string): number => botanicalById(id).dose.typicalGPerL
-
-const escaped = (text: string): string => text.replace(/[$()*+.?[\\\]^{|}]/g, '\\$&')
-
 /** Texts for an option that cannot be read as it is. */
 const textsFor = (problem: Problem, option: string, whole: string): readonly string[] => {
   const meant = MEANT[problem.problem as keyof QuantityProblems] as
     | ((values: object) => readonly Replaced[])
     | undefined
-  const changed = [...choicesOf(problem), ...(meant?.(problem.values) ?? [])].map((replaced) => replaced(whole))
+  const changed = [...choicesOf(problem), ...weighedOf(problem), ...(meant?.(problem.values) ?? [])].map((replaced) =>
+    replaced(whole),
+  )
   const others = CHOICES.has(problem.problem) ? [] : (EXAMPLES[option] ?? [])
   return [...changed.filter((text) => text !== whole), ...others]
 }

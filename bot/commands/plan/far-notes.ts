@@ -1,3 +1,4 @@
+import { isWholePeel } from '../../../core/botanical/catalogue/piece-mass.ts'
 import type { Plan } from '../../../core/recipe/plan/plan.ts'
 import { isFarOff } from '../../../core/recipe/plan/unusual-amounts.ts'
 import type { Message } from '../../text/words.ts'
@@ -6,11 +7,17 @@ import type { Message } from '../../text/words.ts'
 export const farNotes = (batch: Plan): readonly Message<'notes'>[] =>
   batch.plants
     .filter((plant) => isFarOff(plant, batch))
-    .map(({ botanical: { id, dose, zestGPerFruit }, massG, count, words }) => ({
+    .map(({ botanical, massG, count, words }) => ({
       group: 'notes',
       key: 'plan_far_off',
       values: {
-        plant: { id, massG, count, unit: words?.unit, ofZest: zestGPerFruit !== null },
-        usualG: (dose.typicalGPerL * batch.steep.pouredMl) / 1000,
+        plant: {
+          id: botanical.id,
+          massG,
+          count,
+          unit: words?.unit,
+          ofZest: isWholePeel(botanical, count, massG.value),
+        },
+        usualG: (botanical.dose.typicalGPerL * batch.steep.pouredMl) / 1000,
       },
     }))

@@ -1,4 +1,5 @@
 import type { Botanical } from '../../../core/botanical/botanical.ts'
+import { isWholePeel } from '../../../core/botanical/catalogue/piece-mass.ts'
 import { isFormAsked } from '../../../core/botanical/find/in-form.ts'
 import type { Batch } from '../../../core/recipe/batch.ts'
 import { planRecipe, type RecipePlan, usualDays } from '../../../core/recipe/code/plan-recipe.ts'
@@ -78,7 +79,7 @@ function plantsTyped({ plan }: RecipePlan, batch: Batch): Given<PlantsRead> {
       typed: { amount: null, kind: null, noun, typed: `${weighedText(massG.value)} g ${noun}` },
       massG,
       count,
-      ofZest: count !== null && botanical.zestGPerFruit !== null,
+      ofZest: count !== null && isWholePeel(botanical, count, massG.value),
     }
   })
   return { typed: plants.map(({ typed }) => typed.typed).join(' + '), is: { plants, unknown: [] } }

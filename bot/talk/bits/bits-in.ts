@@ -19,6 +19,7 @@ import { jarAt } from './jar-at.ts'
 import { withPiece } from './lifted-out.ts'
 import { monthMeant } from './month-meant.ts'
 import { plantAt } from './plant-bits.ts'
+import { smallPieceAt } from './small-pieces.ts'
 import { countable, drinkAt, thingAt } from './things.ts'
 import { calledAt } from './unit-words.ts'
 
@@ -113,6 +114,8 @@ function bitAt(around: Around, at: number): Bit | null {
   const bottles = calledAt(typed, lexicon, at) ?? filledAt(around, at) ?? bottlesAt(around, at) ?? sizeFirst(around, at)
   if (rating !== null) return rating
   if (bottles !== null) return bottles
+  const smallPiece = smallPieceAt(around, at)
+  if (smallPiece !== null) return smallPiece
   const coin = coinAt(typed, at)
   if (coin !== null) return coin
   const measure = measureAt(around, at)

@@ -13,8 +13,8 @@ export type Fill = (sentence: Sentence, command: string) => SlotFilled | null
 
 export const isPlant = ({ kind, role }: Bit): boolean => kind === 'plant' && role !== 'left_out' && role !== 'gone'
 
-/** A plant as it is planned: its amount, a piece that is counted, its name. */
-export function plantText(bits: readonly Bit[], plant: Bit, typed: Sentence['typed']): string {
+/** A plant as it is planned: its amount, a piece that is counted, its name; where it is put in, no punnet is dropped. */
+export function plantText(bits: readonly Bit[], plant: Bit, typed: Sentence['typed'], isPutIn = false): string {
   const amount = plant.with === undefined ? undefined : bits[plant.with]
   if (amount === undefined || amount.role === 'gone') return plant.text.toLowerCase()
   const measure = amount.kind === 'bottles' ? null : amount.text
@@ -28,7 +28,8 @@ export function plantText(bits: readonly Bit[], plant: Bit, typed: Sentence['typ
   const between = typed.tokens.slice(amount.to, plant.from).map(({ text }) => text)
   const piece = plant.loose !== undefined && PIECES.test(plant.loose) ? plant.loose : null
   // A punnet tells nobody how much.
-  if (plant.loose !== undefined && piece === null && amount.kind === 'bare') return plant.text.toLowerCase()
+  if (plant.loose !== undefined && piece === null && amount.kind === 'bare')
+    return isPutIn ? `${measure} ${plant.loose} of ${plant.text.toLowerCase()}` : plant.text.toLowerCase()
   const joined = between.find((word) => word === 'of' || word === 'di')
   const of = piece !== null && joined !== undefined ? `${piece} ${joined}` : piece
   return [measure, of, plant.text.toLowerCase()].filter((part) => part !== null && part !== undefined).join(' ')

@@ -114,7 +114,7 @@ export const fills: Readonly<Record<SlotKind, Fill>> = {
         .map((each) =>
           each.with === undefined && isOneOf(sentence, each)
             ? `1 ${each.text.toLowerCase()}`
-            : plantText(sentence.bits, each, sentence.typed),
+            : plantText(sentence.bits, each, sentence.typed, true),
         )
         .join(' + '),
       bits: [...more, ...amounts],

@@ -2,10 +2,13 @@ import { isDescriptor, plantSaid } from '../../../core/botanical/find/plant-said
 import { saidText } from '../../../core/quantity/said/said-text.ts'
 import { PIECES } from '../frames/plant-slots.ts'
 
-const AMOUNT = /^(?:[\d.,/½⅓⅔¼¾⅛]+\s*)+(?:(?:g|kg|oz|lbs?|ml|l|cups?|tsp|tbsp)\b)?/i
+const AMOUNT =
+  /^(?:[\d.,/½⅓⅔¼¾⅛]+\s*)+(?:(?:g|gr|grams?|grammes?|grammi|kg|kilos?|oz|ounces?|lbs?|pounds?|ml|l|cups?|tsp|tbsp)\b)?/i
 
 const LEAD = /^(?:(?:it['’]?s|it is|they['’]?re|they are|is|the|è|e'|sono|la|il)\s+)+/i
 const BEHIND = /\s+(?:ones?|kind|sort|type|please)[.!]*$|[.!]+$/i
+
+const MEASURE_OF = /^.*\s(?:of|di)\s+/i
 
 const NONE: ReadonlySet<string> = new Set()
 
@@ -21,6 +24,9 @@ function formsOf(item: string, said: string): readonly string[] {
   const own = AMOUNT.exec(said)?.[0].trim()
   const amount = own ?? AMOUNT.exec(item)?.[0].trim() ?? ''
   const name = item.replace(AMOUNT, '').trim()
+  // `30 g`: so much of what a measure stood before.
+  if (own !== undefined && said.replace(AMOUNT, '').replace(BEHIND, '').trim() === '')
+    return [`${own} ${name.replace(MEASURE_OF, '')}`.toLowerCase()]
   const form = said.replace(AMOUNT, '').replace(LEAD, '').replace(BEHIND, '').trim()
   const isDescribed = form !== '' && form.split(/\s+/).every((word) => isDescriptor(word.toLowerCase()))
   const piece = name.split(/\s+/).at(-1) ?? ''

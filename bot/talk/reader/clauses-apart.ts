@@ -8,6 +8,7 @@ import { type Concept, DEEDS } from '../lexicon/lexicon.ts'
 import { isOnlyWish } from '../memory/wish-of-nothing.ts'
 import { isToldNow } from './is-told.ts'
 import { newBatchBehind } from './new-batch.ts'
+import { ratedAndAsked } from './rated-and-asked.ts'
 
 /** What joins two things that are to be done. */
 const JOIN = /^(?:and|e|ed|then|poi|but|ma|also|anche|plus|[,;.!?])$/
@@ -125,6 +126,8 @@ const HOW_IT_STANDS =
  */
 export function clausesApart(sentence: Sentence, surroundings: Surroundings): readonly string[] | null {
   if (surroundings.jars.every(isOver)) return null
+  const rated = ratedAndAsked(sentence, surroundings)
+  if (rated !== null) return rated
   const answered = strainedAndAsked(sentence)
   if (answered !== null) return [answered]
   const batch = newBatchBehind(sentence, surroundings)

@@ -387,8 +387,8 @@ export const planProblems = {
     `How much is “${typed}”? Give a number or a weight, like 10 lemons or 30 g ginger. Spirit goes under “spirit”.`,
   not_a_plant: ({ thing, value, line }) => itsOption[thing](value, line),
   plant_not_named: ({ typed }) => `“${typed}” of what? Write it after the amount, like 30 g ginger or 8 lemons.`,
-  piece_not_weighed: ({ typed, id, typicalGPerL }, format) =>
-    `I don’t know what “${typed}” weighs. Can you weigh it? A ${format.dose.each} of spirit usually takes ${format.dose.mass(typicalGPerL)} ${cookName(id)}.`,
+  piece_not_weighed: ({ typed, id, typicalGPerL, line }, format) =>
+    `I don’t know what “${typed}” weighs. Can you weigh it? A ${format.dose.each} of spirit usually takes ${format.dose.mass(typicalGPerL)} ${cookName(id)}.${forInstance(line)}`,
   plant_twice: ({ id }) =>
     `${id === null ? 'One plant' : capital(cookName(id))} is in there twice. How much is it in all?`,
   bottles_not_read: ({ typed, line }) =>

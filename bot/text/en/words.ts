@@ -1,4 +1,5 @@
 import { botanicalById } from '../../../core/botanical/catalogue/catalogue.ts'
+import { isWholePeel } from '../../../core/botanical/catalogue/piece-mass.ts'
 import type { PlantIn } from '../../../core/jar/entry/entry.ts'
 import type { IngredientsTold } from '../../../core/jar/state/batch-facts.ts'
 import type { CountryId } from '../../../core/label/country.ts'
@@ -146,7 +147,7 @@ export const plantInText = ({ id, name, massG, count, words }: PlantIn, format: 
   const said =
     id === null
       ? { id, name, massG }
-      : { id, massG, count, unit: words?.unit, ofZest: botanicalById(id).zestGPerFruit !== null }
+      : { id, massG, count, unit: words?.unit, ofZest: isWholePeel(botanicalById(id), count, massG.value) }
   return plantText(said, format)
 }
 

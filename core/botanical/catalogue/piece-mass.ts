@@ -18,7 +18,7 @@ const FILED_UNDER: Readonly<Record<Piece, readonly PieceKind[]>> = {
   clove: ['clove'],
   leaf: ['leaf'],
   sprig: ['sprig', 'stalk'],
-  slice: [],
+  slice: ['slice'],
   piece: ['each', 'thumb', 'finger'],
   bunch: ['bunch'],
   head: ['head'],
@@ -57,3 +57,10 @@ const unsized = (pieces: Botanical['pieces']): PieceMass | null => {
     trust: first.trust,
   }
 }
+
+/** A fruit gives at least such a share of its usual zest, a strip of it less. */
+const WHOLE_PEEL_SHARE = 0.3
+
+/** Whether so much is the zest of so many fruit, not of so many strips. */
+export const isWholePeel = ({ zestGPerFruit: zest }: Botanical, count: number | null, massG: number): boolean =>
+  zest !== null && (count === null || massG >= WHOLE_PEEL_SHARE * zest.strips[0] * count)

@@ -22,8 +22,20 @@ const COUPLE = new RegExp(`^(?:a\\s+couple|un\\s+paio)${OF}\\s+(?=\\S)`, 'i')
 const ZEST_OF = '(?:(?:the|la|le)\\s+)?(?:zests?|peels?|rinds?|scorz[ae]|bucc(?:ia|e))\\s+(?:of|di)\\s+'
 const COUNT = new RegExp(`^(${ZEST_OF})?(${[...COUNTS.keys()].join('|')})\\s+(?=\\p{L})`, 'iu')
 
-/** Words that leave the amount to the usual one. */
-const SOME = /^(?:some|a\s+few|a\s+little|several|qualche|alcun[ei]|un\s+po['’]?(?:\s+di)?)\s+(?=\p{L})/iu
+const PIECE_OF =
+  '(?:leaves|sprigs|strips|slices|sticks|pods|cloves|pieces|bits?|pinches|scraps|shavings|fogli[ae]|foglioline|ramett[oi]|strisc(?:ia|e)|fett(?:a|e|ina|ine)|bastoncin[oi]|pezz(?:o|i|etto|etti)|pizzic(?:o|hi))\\s+(?:of|di)\\s'
+
+/** Words that leave the amount to the usual one; not `a few leaves of`, of which nobody knows how many. */
+const SOME = new RegExp(
+  `^(?:some|a\\s+few|a\\s+little|several|qualche|alcun[ei]|un\\s+po['’]?(?:\\s+di)?)\\s+(?!${PIECE_OF})(?=\\p{L})`,
+  'iu',
+)
+
+/** `A few leaves of mint`, `some strips of`, `qualche foglia di`: pieces without a number. */
+export const SOME_OF = new RegExp(
+  `^(?:some|(?:an?\\s+)?(?:few|little)|several|qualche|alcun[ei])\\s+${PIECE_OF}+`,
+  'iu',
+)
 
 const ARTICLE = '(?:an?|one|un|una|uno)\\s'
 const BEGINS = `(?=(?:[0-9½¼¾⅓⅔]|half\\s|mezz[oa]\\s|${ARTICLE}|(?:${[...COUNTS.keys()].join('|')})\\s)[^+]*\\p{L}{2})`

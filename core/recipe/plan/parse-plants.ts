@@ -1,5 +1,5 @@
 import type { PieceKind } from '../../botanical/botanical.ts'
-import { plantList } from '../../botanical/words/plant-list.ts'
+import { plantList, SOME_OF } from '../../botanical/words/plant-list.ts'
 import { DomainError } from '../../domain-error.ts'
 import type { Count, Mass } from '../../quantity/quantities.ts'
 import { massAt } from '../../quantity/read/amount-at.ts'
@@ -8,6 +8,7 @@ import { isBelowZero, readNumber } from '../../quantity/read/read-number.ts'
 import { splitList } from '../../quantity/read/split-list.ts'
 import { readText, shown, type TypedText, textFrom } from '../../quantity/read/tokens.ts'
 import { anyUnitAt } from '../../quantity/read/unit-at.ts'
+import { COUNTED_WITH_OF, MEASURE_OF, PIECE_OF, withoutSize } from './piece-words.ts'
 
 /** One of the plants of `of:`. */
 export interface TypedPlant {
@@ -27,24 +28,6 @@ const ARTICLE = /^(?:an?|one|un['’]?|una|uno)\s*(?<=\s|['’])/i
 const ZEST_OF = /^(?:the\s+)?(?:zests?|peels?|rinds?|scorz[ae]|bucc(?:ia|e))\s+(?:of|di)\s+(?=[0-9½¼¾]|an?\s)/i
 const OF = new Set(['of', 'di', 'd'])
 
-/** Pieces beyond those that `parseCount` knows; only with `of`, for `star anise` is no star of anise. */
-const PIECE_OF =
-  /^(?:(thumbs?)|(fingers?)|(heads?|capolin[oi])|(stars?|stell[ae])|(stalks?|gamb[oi])|(pinch(?:es)?|pizzic(?:o|hi))|(cones?|pign[ae])|(nuts?|noc[ei]))\s+(?:of|di)\s+/i
-export const COUNTED_WITH_OF: readonly PieceKind[] = [
-  'thumb',
-  'finger',
-  'head',
-  'star',
-  'stalk',
-  'pinch',
-  'cone',
-  'nut',
-]
-
-/** Measures that tell nobody how much. */
-const MEASURE_OF =
-  /^(?:(?:good|big|large|small|generous)\s+)?(?:handfuls?|manciat[ae]|bits?|knobs?|dash(?:es)?|drops?|gocc[ei]a?|jars?|tins?|cans?|box(?:es)?|punnets?|baskets?|bags?|packets?|packs?|sachets?|glass(?:es)?|inch(?:es)?|blades?|bustin[ae]|scatol[ae]|vasett[oi]|cestin[oi]|tazz[ae]|bicchier[ei])\s+(?:of|di)\s+/i
-
 const unweighed = (noun: string, typed: string): TypedPlant => ({
   amount: null,
   kind: null,
@@ -55,6 +38,8 @@ const unweighed = (noun: string, typed: string): TypedPlant => ({
 
 const plantOf = (item: TypedText): TypedPlant => {
   const typed = shown(item.text)
+  const some = SOME_OF.exec(item.text)
+  if (some !== null) return unweighed(item.text.slice(some[0].length), typed)
   const text = item.text.replace(ZEST_OF, '').replace(ARTICLE, '1 ')
   const read = readText(text, 'mass')
   const number = read.tokens.findIndex((_, at) => readNumber(read, at) !== null)
@@ -87,8 +72,9 @@ const spooned = (read: TypedText, number: number, next: number, kind: PieceKind,
 /** `8 lemons`, `1 stick of cinnamon`, and the number last: `lemons 8`. */
 const counted = (read: TypedText, number: number, typed: string): TypedPlant => {
   const turned = number === 0 ? read : readText(`${textFrom(read, number)} ${textFrom(read, 0, number)}`, 'count')
-  const amount = parseCount(turned.text)
-  const whole = textFrom(turned, readNumber(turned, 0)!.next)
+  const behind = readNumber(turned, 0)!.next
+  const whole = withoutSize(textFrom(turned, behind))
+  const amount = parseCount(`${textFrom(turned, 0, behind)} ${whole}`)
   const measure = MEASURE_OF.exec(whole)
   if (measure !== null) return unweighed(whole.slice(measure[0].length), typed)
   const match = PIECE_OF.exec(whole)

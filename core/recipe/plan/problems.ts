@@ -40,7 +40,13 @@ export interface PlanProblems {
   }
   readonly plant_not_named: { readonly typed: string }
   /** A count of something of which nobody wrote down what one weighs. */
-  readonly piece_not_weighed: { readonly typed: string; readonly id: string; readonly typicalGPerL: number }
+  readonly piece_not_weighed: {
+    readonly typed: string
+    readonly id: string
+    readonly typicalGPerL: number
+    /** The whole line with a weight in its place; left out where none was tried. */
+    readonly line?: string
+  }
   /** Without id: a plant that is not in the catalogue. */
   readonly plant_twice: { readonly typed: string; readonly id: string | null }
   readonly bottles_not_read: { readonly typed: string; readonly line?: string | null }

@@ -1,4 +1,5 @@
 import type { Botanical, PieceKind } from '../../botanical/botanical.ts'
+import { CUSTOMARY, customaryPiece } from '../../botanical/catalogue/customary-pieces.ts'
 import { type PieceMass, pieceMass } from '../../botanical/catalogue/piece-mass.ts'
 import { DomainError } from '../../domain-error.ts'
 import type { Measured } from '../../quantity/measured/measured.ts'
@@ -20,8 +21,9 @@ interface Pieces {
  * Throws `piece_not_weighed` where nobody has written down what one weighs.
  */
 export function weighPieces(botanical: Botanical, { count, piece, kind }: Pieces, typed: string): Measured {
-  const found =
-    kind === null ? pieceMass(botanical, piece) : (botanical.pieces.find((each) => each.piece === kind) ?? null)
+  const counted = kind ?? (piece === 'piece' ? null : piece)
+  const own = kind === null ? pieceMass(botanical, piece) : botanical.pieces.find((each) => each.piece === kind)
+  const found = own ?? (counted === null ? null : customaryPiece(botanical, counted))
   if (found === null) {
     const { id, dose } = botanical
     throw new DomainError('bad_value', 'piece_not_weighed', { typed, id, typicalGPerL: dose.typicalGPerL })
@@ -43,7 +45,8 @@ const NEAR_PIECES = 0.05
 /** A count's mass with the ± of its pieces; null where it is not what they weigh, so that somebody weighed it. */
 export function massOfCounted(botanical: Botanical, count: number, massG: number): Measured | null {
   const offOf = ({ value }: Measured): number => Math.abs(massG / value - count)
-  const [nearest] = [pieceMass(botanical, null), ...botanical.pieces]
+  const customary = CUSTOMARY.map((piece) => customaryPiece(botanical, piece))
+  const [nearest] = [pieceMass(botanical, null), ...botanical.pieces, ...customary]
     .flatMap((piece) => (piece === null ? [] : [eachOf(botanical, piece)]))
     .toSorted((one, other) => offOf(one) - offOf(other))
   if (nearest === undefined || offOf(nearest) > Math.max(NEAR_SHARE * count, NEAR_PIECES)) return null

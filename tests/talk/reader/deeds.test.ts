@@ -157,5 +157,5 @@ eachIsShown({
 
 it('asks of a count that nothing takes, where orange is no colour', async () => {
   const one = await talkerFor({ after: null, shelf: 'lemon' })
-  expect(await one.say('in went 2 strips of orange peel')).toMatchObject({ command: 'jar add', code: 'question' })
+  expect(await one.say('in went 2 ribs of orange peel')).toMatchObject({ command: 'jar add', code: 'question' })
 })

@@ -1,0 +1,37 @@
+import { describe, expect, it } from 'vitest'
+import { talkerFor } from './told.ts'
+
+/** What a mark with a question behind it writes down, and what is answered of it. */
+const MARKS = [
+  ['3 out of 5, a bit sharp, any way to fix it?', 3, 'trouble'],
+  ['2 stars, bitter, what can i do', 2, 'trouble'],
+  ['gave the lemon 2 - too sweet, how can I rescue it?', 2, 'trouble'],
+  ['tried the lemon tonight: 3 stars, thin and watery, any suggestions?', 3, 'trouble'],
+  ['rated the lemon 3, it’s harsh - what now?', 3, 'trouble'],
+  ['2 stars for the lemon, too strong, what can I do?', 2, 'trouble'],
+  ['due stelle, troppo dolce, come rimedio?', 2, 'trouble'],
+  ['3 su 5, un po’ amaro: si può rimediare?', 3, 'trouble'],
+  ['2 stars, what do I do now?', 2, null],
+  ['only 2 out of 5, how do I save it?', 2, null],
+] as const
+
+describe('a mark with a question behind it is written down, and answered', () => {
+  it.each(MARKS)('%s', async (said, rating, answer) => {
+    const one = await talkerFor({ after: null, shelf: 'lemon_bottled' })
+    const told = await one.say(said)
+    const all = [told, ...told.also]
+    const mark = all.find(({ command }) => command === 'jar taste')
+    expect(mark?.call?.options.rating).toBe(String(rating))
+    expect(mark?.call?.options.note ?? '').not.toMatch(/\?|fix|rescue|rimedi|what|cosa/)
+    if (answer === null) expect(all).toHaveLength(1)
+    else expect(all.map(({ command }) => command)).toContain(answer)
+  })
+
+  it.each(['if I give it 2 stars what should I do', 'what does 2 stars mean, can I change it?'])(
+    '%s writes nothing down',
+    async (said) => {
+      const one = await talkerFor({ after: null, shelf: 'lemon_bottled' })
+      expect((await one.say(said)).recorded).toBe(0)
+    },
+  )
+})
