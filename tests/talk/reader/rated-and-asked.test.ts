@@ -5,7 +5,7 @@ import { talkerFor } from './told.ts'
 const MARKS = [
   ['3 out of 5, a bit sharp, any way to fix it?', 3, 'trouble'],
   ['2 stars, bitter, what can i do', 2, 'trouble'],
-  ['gave the lemon 2 - too sweet, how can I rescue it?', 2, 'trouble'],
+  ['the lemon gets 2 stars - too sweet, how can I rescue it?', 2, 'trouble'],
   ['tried the lemon tonight: 3 stars, thin and watery, any suggestions?', 3, 'trouble'],
   ['rated the lemon 3, it’s harsh - what now?', 3, 'trouble'],
   ['2 stars for the lemon, too strong, what can I do?', 2, 'trouble'],
