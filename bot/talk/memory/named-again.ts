@@ -59,7 +59,7 @@ const USUAL_PERCENT = 30
 const STEP_PERCENT = 5
 
 /** The jar once more, in another size or taste. */
-function jarAgain(jar: TalkJar, { has }: Sentence): CallRead {
+export function jarAgain(jar: TalkJar, { has }: Sentence): CallRead {
   const { name, strengthPercent } = jar
   const times = has('twice') ? 2 : has('thrice') ? 3 : has('halve') ? 0.5 : 1
   const now = strengthPercent()

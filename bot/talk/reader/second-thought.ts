@@ -63,7 +63,9 @@ const BY_NAME: ReadonlySet<Path> = new Set([...BY_LITTLE, 'jar show', 'jar list'
 function aimBesideDeed(reading: TalkReading): readonly Aim[] {
   // What is told outright to be dangerous is said, whatever deed the rest sounds like.
   if (reading.kind === 'symptom') return HARMFUL.has(reading.id) && reading.options.yes !== undefined ? [] : ['trouble']
-  return reading.kind === 'call' && BY_NAME.has(reading.call.command) ? [reading.call.command] : []
+  if (reading.kind !== 'call' || !BY_NAME.has(reading.call.command)) return []
+  const { command } = reading.call
+  return OF_PLANTS.includes(command) ? OF_PLANTS : [command]
 }
 
 /** No deeds, though they are of a jar; how it was started is told by plants, as a plan is. */
