@@ -55,6 +55,8 @@ export interface Language {
   format(kitchen: Kitchen): Format
   /** A text as a kitchen that pours in cups says it, where it does otherwise; `own` are somebody's words in it. */
   readonly american?: (text: string, own: readonly string[]) => string
+  /** A text with plants by what their maker calls them, by their ids; what is somebody's own stays. */
+  readonly kinds?: (text: string, kinds: Readonly<Record<string, string>>, own: readonly string[]) => string
   readonly sentences: Feature<Messages>
   readonly problems: Written<AllProblems>
   /** In the place of those of the same key where others read along. */

@@ -1,5 +1,5 @@
 import type { Language } from './language.ts'
-import { isKitchenOf, type Kitchen } from './messages/kitchen.ts'
+import { isKitchenOf, type Kitchen, unitsIn } from './messages/kitchen.ts'
 import type { Words } from './words.ts'
 
 /** Values that somebody typed: names, notes, words that are said back. */
@@ -27,21 +27,30 @@ function saidOtherwise<T>(texts: T, otherwise: (text: string, own: readonly stri
   return Object.fromEntries(Object.entries(texts).map(([key, each]) => [key, saidOtherwise(each, otherwise)])) as T
 }
 
-/**
- * The words of a language as they are shown: where it says things otherwise in a kitchen that pours in cups, it does. For scripts
- * nothing is said otherwise.
- */
-export function inOwnKitchen(words: Words, { american }: Pick<Language, 'american'>): Words {
-  if (american === undefined) return words
+type Otherwise = (text: string, own: readonly string[]) => string
+
+/** How a kitchen says things otherwise: plants by its own names, and what is said otherwise where one pours in cups; null where it does not. */
+function otherwiseIn(kitchen: Kitchen, { american, kinds }: Pick<Language, 'american' | 'kinds'>): Otherwise | null {
+  const { kinds: own } = unitsIn(kitchen)
+  const named: Otherwise | null =
+    own === undefined || kinds === undefined ? null : (text, kept) => kinds(text, own, kept)
+  const there = american !== undefined && isKitchenOf('us', kitchen) ? american : null
+  if (named === null || there === null) return named ?? there
+  return (text, kept) => there(named(text, kept), kept)
+}
+
+/** The words of a language as they are shown in a kitchen that says things otherwise. For scripts nothing is said otherwise. */
+export function inOwnKitchen(words: Words, language: Pick<Language, 'american' | 'kinds'>): Words {
   const shown = (text: string, kitchen: Kitchen, values: unknown): string =>
-    isKitchenOf('us', kitchen) ? american(text, ownIn(values)) : text
+    otherwiseIn(kitchen, language)?.(text, ownIn(values)) ?? text
   return {
     ...words,
     say: (message, kitchen) => shown(words.say(message, kitchen), kitchen, message.values),
     problem: (key, values, kitchen) => shown(words.problem(key, values, kitchen), kitchen, values),
     onPictures(kitchen) {
       const { text, format } = words.onPictures(kitchen)
-      return { text: isKitchenOf('us', kitchen) ? saidOtherwise(text, american) : text, format }
+      const otherwise = otherwiseIn(kitchen, language)
+      return { text: otherwise === null ? text : saidOtherwise(text, otherwise), format }
     },
   }
 }

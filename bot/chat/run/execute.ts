@@ -24,6 +24,7 @@ import { expectNoDanger, notedCautions } from './expect-no-danger.ts'
 import { inDoubt } from './in-doubt.ts'
 import { failureTriedIn } from './in-kitchen.ts'
 import { withJarNumbers } from './jar-for-numbers.ts'
+import { withKindsSpoken } from './kinds-spoken.ts'
 import { kitchenOfWhoever, kitchenSaid, textOf, usualOf } from './kitchen-said.ts'
 import { withLineInstead } from './line-instead.ts'
 import { withLineMeant } from './line-meant.ts'
@@ -168,7 +169,8 @@ const run = async (
     verifyReply(reply)
     const isUntold = !isOfJar && isKitchenOf('metric', reply.kitchen)
     const own = ofJar?.kitchen ?? (isUntold ? kitchenTyped(input, usualKitchen) : reply.kitchen)
-    const inUnits = offeredIn({ ...reply, kitchen: kitchenIn(settings.units, own) }, textOf(read))
+    const called = withKindsSpoken(kitchenIn(settings.units, own), command.path, dispatch)
+    const inUnits = offeredIn({ ...reply, kitchen: called }, textOf(read))
     return { path: command.path, reply: inUnits, call: read, ...(ofJar !== null && { isReread: true as const }) }
   }
   const attempted = await attempt(work, () => call, log)

@@ -1,8 +1,9 @@
 import type { Assumption } from '../../../core/quantity/quantities.ts'
 import type { UnitSystem } from '../../../core/quantity/read/parse-units.ts'
 import { unitsSaid } from '../../../core/quantity/read/units-said.ts'
-import { isKitchenOf, type Kitchen, kitchenOfEach } from '../../text/messages/kitchen.ts'
+import { isKitchenOf, type Kitchen, kitchenOfEach, withKinds } from '../../text/messages/kitchen.ts'
 import type { Message } from '../../text/words.ts'
+import { kindsTyped } from './kinds-typed.ts'
 
 const IMPERIAL_UNITS = new Set(['imp_fl_oz', 'imp_pint', 'imp_quart', 'imp_gallon'])
 const US_UNITS = new Set(['cup', 'fl_oz', 'pint', 'quart', 'gallon', 'fifth', 'handle', 'lb', 'oz', 'oz_weight'])
@@ -107,7 +108,7 @@ const saysUnits = (input: object): boolean => tellsUnits(unitsTyped(input)) || t
 
 /** The kitchen whose units were typed; where none were, the one of whoever typed. */
 export const kitchenTyped = (input: object, usual: () => Kitchen): Kitchen =>
-  saysUnits(input) ? kitchenOf(input) : usual()
+  saysUnits(input) ? kitchenOf(input) : withKinds(usual(), kindsTyped([input]))
 
 /** The kitchen that a text speaks of which was not read as a whole; null where it tells none, or more than one. */
 export const kitchenInText = (text: string): Kitchen | null => {
@@ -117,7 +118,8 @@ export const kitchenInText = (text: string): Kitchen | null => {
 }
 
 /** The kitchen whose units were typed. */
-export const kitchenOf = (input: object): Kitchen => kitchenOfUnits([unitsTyped(input), unitsOfBottles(input)])
+export const kitchenOf = (input: object): Kitchen =>
+  withKinds(kitchenOfUnits([unitsTyped(input), unitsOfBottles(input)]), kindsTyped([input]))
 
 /** Whether amounts are said as they were typed: unless somebody has chosen other units for everything. */
 export const isSaidAsTyped = (kitchen: Kitchen, { units }: { readonly units: UnitSystem | null }): boolean =>

@@ -16,7 +16,7 @@ export function planOfCode(code: SharedRecipe, option: string, { nowMs, zone, se
 }
 
 /** A plan is called after its first plant. */
-export const planNamed = (plan: Plan): ShopFor => ({
-  plantId: plan.plants[0]?.botanical.id ?? null,
-  name: nameAfter(plan) ?? '',
-})
+export function planNamed(plan: Plan): ShopFor {
+  const plantId = plan.plants[0]?.botanical.id ?? null
+  return { plantId, name: plantId === null ? (nameAfter(plan) ?? '') : '' }
+}

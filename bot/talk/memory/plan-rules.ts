@@ -150,6 +150,18 @@ function partSwapped(item: string, gone: Bit, come: Bit, bits: readonly Bit[]): 
   return `${left} ${name.join(' ')} + ${part.value} ${come.text.toLowerCase()}`
 }
 
+const AMOUNT_BEFORE = /^[\d.,½¼¾]+(?:\s*(?:g|kg|oz|lbs?|pounds?|kilos?|cups?)\b)?/i
+
+/** `Damsons, not plums`: of two names of one plant the one that holds, as much of it as there was; null where they are of two. */
+function kindNamed(item: string, plants: readonly Bit[]): string | null {
+  const [one, other] = plants
+  if (one === undefined || other === undefined || one.ids?.[0] === undefined || one.ids[0] !== other.ids?.[0])
+    return null
+  const held = plants.find(({ role }) => role !== 'left_out') ?? one
+  const amount = held.with === undefined ? AMOUNT_BEFORE.exec(item)?.[0] : undefined
+  return [amount, held.text.toLowerCase()].filter((part) => part !== undefined).join(' ')
+}
+
 /** `swap the lemons for limes`, `limes instead of lemons`: the one that is there goes, the other comes, as many as there were. */
 export const swapped: Rule = ({ bits, has }, last) => {
   const { of } = last.options
@@ -157,6 +169,8 @@ export const swapped: Rule = ({ bits, has }, last) => {
   if (last.command !== 'plan' || of === undefined || plants.length !== 2 || !has('instead')) return null
   const items = of.split('+').map((item) => item.trim())
   const at = items.findIndex((item) => plants.some((plant) => isOf(item, plant)))
+  const renamed = at === -1 ? null : kindNamed(items[at]!, plants)
+  if (renamed !== null) return callReading(withOption(last, 'of', items.with(at, renamed).join(' + ')))
   const gone = plants.filter((plant) => items[at] !== undefined && isOf(items[at], plant))
   const come = plants.find((plant) => !gone.includes(plant))
   if (at === -1 || gone.length !== 1 || come === undefined) return null

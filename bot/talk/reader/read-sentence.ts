@@ -6,7 +6,6 @@ import { sentenceOnce } from '../bits/sentence-once.ts'
 import type { TalkReading } from '../frames/reading.ts'
 import { symptomDenied, symptomIn } from '../frames/symptoms.ts'
 import type { Hunch } from '../hunch/hunch.ts'
-import { againChanged } from '../memory/again-changed.ts'
 import { ofJarSpokenOf } from '../memory/half-words.ts'
 import type { Remembered } from '../memory/remembered.ts'
 import { wished } from '../memory/wishes-apart.ts'
@@ -118,8 +117,8 @@ function byRules(reading: TalkReading, sentence: Sentence, text: string, knows: 
 
 /** What is told or asked before any command is looked for in it; null where it is none of that. */
 function readFirst(sentence: Sentence, text: string, knows: Knows): TalkReading | null {
-  const whole =
-    againChanged(sentence, knows.said, (part) => sentenceIn(part, knows)) ?? wholeReading(sentence, knows.said)
+  const read = (part: string): Sentence => sentenceIn(part, knows)
+  const whole = wholeReading(sentence, knows.said, read)
   if (whole !== null) return whole
   const accident = accidentTold(sentence)
   if (accident !== null)
@@ -128,7 +127,6 @@ function readFirst(sentence: Sentence, text: string, knows: Knows): TalkReading 
   if (isFouled(text)) return symptomReading(sentence, 'insects')
   if (isFreezingAsked(sentence)) return topic({ id: 'freezes', others: [] })
   const { said } = knows
-  const read = (part: string): Sentence => sentenceIn(part, knows)
   const after = said === undefined ? null : wished(sentence, said, read)
   const told = after ?? jarTold(sentence, read)
   if (told !== null) return told

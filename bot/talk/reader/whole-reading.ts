@@ -1,5 +1,6 @@
 import type { Sentence } from '../bits/bit.ts'
 import type { TalkReading } from '../frames/reading.ts'
+import { againChanged } from '../memory/again-changed.ts'
 import { namedAgain } from '../memory/named-again.ts'
 import { NOTHING_SAID, type Remembered } from '../memory/remembered.ts'
 import { severalToBuy } from '../memory/scaled-again.ts'
@@ -11,7 +12,12 @@ import { ownJarAsked } from './own-jar-asked.ts'
 import { readyByEvent } from './ready-by-event.ts'
 
 /** What is told by the sentence as a whole, before any frame is tried on a part of it. */
-export const wholeReading = (sentence: Sentence, said: Remembered = NOTHING_SAID): TalkReading | null =>
+export const wholeReading = (
+  sentence: Sentence,
+  said: Remembered = NOTHING_SAID,
+  read: (part: string) => Sentence,
+): TalkReading | null =>
+  againChanged(sentence, said, read) ??
   ideasWithSpirit(sentence, said) ??
   severalToBuy(sentence) ??
   namedAgain(sentence, said) ??

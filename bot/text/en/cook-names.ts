@@ -1,5 +1,6 @@
 import type { PlantState } from '../../../core/botanical/botanical.ts'
 import { botanicalById } from '../../../core/botanical/catalogue/catalogue.ts'
+import type { OneAndSeveral } from '../../../core/botanical/names/kind-typed.ts'
 import type { Format } from '../format.ts'
 import type { PlantSaid } from '../messages/ingredients.ts'
 import { inEighths } from './format.ts'
@@ -60,8 +61,6 @@ export function cookName(id: string, state?: PlantState): string {
 
 /** The plant's name within a sentence. */
 export const plantName = (id: string): string => cookName(id)
-
-type OneAndSeveral = readonly [one: string, several: string]
 
 /** Fruit bought for its peel. */
 const FRUIT: Readonly<Record<string, OneAndSeveral>> = {
@@ -155,6 +154,9 @@ const COUNTED: Readonly<Record<string, OneAndSeveral>> = {
   vanilla: ['vanilla pod', 'vanilla pods'],
   walnut: ['walnut', 'walnuts'],
 }
+
+/** One of it and several, where it is counted; null where it is only weighed. */
+export const countedName = (id: string): OneAndSeveral | null => FRUIT[id] ?? COUNTED[id] ?? null
 
 /** Pieces that are said before their plant: `2 sprigs of mint`. */
 const OF: Readonly<Record<string, string>> = {

@@ -30,6 +30,7 @@ import { jarProblems } from './jar-problems.ts'
 import { stepSentences } from './jar-steps.ts'
 import { compareSentences, listSentences, notebookSentences, showSentences } from './jar-views.ts'
 import { keepingSentences } from './keeping.ts'
+import { byKind } from './kinds.ts'
 import { labelProblems, labelSentences } from './label.ts'
 import { measureSentences } from './measure.ts'
 import { moreText } from './more.ts'
@@ -53,6 +54,7 @@ import { troubleProblems, troubleSentences } from './trouble.ts'
 export const en = {
   format: englishFormat,
   american: inAmerican,
+  kinds: byKind,
   sentences: putTogether(
     calculateSentences,
     measureSentences,

@@ -8,6 +8,8 @@ export interface MixedKitchen {
   readonly strength?: 'proof'
   /** A sweetness was typed in grams, so that no other unit takes its place. */
   readonly sweetness?: 'metric'
+  /** What its maker calls a plant, by its id. */
+  readonly kinds?: Readonly<Record<string, string>>
 }
 
 /** Whose measures a person cooks with. */
@@ -19,7 +21,9 @@ export const unitsIn = (kitchen: Kitchen): MixedKitchen =>
 
 /** By its name where nothing in it is told otherwise. */
 export const kitchenOfEach = (each: MixedKitchen): Kitchen =>
-  each.volume === each.mass && each.strength === undefined && each.sweetness === undefined ? each.volume : each
+  each.volume === each.mass && each.strength === undefined && each.sweetness === undefined && each.kinds === undefined
+    ? each.volume
+    : each
 
 /** The same in the units that somebody has chosen for everything; null: for nothing. What was typed in proof stays in it. */
 export const kitchenIn = (units: UnitSystem | null, kitchen: Kitchen): Kitchen =>
@@ -30,3 +34,7 @@ export const isKitchenOf = (units: UnitSystem, kitchen: Kitchen): boolean => {
   const { volume, mass } = unitsIn(kitchen)
   return volume === units && mass === units
 }
+
+/** The same, where plants are called by names of their maker's own. */
+export const withKinds = (kitchen: Kitchen, kinds: Readonly<Record<string, string>>): Kitchen =>
+  Object.keys(kinds).length === 0 ? kitchen : { ...unitsIn(kitchen), kinds }

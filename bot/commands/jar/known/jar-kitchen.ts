@@ -4,8 +4,9 @@ import type { Jar } from '../../../../store/person.ts'
 import { callOfTexts } from '../../../calls/call.ts'
 import type { InputOf } from '../../../calls/signatures.ts'
 import type { Context } from '../../../chat/command.ts'
-import { type Kitchen, kitchenIn } from '../../../text/messages/kitchen.ts'
+import { type Kitchen, kitchenIn, withKinds } from '../../../text/messages/kitchen.ts'
 import { kitchenOfUnits, tellsUnits, type UnitsTyped, unitsOfBottles, unitsTyped } from '../../options/input-units.ts'
+import { kindsTyped } from '../../options/kinds-typed.ts'
 
 /** Amounts of a start that tell its maker's kitchen; bottles are sold in millilitres. */
 const AMOUNTS: ReadonlySet<string> = new Set(['of', 'spirit', 'strength', 'sugar', 'water'])
@@ -44,7 +45,10 @@ const unitsOf = (story: Started): UnitsTyped => unitsTyped(startTyped(story))
 
 /** The kitchen in which something is said of jars together: of the amounts that were typed now, else of those of the first that tells. */
 export const kitchenOfJars = (input: object, stories: readonly Started[]): Kitchen =>
-  kitchenOfUnits([unitsTyped(input), ...stories.map(unitsOf), unitsOfBottles(input)])
+  withKinds(
+    kitchenOfUnits([unitsTyped(input), ...stories.map(unitsOf), unitsOfBottles(input)]),
+    kindsTyped([input, ...stories.map(startTyped)]),
+  )
 
 /** The same of one jar; null: of none, so that only what was typed tells. */
 export const kitchenOfJar = (input: object, story: Started | null): Kitchen =>
