@@ -119,7 +119,7 @@ export interface SetAside {
 
 /** Everything that is stored about one person. */
 export interface Person {
-  readonly version: 7
+  readonly version: 8
   readonly settings: Settings
   readonly jars: readonly Jar[]
   readonly nudges: readonly Nudge[]
@@ -134,7 +134,7 @@ export interface Person {
 }
 
 export const NOBODY: Person = {
-  version: 7,
+  version: 8,
   settings: {
     units: null,
     country: null,

@@ -100,6 +100,7 @@ export const signatures = {
     days: planOptions.days.optional(),
     yes: troubleOptions.signs.optional(),
     no: troubleOptions.signs.optional(),
+    'what-if': yesNo.optional(),
   }),
   keeping: z.object({
     jar: jar.optional(),
@@ -220,6 +221,7 @@ export const signatures = {
     jar,
     where: jarOptions.place.optional(),
     vessel: jarOptions.place.optional(),
+    was: jarOptions.place.optional(),
     when: when.optional(),
     note: note.optional(),
   }),

@@ -1,20 +1,9 @@
 import type { JarState } from '../jar/state/jar-state.ts'
 import type { IsoDay } from '../quantity/time/calendar-day.ts'
 import { symptomsIn } from './find-symptom.ts'
+import { HELD_FOR } from './held-for.ts'
 import type { SymptomId } from './symptoms.ts'
-
-/** What must be cleared up before a jar is bottled or drunk; the worst first. */
-const HELD: readonly SymptomId[] = [
-  'wrong_spirit',
-  'unknown_plant',
-  'broken_glass',
-  'mould',
-  'pink_orange_slime',
-  'pressure',
-  'fermenting',
-  'solvent',
-  'rotten_egg',
-]
+import { wasNothing } from './was-nothing.ts'
 
 /** A word that is denied, or of what has stopped: `no sign of mould`, `not fizzing any more`. */
 const DENIED =
@@ -30,13 +19,23 @@ const PLEASED_RATING = 3
 /** The worst that a text tells of; null where it is nothing that holds a jar up. */
 function heldIn(text: string): SymptomId | null {
   const found = symptomsIn(text)
-  return HELD.find((each) => found.includes(each)) ?? null
+  return HELD_FOR.find((each) => found.includes(each)) ?? null
 }
 
 export interface NotedTrouble {
   readonly note: string
   readonly symptom: SymptomId
   readonly day: IsoDay
+}
+
+/** Whether it says that what was told of is over, or names it only to deny it. */
+export const saysOver = (note: string): boolean =>
+  OVER.test(note) || (heldIn(note.replace(DENIED, ' ')) === null && heldIn(note) !== null)
+
+/** What a text tells of that may hold a jar up, what it denies left out; empty where it says that it is over. */
+export function symptomsNoted(text: string): readonly SymptomId[] {
+  if (OVER.test(text) || wasNothing(text)) return []
+  return symptomsIn(text.replace(DENIED, ' ')).filter((each) => HELD_FOR.includes(each))
 }
 
 /**
@@ -46,9 +45,10 @@ export interface NotedTrouble {
 export function notedTrouble({ happened }: JarState): NotedTrouble | null {
   for (const entry of happened.toReversed()) {
     if (entry.kind !== 'noted' && entry.kind !== 'tasted') continue
+    if (entry.kind === 'noted' && entry.settled !== undefined) return null
     const { note } = entry
     const symptom = note === null ? null : heldIn(note.replace(DENIED, ' '))
-    const isOver = note !== null && (OVER.test(note) || (symptom === null && heldIn(note) !== null))
+    const isOver = note !== null && saysOver(note)
     if (symptom !== null && note !== null && !isOver) return { note, symptom, day: entry.day }
     const isPleasing = entry.kind === 'tasted' && entry.rating !== null && entry.rating >= PLEASED_RATING
     if (isOver || isPleasing) return null

@@ -92,6 +92,21 @@ const batch = {
   origin: z.strictObject({ code: text, shareId: text.nullable() }).nullable(),
 }
 
+/** What something wrong is called, whether or not it still is. */
+const troubleName = z.string().regex(/^[a-z_]{1,40}$/)
+const troubleNames = z.array(troubleName).max(60)
+
+const trouble = z
+  .strictObject({
+    symptom: troubleName,
+    verdict: z.enum(['throw_away', 'hold', 'ask']),
+    because: troubleName.nullable(),
+    question: troubleName.nullable(),
+    yes: troubleNames,
+    no: troubleNames,
+  })
+  .exactOptional()
+
 const shapes = {
   started: {
     ...batch,
@@ -108,7 +123,7 @@ const shapes = {
       .exactOptional(),
   },
   shaken: {},
-  tasted: { rating: z.int().min(1).max(5).nullable(), note: text.nullable() },
+  tasted: { rating: z.int().min(1).max(5).nullable(), note: text.nullable(), trouble },
   added: { ...ingredients, as: z.enum(['layer', 'top_up']).exactOptional(), enzyme: text.exactOptional() },
   strained: { measured: readAmount.nullable(), strength: readStrength.nullable(), rinseWaterG: measured },
   filtered: { measured: readAmount.nullable(), isRacked: z.boolean().exactOptional(), fining: fining.exactOptional() },
@@ -134,7 +149,13 @@ const shapes = {
     into: text.nullable(),
     fined: z.array(fining).exactOptional(),
   },
-  noted: { note: text.nullable(), where: text.nullable(), vessel: text.nullable() },
+  noted: {
+    note: text.nullable(),
+    where: text.nullable(),
+    vessel: text.nullable(),
+    trouble,
+    settled: troubleNames.exactOptional(),
+  },
   bottled: { bottles: z.array(z.strictObject({ count, volumeMl: amount })) },
   bottles_out: {
     use: z.enum(['given', 'opened']),

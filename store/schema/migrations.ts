@@ -42,8 +42,19 @@ const toVersion6: Migration = (older) => ({ ...older, version: 6 })
 /** A second steep tells what sweetens of what its plants had soaked up. */
 const toVersion7: Migration = (older) => ({ ...older, version: 7 })
 
+/** What is noted of a jar may be a trouble that it was told of, and what it turned out to be. */
+const toVersion8: Migration = (older) => ({ ...older, version: 8 })
+
 /** The first makes version 2 out of 1, the next 3 out of 2. */
-export const MIGRATIONS: readonly Migration[] = [toVersion2, toVersion3, toVersion4, toVersion5, toVersion6, toVersion7]
+export const MIGRATIONS: readonly Migration[] = [
+  toVersion2,
+  toVersion3,
+  toVersion4,
+  toVersion5,
+  toVersion6,
+  toVersion7,
+  toVersion8,
+]
 
 /** A person of `version` (at least 1) brought to the newest that `migrations` lead to. */
 export const migrate = (

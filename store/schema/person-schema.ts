@@ -114,9 +114,9 @@ export const settingsSchema = z.strictObject({
   prices: z.array(priceSchema).max(MOST_PRICES).exactOptional(),
 })
 
-/** A person of version 7 as it stands in a file, without its check and stamp; what is not named here is refused. */
+/** A person of version 8 as it stands in a file, without its check and stamp; what is not named here is refused. */
 export const personSchema = z.strictObject({
-  version: z.literal(7),
+  version: z.literal(8),
   settings: settingsSchema,
   jars: z.array(jarSchema),
   nudges: z.array(nudgeSchema),

@@ -1,3 +1,13 @@
+const troubleName = fc.stringMatching(/^[a-z_]{1,40}$/)
+const trouble = fc.record({
+  symptom: troubleName,
+  verdict: fc.constantFrom('throw_away', 'hold', 'ask'),
+  because: orNull(troubleName),
+  question: orNull(troubleName),
+  yes: someOf(troubleName),
+  no: someOf(troubleName),
+})
+
 import fc from 'fast-check'
 import type { Entry, Happening, JarEntry } from '../../core/jar/entry/entry.ts'
 import { materialIds } from '../../core/quantity/materials.ts'
@@ -47,7 +57,10 @@ const happening: fc.Arbitrary<Happening> = fc.oneof(
       ...(filler !== null && { filler }),
     })),
   fc.record(is('shaken')),
-  fc.record({ ...is('tasted'), rating: orNull(fc.integer({ min: 1, max: 5 })), note: orNull(text) }),
+  fc.record(
+    { ...is('tasted'), rating: orNull(fc.integer({ min: 1, max: 5 })), note: orNull(text), trouble },
+    { requiredKeys: ['kind', 'rating', 'note'] },
+  ),
   fc
     .tuple(
       fc.record({ ...is('added'), ...ingredients }),
@@ -89,7 +102,17 @@ const happening: fc.Arbitrary<Happening> = fc.oneof(
     use: fc.constantFrom('given', 'opened'),
     bottles: fc.array(fc.record({ count: fc.integer({ min: 1, max: 99 }), volumeMl: fc.constantFrom(200, 500) })),
   }),
-  fc.record({ ...is('noted'), note: orNull(text), where: orNull(text), vessel: orNull(text) }),
+  fc.record(
+    {
+      ...is('noted'),
+      note: orNull(text),
+      where: orNull(text),
+      vessel: orNull(text),
+      trouble,
+      settled: someOf(troubleName),
+    },
+    { requiredKeys: ['kind', 'note', 'where', 'vessel'] },
+  ),
   fc.record({ ...is('bottled'), bottles: someOf(fc.record({ count, volumeMl: amount })) }),
   fc.record(is('opened')),
   fc.record(is('emptied')),
@@ -180,7 +203,7 @@ const settings = fc.record(
 /** Any person that the types allow and the bot could write, in no sensible story. */
 export const anyPerson: fc.Arbitrary<Person> = fc.record(
   {
-    version: fc.constant(7),
+    version: fc.constant(8),
     settings,
     jars: someOf(
       fc.record(

@@ -2,6 +2,7 @@ import { lastStanding } from '../../../core/jar/entry/standing-entries.ts'
 import { plantsInside } from '../../../core/jar/pour/lifted-out.ts'
 import { abvPercentIn } from '../../../core/jar/state/contents.ts'
 import { jarStateOf, stageOf } from '../../../core/jar/state/jar-state.ts'
+import { standingTroubles } from '../../../core/jar/state/standing-troubles.ts'
 import { isoDay } from '../../../core/quantity/time/calendar-day.ts'
 import { dayAt } from '../../../core/quantity/time/zone.ts'
 import type { Person } from '../../../store/person.ts'
@@ -28,6 +29,7 @@ export function jarsTold({ jars }: Pick<Person, 'jars'>, zone: string, nowMs: nu
         strengthPercent: () => abvPercentIn(state),
         spiritTyped: state.started.typed.find(([option]) => option === 'spirit')?.[1] ?? null,
         bottlesTyped: state.started.typed.find(([option]) => option === 'bottles')?.[1] ?? null,
+        ...(state.ended === null && standingTroubles(state).length > 0 && { isTroubled: true }),
         told: () => state.happened.map(({ seq, kind, day, typed }) => ({ seq, kind, day, typed })),
       },
     ]

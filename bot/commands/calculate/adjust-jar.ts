@@ -1,3 +1,4 @@
+import type { DangerKind } from '../../../core/jar/limits/judge-jar.ts'
 import { ownPercent } from '../../../core/jar/limits/spirit-to-add.ts'
 import { findJar } from '../../../core/jar/state/find-jar.ts'
 import { type StrainedJar, strainedJar } from '../../../core/jar/state/strained-jar.ts'
@@ -40,13 +41,22 @@ const US_GLASSES_ML = [CUP_ML / 4, CUP_ML / 2, CUP_ML]
 const LEAST_MEASURED = 2
 const ROUNDED_SHARE = 0.05
 
+/** What no spirit puts right. */
+const NOT_MENDED: readonly DangerKind[] = [
+  'refused_plant',
+  'refused_spirit',
+  'unknown_plant',
+  'to_throw_away',
+  'not_yet',
+]
+
 async function heldIn(input: OfJar, { store, userId }: Context): Promise<StrainedJar> {
   const other = (['liqueur', 'strength', 'sweetness'] as const).find((option) => input[option] !== undefined)
   if (other !== undefined)
     throw new ChatError('too_many_options', 'jar_or_liqueur', { option: other }, { option: other })
   const held = strainedJar(findJar(input.jar.is, (await store.read(userId)).jars))
   // Spirit is what puts right what is too weak or over its ceiling; nothing puts right a poison.
-  expectDrinkableJar(held.story, ({ kind }) => kind.startsWith('refused') || kind === 'unknown_plant')
+  expectDrinkableJar(held.story, ({ kind }) => NOT_MENDED.includes(kind))
   return held
 }
 

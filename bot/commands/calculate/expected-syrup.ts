@@ -1,3 +1,4 @@
+import { isHolding } from '../../../core/jar/limits/judge-jar.ts'
 import { isSyrup } from '../../../core/recipe/solve/syrup.ts'
 import { expectedSyrup } from '../../../core/shopping/needs-of-jar.ts'
 import type { Given } from '../../calls/option.ts'
@@ -25,7 +26,7 @@ export async function expectedReply(input: Input, jar: Given<string>, context: C
   }
   const expected = expectedSyrup(story, wished)
   if (expected === null) return null
-  expectDrinkableJar(story, ({ kind }) => kind !== 'undecided')
+  expectDrinkableJar(story, isHolding)
   const { sweetener, filler, sugarG, waterG, waterMl, syrupG, targets } = expected
   const { name } = story
   const values = { name, sweetener, filler, sugarG, waterMl, syrupG: isSyrup(expected) ? syrupG : null }

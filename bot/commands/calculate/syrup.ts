@@ -1,3 +1,4 @@
+import { isHolding } from '../../../core/jar/limits/judge-jar.ts'
 import { findJar } from '../../../core/jar/state/find-jar.ts'
 import { readInfusion } from '../../../core/jar/state/read-infusion.ts'
 import { expectStrongEnough, type StrainedJar, strainedJar } from '../../../core/jar/state/strained-jar.ts'
@@ -66,7 +67,7 @@ export const syrupCommand = defineCommand({
     const atMostMl = input['at-most'] ? volumeMl(input['at-most'].is).value : null
     const named = namedIn(input, held?.targets ?? null)
     if (held !== null) {
-      expectDrinkableJar(held.story, ({ kind }) => kind !== 'undecided')
+      expectDrinkableJar(held.story, isHolding)
       expectStrongEnough(held, named)
     }
     const filler = input.water?.is ?? held?.filler ?? null

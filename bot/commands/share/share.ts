@@ -1,4 +1,5 @@
 import { DomainError } from '../../../core/domain-error.ts'
+import { isHolding } from '../../../core/jar/limits/judge-jar.ts'
 import { recipeOf } from '../../../core/jar/state/recipe-of.ts'
 import { madeOf } from '../../../core/jar/state/shares.ts'
 import { decodeBatch, encodeBatch } from '../../../core/recipe/code/batch-code.ts'
@@ -31,7 +32,7 @@ async function shareJar(typed: string, context: Context): Promise<Reply> {
   const view = await jarNamed(typed, context)
   const { jar, stage, story } = view
   if (stage === 'discarded') throw new DomainError('wrong_stage', 'share_discarded', { jar: story.name })
-  expectDrinkableJar(story, ({ kind }) => kind !== 'undecided')
+  expectDrinkableJar(story, isHolding)
   const recipe = recipeOf(story)
   const code = encodeBatch(recipe)
   const seed = `${userId} ${jar.id} ${nowMs}`

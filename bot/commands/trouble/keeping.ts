@@ -17,6 +17,7 @@ import { dangerActions, dangerCautions } from '../jar/known/jar-dangers.ts'
 import { jarBrief } from '../jar/known/jar-data.ts'
 import { kitchenOfJar } from '../jar/known/jar-kitchen.ts'
 import { jarNamed } from '../jar/known/jar-named.ts'
+import { heldFirst } from '../jar/known/told-trouble.ts'
 import { assumptionNotes } from '../options/input-units.ts'
 import { measuredData, note } from '../reply/outcome-reply.ts'
 
@@ -160,6 +161,7 @@ export const keepingCommand = defineCommand({
     if (held === null && of === undefined && strength === undefined) {
       throw new ChatError('missing_option', 'keeping_of_what', {}, { option: 'of' })
     }
-    return keepingReply(input, held === null ? ofLine(input) : ofJar(held), held, context)
+    const reply = keepingReply(input, held === null ? ofLine(input) : ofJar(held), held, context)
+    return held === null ? reply : heldFirst(reply, [held.story])
   },
 })

@@ -2,39 +2,28 @@ import { judgeJar } from '../../../core/jar/limits/judge-jar.ts'
 import { ownPercent } from '../../../core/jar/limits/spirit-to-add.ts'
 import { asPortion } from '../../../core/jar/state/contents.ts'
 import { runningJars } from '../../../core/jar/state/running-jars.ts'
-import { isFinished, type JarView } from '../../../core/jar/tasks/jar-view.ts'
+import { isFinished } from '../../../core/jar/tasks/jar-view.ts'
 import { exactly } from '../../../core/quantity/measured/measured.ts'
 import { gramsPerLitre, millilitres, percentVol } from '../../../core/quantity/write/made-amounts.ts'
 import type { Diagnosis } from '../../../core/trouble/diagnose.ts'
-import type { TroubleFacts } from '../../../core/trouble/facts.ts'
 import { type Mendable, type SolvedRemedy, solveRemedy } from '../../../core/trouble/remedy.ts'
 import type { RemedyKind } from '../../../core/trouble/row.ts'
 import { isSign, type Sign } from '../../../core/trouble/signs.ts'
-import type { SymptomId } from '../../../core/trouble/symptoms.ts'
 import { type Call, type CallValues, call } from '../../calls/call.ts'
 import { findListed } from '../../calls/named-plants.ts'
-import type { Context } from '../../chat/command.ts'
 import { inMore } from '../../chat/depth.ts'
 import type { Action } from '../../chat/reply.ts'
 import type { Message } from '../../text/words.ts'
-import { dangerActions, mendingSpirit } from '../jar/known/jar-dangers.ts'
+import { mendingActions, mendingSpirit } from '../jar/known/jar-dangers.ts'
 import { jarRef } from '../jar/known/jar-ref.ts'
+import type { Asking } from './asking.ts'
+import { discardOf, nothingOf, undoOf } from './kept-actions.ts'
 import type { TroubleInput } from './known-facts.ts'
 
 type PlainAction = Extract<Message<'actions'>, { values: undefined }>['key']
 
 const label = (key: PlainAction): Message<'actions'> =>
   ({ group: 'actions', key, values: undefined }) as Message<'actions'>
-
-/** Who asks, and what is asked about. */
-export interface Asking {
-  readonly input: TroubleInput
-  readonly held: JarView | null
-  readonly facts: TroubleFacts
-  /** What else was told of the same drink. */
-  readonly also: readonly SymptomId[]
-  readonly context: Context
-}
 
 /** The same question with more told. */
 function again({ input, held, context }: Asking, more: CallValues<'trouble'>): Call {
@@ -151,18 +140,6 @@ export function remediesFor(wanted: readonly RemedyKind[], asking: Asking) {
   return { actions, solved, isPerLitre: held === null }
 }
 
-const discardOf = ({ held, context }: Asking): readonly Action[] =>
-  held === null || isFinished(held)
-    ? []
-    : [{ label: label('jar_throw_away'), call: call('jar discard', { jar: jarRef(held, context) }) }]
-
-/** What writes down what was seen of a jar that must not be drunk yet, so that it is read before it is bottled. */
-function noteOf({ held, input, context }: Asking): readonly Action[] {
-  if (held === null || isFinished(held) || input.symptom === undefined) return []
-  const note = call('jar note', { jar: jarRef(held, context), note: input.symptom.typed.trim() })
-  return [{ label: label('trouble_note'), call: note }]
-}
-
 /** What else was told, each by itself: it is not answered yet. */
 const alsoOf = (asking: Asking): readonly Action[] =>
   asking.also.map((symptom) => ({
@@ -176,7 +153,9 @@ export function troubleActions(
   asking: Asking,
   remedies: readonly Action[],
 ): readonly Action[] {
-  if (verdict.kind === 'throw_away') return [...discardOf(asking), ...inMore(alsoOf(asking))]
+  if (verdict.kind === 'throw_away') {
+    return [...discardOf(asking), ...nothingOf(asking), ...undoOf(asking), ...inMore(alsoOf(asking))]
+  }
   const see = causes[0]?.cause.leadsTo ?? null
   const more: readonly Action[] =
     see === null
@@ -187,14 +166,14 @@ export function troubleActions(
             call: again(asking, { symptom: [see] }),
           },
         ]
-  const putsRight = asking.held === null ? [] : dangerActions(asking.held, asking.context)
+  const putsRight = asking.held === null ? [] : mendingActions(asking.held, asking.context)
   const isPoison = asking.held !== null && judgeJar(asking.held.story).some(({ kind }) => kind.startsWith('refused'))
   const open = answers(asking, question)
   const mending = isPoison ? discardOf(asking) : putsRight.length > 0 ? putsRight : remedies
   const [best, ...others] = mending
   const shown = best === undefined ? [] : [best, ...inMore(others)]
-  const noted = verdict.kind === 'hold' ? noteOf(asking) : []
+  const noted = verdict.kind === 'hold' ? nothingOf(asking) : []
   // What is not settled yet is written down once it is.
-  const mends = open.length === 0 ? [...shown, ...noted] : inMore([...noted, ...mending])
-  return [...open, ...mends, ...alsoOf(asking), ...inMore(more)]
+  const mends = open.length === 0 ? [...shown, ...noted] : [...noted, ...inMore(mending)]
+  return [...open, ...mends, ...undoOf(asking), ...alsoOf(asking), ...inMore(more)]
 }

@@ -3,16 +3,20 @@ import type { Diagnosis, OpenCause } from '../../../core/trouble/diagnose.ts'
 import { isSymptomName } from '../../../core/trouble/find-symptom.ts'
 import type { SolvedRemedy } from '../../../core/trouble/remedy.ts'
 import type { SymptomId } from '../../../core/trouble/symptoms.ts'
+import { troubleTold } from '../../../core/trouble/trouble-told.ts'
 import { inMore } from '../../chat/depth.ts'
 import type { Action, Data, Reply } from '../../chat/reply.ts'
 import type { Message } from '../../text/words.ts'
 import { dangerCautions } from '../jar/known/jar-dangers.ts'
 import { jarBrief } from '../jar/known/jar-data.ts'
 import { kitchenOfJar } from '../jar/known/jar-kitchen.ts'
+import { heldFirst, toldIn } from '../jar/known/told-trouble.ts'
 import { note } from '../reply/outcome-reply.ts'
+import type { Asking } from './asking.ts'
 import { causeNotes, deeper, isLikelyFirst, otherNote, type Said } from './cause-notes.ts'
 import { ifDrunkCautions } from './if-drunk.ts'
-import { type Asking, remediesFor, troubleActions } from './trouble-actions.ts'
+import { answered } from './known-facts.ts'
+import { remediesFor, troubleActions } from './trouble-actions.ts'
 
 const MOST_IN_MORE = 6
 
@@ -101,13 +105,30 @@ function awayNotes({ verdict, facts }: Diagnosis): readonly Said[] {
   return [...(facts.signs.fizz === true ? [cool] : []), note('trouble_how_to_throw_away')]
 }
 
+/** What became of it in the jar. */
+function keptNotes({ held, kept }: Asking): readonly Said[] {
+  if (held === null || kept === null) return []
+  const { name } = held.story
+  const { trouble } = kept
+  if (trouble === undefined) return [{ group: 'notes', key: 'trouble_settled', values: { name } }]
+  const note: Said = { group: 'notes', key: 'trouble_kept', values: { name, verdict: trouble.verdict } }
+  return trouble.verdict === 'ask' ? inMore([note]) : [note]
+}
+
+/** Which jar it is, where it would be kept with one. */
+function whichNotes(diagnosis: Diagnosis, { held, input }: Asking, jars: readonly Action[]): readonly Said[] {
+  if (held !== null || jars.length === 0 || troubleTold(diagnosis, answered(input)) === null) return []
+  const said: Said = { group: 'notes', key: 'trouble_which_jar', values: { count: jars.length } }
+  return diagnosis.verdict.kind === 'ask' ? inMore([said]) : [said]
+}
+
 /** Where a question is open already, it is said with it. */
 const moreKnown = ({ verdict }: Diagnosis): readonly Said[] =>
   verdict.kind === 'ask' ? [note('trouble_more_known')] : inMore([note('trouble_more_known')])
 
 /** What went wrong: whether it has to go, the likeliest cause by its own figures, what to do. */
 export function troubleReply(diagnosis: Diagnosis, asking: Asking, jars: readonly Action[]): Reply {
-  const { verdict, question, causes, unless, anyway } = diagnosis
+  const { symptom, verdict, question, causes, unless, anyway } = diagnosis
   const first = toldFirst(diagnosis)
   const isThrown = verdict.kind === 'throw_away'
   const kinds = isThrown ? [] : [...(first?.cause.remedies ?? []), ...anyway]
@@ -117,14 +138,22 @@ export function troubleReply(diagnosis: Diagnosis, asking: Asking, jars: readonl
   // A danger that no question rules out is told before whatever is harmless.
   const toldBefore = verdict.kind === 'keep' ? dangersBefore(first, causes) : []
   const { held } = asking
-  const dangers = held === null ? [] : dangerCautions([held.story])
+  const told = held === null ? null : toldIn(held.story)
+  const isOfThis = told !== null && told.symptom === symptom
+  // What is answered here is not said beside it.
+  const dangers =
+    held === null
+      ? []
+      : dangerCautions([held.story]).filter(({ values }) => !isOfThis || !('trouble' in (values ?? {})))
   const isLong = solved.length > 0 || dangers.length > 0 || toldBefore.length > 0
-  return {
+  const reply: Reply = {
     headline: headlineOf(diagnosis, first, remedies.actions.length > 0),
     table: [],
     sure: [],
     notes: [
       ...readAs(asking),
+      ...keptNotes(asking),
+      ...whichNotes(diagnosis, asking, jars),
       ...(isThrown ? awayNotes(diagnosis) : []),
       ...(verdict.kind === 'hold' && question !== null
         ? [{ group: 'notes', key: 'trouble_question', values: { question } } as const]
@@ -149,4 +178,5 @@ export function troubleReply(diagnosis: Diagnosis, asking: Asking, jars: readonl
     data: { ...(held === null ? {} : { jar: jarBrief(held) }), ...troubleData(diagnosis, asking.also) },
     kitchen: kitchenOfJar(asking.input, held?.story ?? null),
   }
+  return held === null || isOfThis || isThrown ? reply : heldFirst(reply, [held.story])
 }

@@ -1,8 +1,11 @@
+import { standingTroubles } from '../../../core/jar/state/standing-troubles.ts'
 import { diagnoseAll } from '../../../core/trouble/diagnose.ts'
+import { asItStands } from '../../../core/trouble/trouble-told.ts'
 import { signature } from '../../calls/signatures.ts'
 import { defineCommand } from '../../chat/command.ts'
 import { emergencyReply } from '../../chat/emergency-reply.ts'
 import { jarNamed } from '../jar/known/jar-named.ts'
+import { keepTold } from './keep-told.ts'
 import { answered, knownFacts } from './known-facts.ts'
 import { jarChoices } from './trouble-actions.ts'
 import { troubleData, troubleReply } from './trouble-reply.ts'
@@ -22,7 +25,9 @@ export const troubleCommand = defineCommand({
       const reply = emergencyReply('methanol', { country: settings.country, zone, units: settings.units })
       return { ...reply, data: { ...reply.data, ...troubleData(diagnosis, also) } }
     }
-    const asking = { input, held, facts: diagnosis.facts, also, context }
-    return troubleReply(diagnosis, asking, await jarChoices(asking))
+    const told = await keepTold(diagnosis, input, held, context)
+    const asking = { input, ...told, facts: diagnosis.facts, also, context }
+    const standing = told.held === null ? diagnosis : asItStands(diagnosis, standingTroubles(told.held.story))
+    return troubleReply(standing, asking, await jarChoices(asking))
   },
 })

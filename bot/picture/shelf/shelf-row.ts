@@ -1,3 +1,4 @@
+import { isHolding } from '../../../core/jar/limits/judge-jar.ts'
 import type { IsoDay } from '../../../core/quantity/time/calendar-day.ts'
 import { dayNumber } from '../../../core/quantity/time/day-number.ts'
 import type { Phase, ShelfJar, ShelfSpan } from '../../text/messages/pictures.ts'
@@ -51,7 +52,7 @@ export function shelfRow(shown: ShelfJar, room: RowRoom, { faces, text, format }
   const { x, y, width, scale, today } = room
   const left = x + JAR.width + 18
   const due = text.shelf.due(shown, today, format)
-  const isHeld = shown.danger !== null && shown.danger !== 'undecided'
+  const isHeld = shown.danger !== null && isHolding({ kind: shown.danger })
   const isPressing = isHeld || shown.tasks.some(({ state }) => state !== 'coming')
   const dueFace = isPressing ? 'bold' : 'plain'
   const name = ownName(faces, shown, 'bold')

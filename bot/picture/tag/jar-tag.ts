@@ -1,3 +1,4 @@
+import { isHolding } from '../../../core/jar/limits/judge-jar.ts'
 import { clean } from '../../text/clean.ts'
 import type { JarTagData } from '../../text/messages/pictures.ts'
 import { flammableMark } from '../draw/flammable-mark.ts'
@@ -35,7 +36,7 @@ export function jarTag(data: JarTagData, { faces, text, format }: Pen): Picture 
   pieces.push(rect({ x: LEFT, y, width: RIGHT - LEFT, height: 3 }, { fill: BLACK }))
   y += 14
   // What has to be put right is not strained first.
-  const isHeld = data.danger !== null && data.danger !== 'undecided'
+  const isHeld = data.danger !== null && isHolding({ kind: data.danger })
   for (const said of [tag.started(data), isHeld ? '' : tag.strain(data), tag.best(data), tag.honey(data)]) {
     if (said === '') continue
     pieces.push(textLine(faces, { ...line, y, size: 38, leastSize: 28, face: 'bold', text: said }))

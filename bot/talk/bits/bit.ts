@@ -98,6 +98,8 @@ export interface TalkJar {
   readonly spiritTyped: string | null
   /** The bottles that it was planned for, as they were typed; null or left out where none were. */
   readonly bottlesTyped?: string | null
+  /** It was told of a trouble that nobody has taken back; left out: of none. */
+  readonly isTroubled?: boolean
   /** What stands of its entries, the oldest first. */
   readonly told: () => readonly ToldEntry[]
 }

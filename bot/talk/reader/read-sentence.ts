@@ -50,6 +50,7 @@ import { isStillGoodAsked, oddSmell } from './still-good.ts'
 import { isFouled, isGlassInside, symptomReading, symptomTold } from './symptom-reading.ts'
 import { LEAST, tried } from './tried-frames.ts'
 import { withSlips } from './unknown-word.ts'
+import { supposedOnly, wasNothingTold } from './was-nothing-told.ts'
 import { wholeReading } from './whole-reading.ts'
 import { isAllExplained, isWhollyAsked } from './wholly-asked.ts'
 
@@ -66,7 +67,7 @@ const LIKELY = 0.15
 
 /** A sentence, as the command, the question, the symptom or the entry that it means. Never throws; nothing is looked up or kept. */
 export function readSentence(text: string, knows: Knows): TalkReading {
-  return hiddenPlant(readPlainly(text, { ...knows, ...keptFinds(knows) }), text)
+  return supposedOnly(hiddenPlant(readPlainly(text, { ...knows, ...keptFinds(knows) }), text), text)
 }
 
 function readPlainly(text: string, knows: Knows): TalkReading {
@@ -96,7 +97,7 @@ function readPlainly(text: string, knows: Knows): TalkReading {
   const isPlain = () => readFirst(sentence, text, knows) !== null
   const leanings = knows.hunch(sentence, knows.said)
   const sure = doubted(secondThought(read, leanings, other), leanings, other, isPlain)
-  return notMeant(jarNotThere(sure, sentence), sentence, read)
+  return wasNothingTold(sentence, text) ?? notMeant(jarNotThere(sure, sentence), sentence, read)
 }
 
 function byRules(reading: TalkReading, sentence: Sentence, text: string, knows: Knows): TalkReading {

@@ -8,6 +8,7 @@ import {
   type StrengthAndSugar as Weak,
   weaknessOf,
 } from '../../../core/liquid/keeping.ts'
+import { dayFromIso } from '../../../core/quantity/time/calendar-day.ts'
 import { symptoms } from '../../../core/trouble/symptoms.ts'
 import { lineTyped } from '../../calls/write-line.ts'
 import type { Format } from '../format.ts'
@@ -17,6 +18,7 @@ import { plantName } from './cook-names.ts'
 import { weakText } from './jar-problems.ts'
 import { hasHave, isAre } from './jar-verbs.ts'
 import { listed } from './phrases.ts'
+import { lookAgain, openText, toldText } from './told-of-jar.ts'
 import { gramsAtMost, noteText } from './words.ts'
 
 const weak = (of: Weak, format: Format): string => weakText(weaknessOf(of), format)
@@ -46,6 +48,7 @@ const KEEPS: { readonly [Word in Keeping]: string } = {
 
 /** What is said of a batch that does not keep, or that nobody may drink. */
 export const dangerSentences = {
+  headlines: { jar_told_of: toldText },
   rows: { jar_keeping: () => 'Keeping' },
   cells: {
     jar_keeping: ({ keeping, abvPercent, sugarGPerL }, format) => {
@@ -72,6 +75,11 @@ export const dangerSentences = {
       `${name} ${isAre(name)} at ${weak(of, format.in(kitchen))}, and nobody can say if that keeps. Keep it in the fridge, for weeks and not months, with the fruit under the liquid.${added(add, 'would make it keep', format.in(kitchen))}`,
     jar_noted_trouble: ({ name, note, symptom, day }, format) =>
       `On ${format.day(day)} you noted ${noteText(note)}. Don’t bottle ${name} before that’s cleared up: ${lineTyped('trouble', { symptom: symptoms[symptom].en[0]!, jar: name })}`,
+    jar_to_throw_away: (told, format) =>
+      `${toldText(told)} You told me on ${format.day(dayFromIso(told.trouble.day))}. Don’t drink it or give it away.`,
+    jar_not_yet: (told, format) =>
+      `${toldText(told)} That was on ${format.day(dayFromIso(told.trouble.day))}. Don’t give it away. Look again: ${lookAgain(told)}`,
+    jar_in_question: (told) => `A question about ${told.name} is still open: ${openText(told.trouble)}`,
     can_ferment: (of, format) =>
       `At ${weak(of, format)} it can ferment, and a closed bottle of it can burst. Keep it in the fridge, lid loose, for days. Don’t bottle it or give it away.`,
     keeps_undecided: (of, format) =>
@@ -87,6 +95,7 @@ export const dangerSentences = {
     jar_add_spirit: () => 'Make it keep',
     jar_dilute: () => 'Dilute it',
     jar_throw_away: () => 'Throw it away',
+    jar_was_nothing: ({ trouble }) => (trouble.because === 'growth' ? 'It was only pith' : 'It was nothing'),
   },
 } satisfies Feature<DangerMessages>
 
@@ -97,6 +106,9 @@ export const dangerWords = {
   unknown_plant: 'a plant I don’t know as food',
   over_ceiling: 'not for drinking as it is',
   ferments: 'can ferment: fridge, lid loose',
+  to_throw_away: 'throw it away',
+  not_yet: 'not to be drunk yet',
+  in_question: 'a question is open',
   undecided: 'fridge',
 } as const
 
@@ -107,5 +119,8 @@ export const printedDangers = {
   unknown_plant: 'DO NOT DRINK OR GIVE AWAY',
   over_ceiling: 'DO NOT DRINK AS IT IS',
   ferments: 'FRIDGE, LID LOOSE. DO NOT SEAL OR GIVE AWAY',
+  to_throw_away: 'THROW IT AWAY. DO NOT DRINK',
+  not_yet: 'DO NOT DRINK OR GIVE AWAY YET',
+  in_question: 'DO NOT DRINK BEFORE IT IS CHECKED',
   undecided: 'Keep in the fridge, for weeks only',
 } as const

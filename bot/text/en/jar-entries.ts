@@ -124,11 +124,15 @@ const strainedText = (
 const tastedText = ({ rating, note }: Tasted, when: string): string =>
   `tasted${when}${rating === null ? '' : `, ${rating} of 5`}${note === null ? '' : `: “${note.replace(/[“”]/g, '"')}”`}`
 
-const notedText = ({ note, where, vessel }: Noted): string =>
+const TOLD = { throw_away: 'to be thrown away', hold: 'not to be drunk yet', ask: 'a question is open' } as const
+
+const notedText = ({ note, where, vessel, trouble, settled }: Noted): string =>
   [
     note === null ? '' : `“${note.replace(/[“”]/g, '"')}”`,
     where === null ? '' : isFreezer(where) ? 'in the freezer' : `place: ${where}`,
     vessel === null ? '' : `vessel: ${vessel}`,
+    trouble === undefined ? '' : TOLD[trouble.verdict],
+    settled === undefined ? '' : 'cleared up',
   ]
     .filter((part) => part !== '')
     .join(', ')

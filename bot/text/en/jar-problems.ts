@@ -11,6 +11,7 @@ import { didWords, untilText } from './jar-entries.ts'
 import { hasHave, isAre, isnt, wasnt, wasWere } from './jar-verbs.ts'
 import { finingNames } from './label.ts'
 import { either, listed } from './phrases.ts'
+import { toldText } from './told-of-jar.ts'
 import { nameText, vesselText } from './words.ts'
 
 const on = (iso: IsoDay, format: Format): string => `on ${format.day(dayFromIso(iso))}`
@@ -243,6 +244,9 @@ const WRONG: { readonly [Kind in DangerKind]: string } = {
   over_ceiling: 'has more of something in it than is safe',
   ferments: 'can ferment, and a closed bottle of it can burst',
   undecided: 'may or may not keep',
+  to_throw_away: 'is to be thrown away',
+  not_yet: 'is not to be drunk yet',
+  in_question: 'has a question open',
 }
 
 /** Why something is not planned or not done, with the line that is right. */
@@ -266,4 +270,7 @@ export const safetyProblems = {
     `At ${weakestText(weak)}, ${jar} can ferment and burst the bottles. Don’t give it away. ${makeItKeep(fix)} Bottled already? Then type: ${line}`,
   jar_not_for_drinking: ({ jar, kind, typed }) =>
     `${typed === null ? jar : `${jar}: “${typed}”`} ${WRONG[kind]}. Don’t drink it or give it away. What to do: ${toShow(jar)}`,
+  jar_told_held: ({ line, ...told }) =>
+    `${toldText(told)} So I’ve done nothing. If it turned out to be nothing, type: ${line}`,
+  nothing_told: ({ jar }) => `You’ve told me of nothing wrong with ${jar} that’s still open. See it: ${toShow(jar)}`,
 } satisfies Written<SafetyProblems>

@@ -103,13 +103,16 @@ export function recordedText(
   }
 }
 
+const goesOn = (name: string): string => (isAre(name) === 'is' ? 'goes on' : 'go on')
+
 /** `Noted for lemon: “cloudy”. Where it is: cellar.`, `Noted where lemon is: cellar.` */
-function notedSentences(name: string, { note, where, vessel }: Noted, when: string): readonly string[] {
+function notedSentences(name: string, { note, where, vessel, settled }: Noted, when: string): readonly string[] {
   const verb = when === '' ? isAre(name) : wasWere(name)
   const its = when === '' ? 'is' : 'was'
   const isFirst = note === null
   const place = where !== null && isFreezer(where) ? 'in the freezer' : where
   return [
+    ...(settled === undefined ? [] : [`Good: ${name} ${goesOn(name)} as before.`]),
     ...(note === null ? [] : [`Noted for ${name}${when}: ${noteText(note)}.`]),
     ...(place === null
       ? []

@@ -129,6 +129,7 @@ export const troubleText = {
     days: 'Without a jar, how long the plants were in: 3 weeks',
     yes: 'What you answered yes to: growth, fizz',
     no: 'What you answered no to: vinegar',
+    'what-if': 'yes, and I keep nothing of it in the jar',
   },
   examples: [
     '/trouble cloudy',
@@ -170,6 +171,13 @@ export const troubleSentences = {
   notes: {
     trouble_how_to_throw_away: () =>
       'Pour it down the drain with plenty of water, window open, and no flame, child or pet near.',
+    trouble_kept: ({ name, verdict }) =>
+      verdict === 'ask'
+        ? `I’ll keep that question open on ${name}.`
+        : `I’ve noted it on ${name}, and I’ll keep saying so.`,
+    trouble_which_jar: ({ count }) =>
+      count === 1 ? 'Is it this jar? Then I’ll note it there.' : 'Which jar is it? I’ll note it there.',
+    trouble_settled: ({ name }) => `I’ve noted that on ${name}: it goes on as before.`,
     trouble_more_known: () => 'Its strength and plants would tell me more.',
     trouble_read_as: ({ typed, symptoms: ids }) =>
       `I’ve read “${typed}” as ${listed(ids.map((id) => `“${symptomName(id)}”`))}.`,
@@ -226,7 +234,6 @@ export const troubleSentences = {
     },
   },
   actions: {
-    trouble_note: () => 'Write it down',
     trouble_yes: () => 'Yes',
     trouble_no: () => 'No',
     trouble_strength: () => 'With its strength',

@@ -1,5 +1,6 @@
 import type { OverCeiling } from '../../../core/botanical/limits/ceilings.ts'
 import type { SpiritToAdd } from '../../../core/jar/limits/spirit-to-add.ts'
+import type { StandingTrouble } from '../../../core/jar/state/standing-troubles.ts'
 import type { Keeping, StrengthAndSugar as Weak } from '../../../core/liquid/keeping.ts'
 import type { CalendarDay } from '../../../core/quantity/quantities.ts'
 import type { SymptomId } from '../../../core/trouble/symptoms.ts'
@@ -9,7 +10,17 @@ import type { Plain } from './plain.ts'
 /** `kitchen` is that of the jar among others; left out: that of the reply. */
 export type WeakJar = Weak & { readonly name: string; readonly add: SpiritToAdd | null; readonly kitchen?: Kitchen }
 
+/** What a jar was told of, and nobody has taken back. */
+export interface ToldOfJar {
+  readonly name: string
+  readonly trouble: StandingTrouble
+}
+
 export interface DangerMessages {
+  headlines: {
+    /** Before all else that is said of the jar. */
+    jar_told_of: ToldOfJar
+  }
   rows: Plain<'jar_keeping'>
   cells: {
     jar_keeping: Weak & { readonly keeping: Keeping }
@@ -32,6 +43,9 @@ export interface DangerMessages {
       readonly symptom: SymptomId
       readonly day: CalendarDay
     }
+    jar_to_throw_away: ToldOfJar
+    jar_not_yet: ToldOfJar
+    jar_in_question: ToldOfJar
     can_ferment: Weak
     keeps_undecided: Weak
     plan_jar_undecided: Weak
@@ -39,7 +53,10 @@ export interface DangerMessages {
   notes: {
     jar_targets_ferment: Record<'abvPercent' | 'sugarGPerL' | 'keepsFromPercent', number>
   }
-  actions: Plain<'jar_add_spirit' | 'jar_dilute' | 'jar_throw_away'>
+  actions: Plain<'jar_add_spirit' | 'jar_dilute' | 'jar_throw_away'> & {
+    /** It was told of a trouble, and was harmless. */
+    jar_was_nothing: { readonly trouble: StandingTrouble }
+  }
 }
 
 declare module '../language.ts' {

@@ -1,5 +1,6 @@
 import type { DangerKind } from '../../../core/jar/limits/judge-jar.ts'
 import type { Weakness } from '../../../core/liquid/keeping.ts'
+import type { ToldOfJar } from './jar-danger.ts'
 
 /** Of a jar that is there; `fix`: the line that adds enough spirit, null where none does. */
 interface FermentingJar extends Weakness {
@@ -23,4 +24,8 @@ export interface SafetyProblems {
   label_ferments: FermentingJar
   /** What must not be finished, made again or shown to others; `typed`: what is refused in it. */
   jar_not_for_drinking: { readonly jar: string; readonly kind: DangerKind; readonly typed: string | null }
+  /** Its maker told of a trouble; `line`: that it was nothing. */
+  jar_told_held: ToldOfJar & { readonly line: string }
+  /** Nothing stands that it was told of. */
+  nothing_told: { readonly jar: string }
 }

@@ -48,6 +48,11 @@ export interface TroubleMessages {
     /** What was typed, where more was said than the name of the symptom. */
     trouble_read_as: { readonly typed: string; readonly symptoms: readonly SymptomId[] }
     trouble_question: { readonly question: Ask }
+    /** What it was told is kept with the jar. */
+    trouble_kept: { readonly name: string; readonly verdict: 'throw_away' | 'hold' | 'ask' }
+    trouble_settled: { readonly name: string }
+    /** Of how many that may be it. */
+    trouble_which_jar: { readonly count: number }
     /** The likeliest, as it stands or once the open question is answered well. */
     trouble_cause: CauseSaid & { readonly whys: readonly Why[]; readonly after: 'nothing' | 'yes' | 'no' }
     /** Another, with how it is told and what to do. */
@@ -77,7 +82,6 @@ export interface TroubleMessages {
     trouble_if_drunk: WhomToCall
   }
   actions: Plain<
-    | 'trouble_note'
     | 'trouble_yes'
     | 'trouble_no'
     | 'trouble_strength'

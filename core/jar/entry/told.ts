@@ -7,6 +7,24 @@ export interface Tasted {
   /** 1 to 5. */
   readonly rating: number | null
   readonly note: string | null
+  /** What that note tells of that has to be cleared up; left out: nothing. */
+  readonly trouble?: TroubleTold
+}
+
+/**
+ * Something wrong with a jar, and what its maker was told to do: `throw_away`; `hold`: not to be drunk or bottled; `ask`: not
+ * before a question is answered. What it is called is kept as text, so that it stands whatever is called so later.
+ */
+export interface TroubleTold {
+  readonly symptom: string
+  readonly verdict: 'throw_away' | 'hold' | 'ask'
+  /** Why it goes; null where nobody knows yet. */
+  readonly because: string | null
+  /** What was asked last; null where nothing was. */
+  readonly question: string | null
+  /** What had been answered. */
+  readonly yes: readonly string[]
+  readonly no: readonly string[]
 }
 
 /** What a finished liqueur was found to be, as its instruments told. */
@@ -36,6 +54,10 @@ export interface Noted {
   readonly where: string | null
   /** The jar or bottle that it is in. */
   readonly vessel: string | null
+  /** What went wrong with it, and has to be cleared up; left out: nothing. */
+  readonly trouble?: TroubleTold
+  /** What it was told of before and turned out to be nothing, by its symptoms; left out: nothing was. */
+  readonly settled?: readonly string[]
 }
 
 /** Dry sugar stirred on the strained fruit, to draw out what that has soaked up: in the jar nothing changes yet. */

@@ -5,6 +5,7 @@ import { valuesOf } from '../../recipe/propagate.ts'
 import { plantsPutIn } from '../entry/plants-put-in.ts'
 import { contentsOf } from '../state/contents.ts'
 import type { JarState } from '../state/jar-state.ts'
+import { type StandingTrouble, standingTroubles } from '../state/standing-troubles.ts'
 import { type NotKeeping, notKeeping } from './jar-keeping.ts'
 import { driedSpirit, poisonNamedIn, refusedPlantIn, refusedSpiritIn, unknownIn } from './judge-words.ts'
 import { limitsPassed } from './limits-passed.ts'
@@ -32,6 +33,10 @@ export type Danger =
   | { readonly kind: 'refused_plant' | 'refused_spirit' | 'unknown_plant'; readonly typed: string }
   | ({ readonly kind: 'over_ceiling' } & OverInJar)
   | ({ readonly kind: 'ferments' | 'undecided' } & Omit<NotKeeping, 'keeping'>)
+  /** What its maker told of it: it is to go, not to be drunk as it is, or a question of it is open. */
+  | { readonly kind: ToldKind; readonly trouble: StandingTrouble }
+
+type ToldKind = 'to_throw_away' | 'not_yet' | 'in_question'
 
 export type DangerKind = Danger['kind']
 
@@ -93,17 +98,37 @@ export const judgeJar = once((story: JarState): readonly Danger[] => {
   if (ended !== null) return poisonous
   const over = overInJar(story)
   const weak = notKeeping(story)
+  const told = toldOf(story)
+  const isOpen = told.some(({ kind }) => kind === 'in_question')
   return [
     ...poisonous,
+    ...(isOpen ? [] : told),
     ...(over === null ? [] : [{ kind: 'over_ceiling', ...over } as const]),
-    ...(weak === null ? [] : [dangerOf(weak)]),
+    ...(weak?.keeping === 'ferments' ? [dangerOf(weak)] : []),
+    ...(isOpen ? told : []),
+    ...(weak?.keeping === 'undecided' ? [dangerOf(weak)] : []),
   ]
 })
+
+const TOLD: Readonly<Record<StandingTrouble['verdict'], ToldKind>> = {
+  throw_away: 'to_throw_away',
+  hold: 'not_yet',
+  ask: 'in_question',
+}
+
+/** The worst that its maker told of it and has not taken back. */
+const toldOf = (story: JarState): readonly Danger[] =>
+  standingTroubles(story)
+    .slice(0, 1)
+    .map((trouble) => ({ kind: TOLD[trouble.verdict], trouble }))
 
 const dangerOf = ({ keeping, ...weak }: NotKeeping): Danger => ({ kind: keeping, ...weak })
 
 /** Whether it must not be drunk, bottled or given away as it is. */
-export const isHeld = (dangers: readonly Danger[]): boolean => dangers.some(({ kind }) => kind !== 'undecided')
+export const isHeld = (dangers: readonly Danger[]): boolean => dangers.some(isHolding)
+
+/** Whether it speaks against drinking it as it is: what is undecided, or only asked about, is said and goes on. */
+export const isHolding = ({ kind }: Pick<Danger, 'kind'>): boolean => kind !== 'undecided' && kind !== 'in_question'
 
 /** Whether nothing of a jar is to be drunk, bottled or given away as it is. */
 export const isHeldBack = (story: JarState): boolean => isHeld(judgeJar(story))

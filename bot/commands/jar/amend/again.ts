@@ -27,6 +27,7 @@ import { freezerOf } from '../../reply/outcome-reply.ts'
 import { expectDrinkableJar } from '../known/jar-dangers.ts'
 import { kitchenOfJar } from '../known/jar-kitchen.ts'
 import { jarRef } from '../known/jar-ref.ts'
+import { heldFirst } from '../known/told-trouble.ts'
 import { batchAgain, bottlesAgain, factorOf } from './again-batch.ts'
 import { plantsAgain } from './again-plants.ts'
 import { askedOrReached, nearestNotes, reachedAbvPercent } from './again-reached.ts'
@@ -173,7 +174,7 @@ export const againCommand = defineCommand({
     const isAimTold = told.some(({ key }) => key === 'again_came_out' || key === 'again_nearest')
     const reached = (wish: Wish) => reachedAbvPercent(input, wish, { ...setting, isTrial: true })
     const offering = { own, jar: jarRef({ jar, story }, context), reachedAbvPercent: reached }
-    return {
+    const same: typeof reply = {
       ...reply,
       notes: [
         { group: 'notes', key: 'again_as', values: as },
@@ -194,5 +195,6 @@ export const againCommand = defineCommand({
       kitchen: kitchenOfJar(typedAll, story),
       data: { ...reply.data, name: typeof name === 'string' ? name : name.is },
     }
+    return heldFirst(same, [story])
   },
 })

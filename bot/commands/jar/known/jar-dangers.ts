@@ -16,6 +16,7 @@ import { type MixedKitchen, unitsIn } from '../../../text/messages/kitchen.ts'
 import type { Message } from '../../../text/words.ts'
 import { type JarAsker, kitchenAmong } from './jar-kitchen.ts'
 import { afterNow, jarRef, type Referred } from './jar-ref.ts'
+import { toldActions, toldHeld, toldIn } from './told-trouble.ts'
 
 type Held = Referred & { readonly story: JarState }
 
@@ -24,8 +25,11 @@ const ORDER: readonly DangerKind[] = [
   'refused_plant',
   'refused_spirit',
   'unknown_plant',
+  'to_throw_away',
+  'not_yet',
   'over_ceiling',
   'ferments',
+  'in_question',
   'undecided',
 ]
 
@@ -48,6 +52,10 @@ function cautionOf(danger: Danger, name: string, own: { readonly kitchen?: Kitch
       const { abvPercent, sugarGPerL, add } = danger
       return { group: 'cautions', key: `jar_${kind}`, values: { name, abvPercent, sugarGPerL, add, ...own } }
     }
+    case 'to_throw_away':
+    case 'not_yet':
+    case 'in_question':
+      return { group: 'cautions', key: `jar_${kind}`, values: { name, trouble: danger.trouble } }
   }
 }
 
@@ -56,6 +64,7 @@ export function expectDrinkableJar(story: JarState, isWrong: (danger: Danger) =>
   const found = judgeJar(story).find(isWrong)
   if (found === undefined) return
   const { kind } = found
+  if ('trouble' in found) throw toldHeld(story, found.trouble)
   const values = { jar: story.name, kind, typed: 'typed' in found ? found.typed : null }
   const option = kind === 'refused_spirit' ? 'spirit' : kind === 'refused_plant' ? 'of' : undefined
   throw new ChatError('refused', 'jar_not_for_drinking', values, option === undefined ? {} : { option })
@@ -96,10 +105,17 @@ export function spiritCall(
 export const mendingSpirit = (held: Held, asker: JarAsker): Call | null =>
   spiritCall(held, jarRef(held, asker), asker.settings, afterNow(held.jar.entries, asker.place))
 
-/** What to do about a jar: the spirit that puts it right, or away with it. */
+/** What to do about a jar: what answers for what it was told of, the spirit that puts it right, or away with it. */
 export function dangerActions(held: Held, context: JarAsker): readonly Action[] {
-  const dangers = judgeJar(held.story)
-  const [worst] = dangers
+  const trouble = toldIn(held.story)
+  return trouble === null || held.story.ended !== null
+    ? mendingActions(held, context)
+    : toldActions({ ...held, trouble }, context)
+}
+
+/** The same of what is wrong with what is in it. */
+export function mendingActions(held: Held, context: JarAsker): readonly Action[] {
+  const [worst] = judgeJar(held.story).filter((danger) => !('trouble' in danger))
   if (worst === undefined || held.story.ended !== null) return []
   const jar = jarRef(held, context)
   const mend = isPoison(worst) ? null : mendingSpirit(held, context)

@@ -17,6 +17,7 @@ import { fillNotes } from '../known/fill-notes.ts'
 import { servedCautions } from '../known/jar-cautions.ts'
 import { kitchenOfJar } from '../known/jar-kitchen.ts'
 import { jarRef } from '../known/jar-ref.ts'
+import { expectNothingTold } from '../known/told-trouble.ts'
 import { expectKeeping } from '../step/already.ts'
 import { recordStep } from '../step/record-step.ts'
 import { lateDay, stepReply } from '../step/step-reply.ts'
@@ -63,7 +64,10 @@ export const jarBottleCommand = defineCommand({
         bottles: filledIn(story, input.bottles.is),
       }),
       cautions: servedCautions,
-      expect: (_, story) => expectKeeping('jar bottle', 'bottle_ferments', story, input, context.settings),
+      expect: (before, story) => {
+        expectNothingTold(before)
+        expectKeeping('jar bottle', 'bottle_ferments', story, input, context.settings)
+      },
     })
     const { entry } = recorded
     const { name } = recorded.story

@@ -16,6 +16,7 @@ import { jarBrief } from '../known/jar-data.ts'
 import { kitchenOfJars } from '../known/jar-kitchen.ts'
 import { jarNamed } from '../known/jar-named.ts'
 import { jarRef } from '../known/jar-ref.ts'
+import { expectNothingTold } from '../known/told-trouble.ts'
 import { viewOf } from '../known/view-of.ts'
 import { recordStep } from '../step/record-step.ts'
 import { recordedHeadline, stepReply } from '../step/step-reply.ts'
@@ -66,6 +67,7 @@ async function takenReply(input: Input & { readonly jar: Given<string> }, contex
       use,
       bottles: asOptionProblem(use, () => bottlesTaken(asked.is, story)),
     }),
+    expect: expectNothingTold,
   })
   const view = viewOf(recorded.jar, context)!
   const reply = stepReply(context, input, recorded, {

@@ -1,5 +1,6 @@
 import { contentsOf } from '../../../../core/jar/state/contents.ts'
 import type { JarState } from '../../../../core/jar/state/jar-state.ts'
+import { standingTroubles } from '../../../../core/jar/state/standing-troubles.ts'
 import { type VesselFit, vesselFit } from '../../../../core/jar/state/vessel-fit.ts'
 import { isFreezer, vesselMl } from '../../../../core/jar/state/where-it-stands.ts'
 import { call } from '../../../calls/call.ts'
@@ -8,9 +9,17 @@ import { lineOf } from '../../../calls/write-line.ts'
 import { ChatError } from '../../../chat/chat-error.ts'
 import { type Context, defineCommand } from '../../../chat/command.ts'
 import { freezerOf, freezerSaid } from '../../reply/outcome-reply.ts'
+import { keptOfNote } from '../known/kept-of-note.ts'
 import { swallowedNotes } from '../known/note-swallowed-option.ts'
 import { expectJar, recordStep } from '../step/record-step.ts'
 import { recordedHeadline, stepReply } from '../step/step-reply.ts'
+
+/** All that stands of a jar and was nothing. Throws `nothing_told` where nothing does. */
+function settledIn(story: JarState) {
+  const standing = standingTroubles(story)
+  if (standing.length === 0) throw new ChatError('wrong_stage', 'nothing_told', { jar: story.name }, { option: 'was' })
+  return { settled: standing.map(({ symptom }) => symptom) }
+}
 
 /** What a freezer makes of it, and room for ice; nothing of an empty jar. */
 function frozenSaid(story: JarState, context: Context) {
@@ -34,18 +43,19 @@ export const jarNoteCommand = defineCommand({
   ...signature('jar note'),
   topic: 'jars',
   async run(input, context) {
-    const { jar, where, vessel, note } = input
-    if (where === undefined && vessel === undefined && note === undefined) {
+    const { jar, where, vessel, was, note } = input
+    if (where === undefined && vessel === undefined && was === undefined && note === undefined) {
       await expectJar(context, jar)
       const example = lineOf(call('jar note', { jar: jar.is, where: 'cellar' }))
       throw new ChatError('missing_option', 'nothing_given', { command: 'jar note', example }, { option: 'note' })
     }
     const recorded = await recordStep(context, input, {
-      happening: () => ({
+      happening: (before) => ({
         kind: 'noted',
-        note: note?.is ?? null,
+        note: note?.is ?? was?.is ?? null,
         where: where?.is ?? null,
         vessel: vessel?.is ?? null,
+        ...(was === undefined ? keptOfNote(note?.is ?? null, before, context) : settledIn(before)),
       }),
     })
     const { story } = recorded
@@ -58,7 +68,7 @@ export const jarNoteCommand = defineCommand({
         ...(fit === null ? [] : [{ group: 'headlines', key: 'jar_vessel', values: fit } as const]),
       ],
       isNextSaid: cold !== null || fit !== null,
-      notes: swallowedNotes(note, ['where', 'vessel', 'when']),
+      notes: swallowedNotes(note, ['where', 'vessel', 'was', 'when']),
     })
     return {
       ...reply,

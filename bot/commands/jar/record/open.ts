@@ -7,6 +7,7 @@ import type { Action } from '../../../chat/reply.ts'
 import { note } from '../../reply/outcome-reply.ts'
 import { servedCautions } from '../known/jar-cautions.ts'
 import { jarRef } from '../known/jar-ref.ts'
+import { expectNothingTold } from '../known/told-trouble.ts'
 import { recordStep } from '../step/record-step.ts'
 import { nowRows, recordedHeadline, stepReply } from '../step/step-reply.ts'
 
@@ -14,7 +15,7 @@ export const jarOpenCommand = defineCommand({
   ...signature('jar open'),
   topic: 'jars',
   async run(input, context) {
-    const step = { happening: () => ({ kind: 'opened' }) as const, cautions: servedCautions }
+    const step = { happening: () => ({ kind: 'opened' }) as const, cautions: servedCautions, expect: expectNothingTold }
     const recorded = await recordStep(context, input, step)
     // What is open already is drunk all the same.
     const said = recorded.isAlready ? { ...recorded, cautions: servedCautions(recorded.story) } : recorded

@@ -1,8 +1,10 @@
+import type { JarState } from '../../../../core/jar/state/jar-state.ts'
 import { call } from '../../../calls/call.ts'
 import { signature } from '../../../calls/signatures.ts'
 import { lineOf } from '../../../calls/write-line.ts'
 import { ChatError } from '../../../chat/chat-error.ts'
 import { defineCommand } from '../../../chat/command.ts'
+import { troubleNoted } from '../known/kept-of-note.ts'
 import { swallowedNotes } from '../known/note-swallowed-option.ts'
 import { expectJar, recordStep } from '../step/record-step.ts'
 import { recordedHeadline, stepReply } from '../step/step-reply.ts'
@@ -19,7 +21,13 @@ export const jarTasteCommand = defineCommand({
       const values = { command: 'jar taste', option: 'rating: or note', example }
       throw new ChatError('missing_option', 'missing_option', values, { option: 'rating' })
     }
-    const happening = () => ({ kind: 'tasted', rating: rating?.is ?? null, note: note?.is ?? null }) as const
+    const happening = (before: JarState) =>
+      ({
+        kind: 'tasted',
+        rating: rating?.is ?? null,
+        note: note?.is ?? null,
+        ...troubleNoted(note?.is ?? null, before, context),
+      }) as const
     const recorded = await recordStep(context, input, { happening })
     return stepReply(context, input, recorded, {
       headline: recordedHeadline(recorded, context),

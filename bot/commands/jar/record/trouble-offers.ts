@@ -12,6 +12,8 @@ const LOW_RATING = 2
 /** What went wrong, where a taste was rated low or its note names a trouble. */
 export function troubleOffers({ jar, story, entry }: Recorded, context: Context): readonly Action[] {
   if (entry.kind !== 'tasted' || (entry.rating !== null && entry.rating >= PLEASED_RATING)) return []
+  // What is held up is asked about already.
+  if (entry.trouble !== undefined) return []
   const symptom = entry.note === null ? null : symptomIn(entry.note)
   if (symptom === null && (entry.rating === null || entry.rating > LOW_RATING)) return []
   return [

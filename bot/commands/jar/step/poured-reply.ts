@@ -9,6 +9,7 @@ import { honeyCautions } from '../known/jar-cautions.ts'
 import { dangerActions, dangerCautions } from '../known/jar-dangers.ts'
 import { jarData } from '../known/jar-data.ts'
 import { kitchenOfJar } from '../known/jar-kitchen.ts'
+import { heldFirst } from '../known/told-trouble.ts'
 import { undoActions } from '../known/undo-actions.ts'
 import { viewOf } from '../known/view-of.ts'
 import { nextRows } from './next-said.ts'
@@ -25,7 +26,7 @@ export function pouredReply(
 ): Reply {
   const view = viewOf(into, context)!
   const stories = touched.flatMap(({ entries }) => jarStateOf(entries) ?? [])
-  return {
+  const reply: Reply = {
     headline,
     table: [...nextRows(view, context), ...inMore(nowRows(view))],
     sure: [],
@@ -42,4 +43,5 @@ export function pouredReply(
     data: { ...jarData(view), jars: touched.map((jar) => jarData(viewOf(jar, context)!)) },
     kitchen: kitchenOfJar(input, view.story),
   }
+  return heldFirst(reply, stories)
 }

@@ -19,6 +19,7 @@ import { jarData } from '../known/jar-data.ts'
 import { kitchenOfJar } from '../known/jar-kitchen.ts'
 import { jarRef } from '../known/jar-ref.ts'
 import { notedCautions } from '../known/noted-cautions.ts'
+import { heldFirst } from '../known/told-trouble.ts'
 import { undoActions } from '../known/undo-actions.ts'
 import { viewOf } from '../known/view-of.ts'
 import { nextActions, nextRows, nextSaid } from './next-said.ts'
@@ -95,7 +96,10 @@ function unchangedHeadline({ story: { name }, entry, held }: Recorded, context: 
 }
 
 /** The reply to a step: what was recorded, what comes next and the call for it; the numbers one question deeper. */
-export function stepReply(context: Context, input: Input, recorded: Recorded, said: Said): Reply {
+export const stepReply = (context: Context, input: Input, recorded: Recorded, said: Said): Reply =>
+  heldFirst(ofStep(context, input, recorded, said), [recorded.story])
+
+function ofStep(context: Context, input: Input, recorded: Recorded, said: Said): Reply {
   const { jar, story, unusual, isAlready, held } = recorded
   const view = viewOf(jar, context)!
   const dangers = dangerCautions([view.story])
@@ -135,7 +139,9 @@ export function stepReply(context: Context, input: Input, recorded: Recorded, sa
   const offered = said.actions ?? []
   // Nothing goes on before what was seen is cleared up.
   const usual = offered.length > 0 || noted.length > 0 ? offered : nextActions(view, context)
-  const meant = mending.length > 0 ? mending : usual
+  // A question that is open is said, and what comes next with it.
+  const isAsked = view.dangers[0]?.kind === 'in_question'
+  const meant = isAsked ? [...mending, ...usual] : mending.length > 0 ? mending : usual
   const actions = odd.length === 0 || mending.length > 0 ? meant : [...meant, ...typedUndo(recorded, context)]
   return {
     ...rest,

@@ -9,6 +9,7 @@ import { jarBrief } from '../known/jar-data.ts'
 import { kitchenOfJar } from '../known/jar-kitchen.ts'
 import { jarNamed } from '../known/jar-named.ts'
 import { notedCautions } from '../known/noted-cautions.ts'
+import { expectNothingTold } from '../known/told-trouble.ts'
 import { expectKeeping } from '../step/already.ts'
 
 /** Files of a reply. */
@@ -19,6 +20,7 @@ export const jarLabelCommand = defineCommand({
   topic: 'jars',
   async run(input, context) {
     const view = await jarNamed(input.jar.is, context)
+    expectNothingTold(view.story)
     expectKeeping('jar label', 'label_ferments', view.story, input, context.settings)
     const sizes = bottleSizesOf(view).slice(0, MOST_LABELS)
     const labels = (sizes.length === 0 ? [null] : sizes).map((volumeMl) =>

@@ -1,4 +1,4 @@
-import { isHeld } from '../../../../core/jar/limits/judge-jar.ts'
+import { isHeld, isHolding } from '../../../../core/jar/limits/judge-jar.ts'
 import { firstTask, isFinished, type JarView, type ShownTask, tasksNow } from '../../../../core/jar/tasks/jar-view.ts'
 import type { IsoDay } from '../../../../core/quantity/time/calendar-day.ts'
 import type { Person, SetAside } from '../../../../store/person.ts'
@@ -86,7 +86,9 @@ const rowOf = (view: JarView, today: string): Row => {
 
 /** What puts right what must not be drunk as it is. */
 const mendActions = (views: readonly JarView[], context: Context): readonly Action[] =>
-  views.filter(({ dangers }) => isHeld(dangers)).flatMap((view) => dangerActions(view, context))
+  views
+    .filter(({ dangers: [worst] }) => worst !== undefined && (isHolding(worst) || worst.kind === 'in_question'))
+    .flatMap((view) => dangerActions(view, context))
 
 const moreJobsNotes = (count: number): readonly Message<'notes'>[] =>
   count === 0 ? [] : [{ group: 'notes', key: 'jobs_more', values: { count } }]

@@ -25,6 +25,7 @@ import { jarData } from '../known/jar-data.ts'
 import { kitchenOfJar } from '../known/jar-kitchen.ts'
 import { jarNamed } from '../known/jar-named.ts'
 import { notedCautions } from '../known/noted-cautions.ts'
+import { heldFirst } from '../known/told-trouble.ts'
 import { todayOf } from '../known/view-of.ts'
 import { nextActions, nextNamed, nextSaid } from '../step/next-said.ts'
 import { readyLater } from './ready-later.ts'
@@ -105,7 +106,7 @@ function jarReply(view: JarView<Jar>, by: IsoDay | null, context: Context): Repl
   const { headline, under } = isNoted
     ? { headline: { group: 'headlines', key: 'jar_shown', values } as const, under: [] }
     : answered(values, view, by, context)
-  return {
+  const reply: Reply = {
     headline,
     under,
     table: [
@@ -128,6 +129,7 @@ function jarReply(view: JarView<Jar>, by: IsoDay | null, context: Context): Repl
     data: { ...jarData(view), fills: fillsData(story) },
     kitchen: kitchenOfJar({}, story),
   }
+  return heldFirst(reply, [story])
 }
 
 export const jarShowCommand = defineCommand({

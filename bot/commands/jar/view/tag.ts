@@ -1,5 +1,6 @@
 import { signature } from '../../../calls/signatures.ts'
 import { defineCommand } from '../../../chat/command.ts'
+import type { Reply } from '../../../chat/reply.ts'
 import { jarTag } from '../../../picture/tag/jar-tag.ts'
 import { jarTagData } from '../../../picture/tag/jar-tag-data.ts'
 import { pictureFile } from '../../reply/picture-file.ts'
@@ -8,6 +9,7 @@ import { dangerActions, dangerCautions } from '../known/jar-dangers.ts'
 import { jarBrief } from '../known/jar-data.ts'
 import { kitchenOfJar } from '../known/jar-kitchen.ts'
 import { jarNamed } from '../known/jar-named.ts'
+import { heldFirst } from '../known/told-trouble.ts'
 
 export const jarTagCommand = defineCommand({
   ...signature('jar tag'),
@@ -16,7 +18,7 @@ export const jarTagCommand = defineCommand({
     const view = await jarNamed(jar.is, context)
     const data = jarTagData(view)
     const { name } = data
-    return {
+    const reply: Reply = {
       headline: { group: 'headlines', key: 'jar_tag', values: { name } },
       table: [],
       sure: [],
@@ -31,5 +33,6 @@ export const jarTagCommand = defineCommand({
         ),
       ],
     }
+    return heldFirst(reply, [view.story])
   },
 })

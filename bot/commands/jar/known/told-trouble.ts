@@ -1,0 +1,98 @@
+import { isHolding, judgeJar } from '../../../../core/jar/limits/judge-jar.ts'
+import type { JarState } from '../../../../core/jar/state/jar-state.ts'
+import type { StandingTrouble } from '../../../../core/jar/state/standing-troubles.ts'
+import { isSign, type Sign } from '../../../../core/trouble/signs.ts'
+import { isSymptom } from '../../../../core/trouble/symptoms.ts'
+import { call } from '../../../calls/call.ts'
+import { lineOf } from '../../../calls/write-line.ts'
+import { ChatError } from '../../../chat/chat-error.ts'
+import type { Context } from '../../../chat/command.ts'
+import type { Action, Reply } from '../../../chat/reply.ts'
+import type { Message } from '../../../text/words.ts'
+import { jarRef, type Referred } from './jar-ref.ts'
+
+/** A trouble that a jar was told of. */
+type Told = Referred & { readonly trouble: StandingTrouble }
+
+/** The worst that a jar was told of and that stands; null where nothing does, or it has ended. */
+export function toldIn(story: JarState): StandingTrouble | null {
+  const found = judgeJar(story).find((danger) => 'trouble' in danger)
+  return found === undefined || !('trouble' in found) ? null : found.trouble
+}
+
+/** What it turned out to be, as an example. */
+const wasOf = ({ because }: StandingTrouble): string => (because === 'growth' ? 'only pith' : 'nothing')
+
+/** What says that it was nothing. */
+export const nothingAction = (held: Told, context: Pick<Context, 'place'>): Action => ({
+  label: { group: 'actions', key: 'jar_was_nothing', values: { trouble: held.trouble } },
+  call: call('jar note', { jar: jarRef(held, context), was: wasOf(held.trouble) }),
+})
+
+/** What answers the question that is open. */
+function answerActions(held: Told, question: Sign, context: Pick<Context, 'place'>): readonly Action[] {
+  const { symptom, yes, no } = held.trouble
+  if (!isSymptom(symptom)) return []
+  const asked = { symptom: [symptom], jar: jarRef(held, context) }
+  const given = { ...(yes.length > 0 && { yes: yes.filter(isSign) }), ...(no.length > 0 && { no: no.filter(isSign) }) }
+  return [
+    {
+      label: { group: 'actions', key: 'trouble_yes', values: undefined },
+      call: call('trouble', { ...asked, ...given, yes: [...yes.filter(isSign), question] }),
+    },
+    {
+      label: { group: 'actions', key: 'trouble_no', values: undefined },
+      call: call('trouble', { ...asked, ...given, no: [...no.filter(isSign), question] }),
+    },
+  ]
+}
+
+/** What can be done about it: away with it, or it was nothing; or the answer that is lacking. */
+export function toldActions(held: Told, context: Pick<Context, 'place'>): readonly Action[] {
+  const { verdict, question } = held.trouble
+  const away: Action = {
+    label: { group: 'actions', key: 'jar_throw_away', values: undefined },
+    call: call('jar discard', { jar: jarRef(held, context) }),
+  }
+  if (verdict === 'throw_away') return [away, nothingAction(held, context)]
+  if (verdict === 'hold') return [nothingAction(held, context), away]
+  return question !== null && isSign(question) ? answerActions(held, question, context) : []
+}
+
+/** Why nothing is done that leads to drinking it, with the line that says that it was nothing. */
+export const toldHeld = (story: JarState, trouble: StandingTrouble): ChatError<'jar_told_held'> =>
+  new ChatError(
+    'refused',
+    'jar_told_held',
+    {
+      name: story.name,
+      trouble,
+      line: lineOf(call('jar note', { jar: story.name, was: wasOf(trouble) })),
+    },
+    { option: 'jar' },
+  )
+
+/** Throws `jar_told_held` where its maker was told to throw it away, or not to drink it, and has not taken that back. */
+export function expectNothingTold(story: JarState): void {
+  const trouble = toldIn(story)
+  if (trouble !== null && trouble.verdict !== 'ask') throw toldHeld(story, trouble)
+}
+
+const TOLD_KEYS: ReadonlySet<string> = new Set<Message<'cautions'>['key']>(['jar_to_throw_away', 'jar_not_yet'])
+
+/** The same reply, where a jar was told to go or not to be drunk with that first, before what it answers. */
+export function heldFirst(reply: Reply, stories: readonly JarState[]): Reply {
+  const story = stories.find((each) => judgeJar(each).some((danger) => 'trouble' in danger && isHolding(danger)))
+  const trouble = story === undefined ? null : toldIn(story)
+  if (story === undefined || trouble === null) return reply
+  const isSaid = ({ key, values }: Message<'cautions'>): boolean =>
+    TOLD_KEYS.has(key) && (values as { readonly name?: string }).name === story.name
+  const first = { group: 'headlines', key: 'jar_told_of', values: { name: story.name, trouble } } as const
+  return {
+    ...reply,
+    headline: first,
+    under: [reply.headline, ...(reply.under ?? [])],
+    // It is said once; the day stands one question deeper.
+    cautions: reply.cautions.map((each) => (isSaid(each) ? { ...each, depth: 'more' } : each)),
+  }
+}
