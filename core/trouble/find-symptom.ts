@@ -119,3 +119,5 @@ export function parseSymptoms(text: string): readonly SymptomId[] {
   const nearest = nearestSymptoms(text).map((id) => symptoms[id].en[0]!)
   throw new DomainError('bad_value', 'unknown_symptom', { typed: shown(text), nearest })
 }
+
+export const isSymptom = (text: string): text is SymptomId => Object.hasOwn(symptoms, text)

@@ -198,5 +198,3 @@ const table = {
 export const symptoms: Readonly<Record<SymptomId, SymptomWords>> = table
 
 export const symptomIds = Object.keys(table) as readonly SymptomId[]
-
-export const isSymptom = (text: string): text is SymptomId => Object.hasOwn(table, text)

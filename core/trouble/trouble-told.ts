@@ -5,6 +5,15 @@ import type { TroubleFacts } from './facts.ts'
 import type { StopId } from './row.ts'
 import { isSign } from './signs.ts'
 import { STOP_ORDER } from './stops.ts'
+import type { SymptomId } from './symptoms.ts'
+
+/** What is seen of many a good jar: what is asked about it is asked to be sure, and left open holds nothing up. */
+const MOSTLY_HARMLESS: ReadonlySet<SymptomId> = new Set<SymptomId>([
+  ...(['cloudy_on_mixing', 'cloudy_in_cold', 'cloudy_later', 'oil_ring', 'separated', 'sediment', 'gelled'] as const),
+  ...(['crystals', 'sugar_not_dissolving', 'frozen', 'brown', 'faded', 'fruit_went_pale', 'forgotten'] as const),
+  ...(['leaves_went_black', 'hairs_or_spines', 'cloth_or_paper_taste', 'bitter', 'harsh_hot'] as const),
+  ...(['hydrometer_odd', 'leaking_lid', 'stuck_filter', 'weak_taste', 'too_spicy', 'too_sweet'] as const),
+])
 
 /** What a maker was told of a jar that must not be forgotten, by what had been answered; null where it goes on as it is. */
 export function troubleTold(
@@ -23,7 +32,7 @@ export function troubleTold(
         : null
     case 'ask':
       // What is most likely harmless, or a figure that is lacking, holds nothing up.
-      return stake === null || isLikelyFirst || question === null || !isSign(question)
+      return stake === null || isLikelyFirst || MOSTLY_HARMLESS.has(symptom) || question === null || !isSign(question)
         ? null
         : { ...told, verdict: 'ask', because: null }
     default:

@@ -14,6 +14,7 @@ const FREE: Readonly<Record<string, string>> = {
   'jar taste note': 'what its maker notes',
   'jar correct note': 'what its maker notes',
   'jar note note': 'what its maker notes',
+  'jar note was': 'what a trouble turned out to be, in its maker’s words',
   'jar note where': 'where it stands, in its maker’s words',
   'jar note vessel': 'what it is in, in its maker’s words',
   'jar label by': 'who made it, in their own words',
@@ -39,7 +40,7 @@ const LINES: Readonly<Record<string, readonly string[]>> = {
   ],
   keeping: ['jar:sweet', 'of:lemon|strength:30%|sweetness:200 g/L'],
   trouble: [
-    'symptom:cloudy|jar:sweet|yes:bought|no:growth',
+    'symptom:cloudy|jar:sweet|yes:bought|no:growth|what-if:yes',
     'symptom:too sweet|of:lemon|strength:30%|sweetness:200 g/L|days:3 weeks',
   ],
   plan: [

@@ -1,13 +1,3 @@
-const troubleName = fc.stringMatching(/^[a-z_]{1,40}$/)
-const trouble = fc.record({
-  symptom: troubleName,
-  verdict: fc.constantFrom('throw_away', 'hold', 'ask'),
-  because: orNull(troubleName),
-  question: orNull(troubleName),
-  yes: someOf(troubleName),
-  no: someOf(troubleName),
-})
-
 import fc from 'fast-check'
 import type { Entry, Happening, JarEntry } from '../../core/jar/entry/entry.ts'
 import { materialIds } from '../../core/quantity/materials.ts'
@@ -20,6 +10,7 @@ import {
   ingredients,
   is,
   measured,
+  noted,
   orNull,
   planned,
   plant,
@@ -28,6 +19,7 @@ import {
   someOf,
   strength,
   sweetenings,
+  tasted,
   text,
   zone,
 } from './any-values.ts'
@@ -57,10 +49,7 @@ const happening: fc.Arbitrary<Happening> = fc.oneof(
       ...(filler !== null && { filler }),
     })),
   fc.record(is('shaken')),
-  fc.record(
-    { ...is('tasted'), rating: orNull(fc.integer({ min: 1, max: 5 })), note: orNull(text), trouble },
-    { requiredKeys: ['kind', 'rating', 'note'] },
-  ),
+  tasted,
   fc
     .tuple(
       fc.record({ ...is('added'), ...ingredients }),
@@ -102,21 +91,9 @@ const happening: fc.Arbitrary<Happening> = fc.oneof(
     use: fc.constantFrom('given', 'opened'),
     bottles: fc.array(fc.record({ count: fc.integer({ min: 1, max: 99 }), volumeMl: fc.constantFrom(200, 500) })),
   }),
-  fc.record(
-    {
-      ...is('noted'),
-      note: orNull(text),
-      where: orNull(text),
-      vessel: orNull(text),
-      trouble,
-      settled: someOf(troubleName),
-    },
-    { requiredKeys: ['kind', 'note', 'where', 'vessel'] },
-  ),
+  noted,
   fc.record({ ...is('bottled'), bottles: someOf(fc.record({ count, volumeMl: amount })) }),
-  fc.record(is('opened')),
-  fc.record(is('emptied')),
-  fc.record(is('discarded')),
+  fc.oneof(fc.record(is('opened')), fc.record(is('emptied')), fc.record(is('discarded'))),
   fc.record({ ...is('renamed'), name: text }),
   fc.record({ ...is('put_off'), untilDay: day, untilMs: orNull(atMs) }),
 )

@@ -82,3 +82,30 @@ export const strength = fc.record({
   readsProof: fc.boolean(),
 })
 export const is = <const Kind extends string>(kind: Kind) => ({ kind: fc.constant(kind) })
+
+const troubleName = fc.stringMatching(/^[a-z_]{1,40}$/)
+const trouble = fc.record({
+  symptom: troubleName,
+  verdict: fc.constantFrom('throw_away', 'hold', 'ask'),
+  because: orNull(troubleName),
+  question: orNull(troubleName),
+  yes: someOf(troubleName),
+  no: someOf(troubleName),
+})
+
+export const tasted = fc.record(
+  { ...is('tasted'), rating: orNull(fc.integer({ min: 1, max: 5 })), note: orNull(text), trouble },
+  { requiredKeys: ['kind', 'rating', 'note'] },
+)
+
+export const noted = fc.record(
+  {
+    ...is('noted'),
+    note: orNull(text),
+    where: orNull(text),
+    vessel: orNull(text),
+    trouble,
+    settled: someOf(troubleName),
+  },
+  { requiredKeys: ['kind', 'note', 'where', 'vessel'] },
+)

@@ -73,15 +73,15 @@ it('finds it while it looks for who is due, and names everybody else', () =>
   }))
 
 it('leaves a newer version as it is, whatever is asked', () =>
-  withFile('{"version":8,"jars":[]}', async (folder, users) => {
+  withFile('{"version":9,"jars":[]}', async (folder, users) => {
     const store = storeIn(folder)
     const path = join(users, `${A}.json`)
-    const newer = { problem: 'newer_version', values: { path, version: 8, known: 7 } }
+    const newer = { problem: 'newer_version', values: { path, version: 9, known: 8 } }
     await expect(store.read(A)).rejects.toMatchObject(newer)
     await expect(store.update(A, (person) => person)).rejects.toMatchObject(newer)
     await expect(store.remove(A)).rejects.toMatchObject(newer)
     expect(await store.claimDue(NOW_MS, 9, 60)).toEqual([B])
-    expect(await readFile(path, 'utf8')).toBe('{"version":8,"jars":[]}')
+    expect(await readFile(path, 'utf8')).toBe('{"version":9,"jars":[]}')
     await store.close()
   }))
 

@@ -42,13 +42,7 @@ const LEAST_MEASURED = 2
 const ROUNDED_SHARE = 0.05
 
 /** What no spirit puts right. */
-const NOT_MENDED: readonly DangerKind[] = [
-  'refused_plant',
-  'refused_spirit',
-  'unknown_plant',
-  'to_throw_away',
-  'not_yet',
-]
+const NOT_MENDED: readonly DangerKind[] = ['refused_plant', 'refused_spirit', 'unknown_plant', 'to_throw_away']
 
 async function heldIn(input: OfJar, { store, userId }: Context): Promise<StrainedJar> {
   const other = (['liqueur', 'strength', 'sweetness'] as const).find((option) => input[option] !== undefined)

@@ -174,6 +174,6 @@ export function troubleActions(
   const shown = best === undefined ? [] : [best, ...inMore(others)]
   const noted = verdict.kind === 'hold' ? nothingOf(asking) : []
   // What is not settled yet is written down once it is.
-  const mends = open.length === 0 ? [...shown, ...noted] : [...noted, ...inMore(mending)]
+  const mends = open.length === 0 ? [...shown, ...noted] : inMore([...noted, ...mending])
   return [...open, ...mends, ...undoOf(asking), ...alsoOf(asking), ...inMore(more)]
 }

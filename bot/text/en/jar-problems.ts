@@ -245,7 +245,7 @@ const WRONG: { readonly [Kind in DangerKind]: string } = {
   ferments: 'can ferment, and a closed bottle of it can burst',
   undecided: 'may or may not keep',
   to_throw_away: 'is to be thrown away',
-  not_yet: 'is not to be drunk yet',
+  not_yet: 'isn’t to be drunk yet',
   in_question: 'has a question open',
 }
 

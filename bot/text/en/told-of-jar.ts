@@ -1,5 +1,6 @@
+import { isSymptom } from '../../../core/trouble/find-symptom.ts'
 import { isBadSign, isSign } from '../../../core/trouble/signs.ts'
-import { isSymptom, symptoms } from '../../../core/trouble/symptoms.ts'
+import { symptoms } from '../../../core/trouble/symptoms.ts'
 import { lineTyped } from '../../calls/write-line.ts'
 import type { ToldOfJar } from '../messages/jar-danger.ts'
 import { uncapital } from './phrases.ts'

@@ -172,9 +172,7 @@ export const troubleSentences = {
     trouble_how_to_throw_away: () =>
       'Pour it down the drain with plenty of water, window open, and no flame, child or pet near.',
     trouble_kept: ({ name, verdict }) =>
-      verdict === 'ask'
-        ? `I’ll keep that question open on ${name}.`
-        : `I’ve noted it on ${name}, and I’ll keep saying so.`,
+      verdict === 'ask' ? `I’ll keep that question open on ${name}.` : `I’ve noted that on ${name}.`,
     trouble_which_jar: ({ count }) =>
       count === 1 ? 'Is it this jar? Then I’ll note it there.' : 'Which jar is it? I’ll note it there.',
     trouble_settled: ({ name }) => `I’ve noted that on ${name}: it goes on as before.`,

@@ -35,11 +35,17 @@ beforeAll(async () => {
   shelf = await troubleShelf()
 }, 120_000)
 
-const deskOf = () => testDesk({ nowMs: NOW_MS, asker: shelf.asker, width: 80 })
+/** What a jar is told of is forgotten with its desk, so that each line is asked for the first time. */
+const deskOf = () =>
+  testDesk({
+    nowMs: NOW_MS,
+    asker: { ...shelf.asker, store: withoutKeeping(shelf.asker.store) },
+    width: 80,
+  })
 
 it('answers every symptom of jars of all kinds: a cause, or an honest “I can’t tell”', async () => {
-  const desk = deskOf()
   for (const { id, name } of asked) {
+    const desk = deskOf()
     const { data, error } = (await desk.jsonOf(lineOf(id, name))) as TroubleJson
     expect(error, lineOf(id, name)).toBeUndefined()
     expect(data.symptom).toBe(id)
@@ -48,18 +54,17 @@ it('answers every symptom of jars of all kinds: a cause, or an honest “I can�
       expect(['cannot_tell', 'ask', 'hold', 'throw_away'], lineOf(id, name)).toContain(verdict)
     // Never fine where a question that decides it is open, where a danger is there, or where the jar does not keep.
     const isDangerThere = data.causes.some(({ dangerous, fits }) => dangerous && fits === 'yes')
-    const isHeld = data.jar.dangers.some((danger) => danger !== 'undecided')
+    const isHeld = data.jar.dangers.some((danger) => danger !== 'undecided' && danger !== 'in_question')
     if (question !== null || isDangerThere || isHeld) expect(verdict, lineOf(id, name)).not.toBe('keep')
+    expect(desk.faults()).toEqual([])
   }
-  expect(desk.faults()).toEqual([])
 }, 120_000)
 
 it('fits the first screen', async () => {
-  const desk = deskOf()
   const long: string[] = []
   for (const { id, name } of asked) {
     const line = lineOf(id, name)
-    for (const { width, text } of await desk.firstAt(line, WIDTHS)) {
+    for (const { width, text } of await deskOf().firstAt(line, WIDTHS)) {
       const { length } = filled(text)
       if (length > budgets.measure[width]) long.push(`${line} at ${width}: ${length} lines`)
     }
@@ -68,18 +73,19 @@ it('fits the first screen', async () => {
 }, 120_000)
 
 it('offers only lines that run, and amounts that do what they say', async () => {
-  const desk = deskOf()
   const typed = new Set<string>()
   for (const { id, name } of asked) {
-    for (const line of offeredIn(await desk.textOf(lineOf(id, name)))) typed.add(line)
+    const told = lineOf(id, name)
+    for (const line of offeredIn(await deskOf().textOf(told))) {
+      if (typed.has(line)) continue
+      typed.add(line)
+      const desk = deskOf()
+      await desk.textOf(told)
+      const { error } = (await desk.jsonOf(line)) as TroubleJson
+      expect(error, line).toBeUndefined()
+    }
   }
   expect(typed.size).toBeGreaterThan(50)
-  for (const line of typed) {
-    // What it records is forgotten, so that none of them changes the shelf.
-    const asker = { ...shelf.asker, store: withoutKeeping(shelf.asker.store) }
-    const { error } = (await testDesk({ nowMs: NOW_MS, asker }).jsonOf(line)) as TroubleJson
-    expect(error, line).toBeUndefined()
-  }
 }, 120_000)
 
 /** The lines to type of a reply; two that are short stand in one row. */

@@ -116,15 +116,13 @@ it.each(['/jar taste lemon rating:5 note:sharp and fine', '/jar taste lemon rati
   },
 )
 
-it('offers to write down of a jar what must not be drunk yet, and the jar tells it', async () => {
+it('writes down of a jar what must not be drunk yet, and the jar tells it', async () => {
   const desk = jarDesk('2026-11-01')
   await desk.ask('/jar start sloe of:1 kg sloes spirit:1 l gin 40%')
-  const { actions } = await desk.replyOf('/trouble fizzing jar:sloe')
-  expect(actions.map(({ label }) => label.key)).toContain('trouble_note')
-  await desk.ask('/jar note sloe note:fizzing')
-  expect(await desk.textOf('/jar show sloe')).toContain('fizzing')
-  const clear = await desk.replyOf('/trouble too sweet jar:sloe')
-  expect(clear.actions.map(({ label }) => label.key)).not.toContain('trouble_note')
+  const { actions, notes } = await desk.replyOf('/trouble fizzing jar:sloe')
+  expect(actions.map(({ label }) => label.key)).toContain('jar_was_nothing')
+  expect(notes.map(({ key }) => key)).toContain('trouble_kept')
+  expect(await desk.textOf('/jar show sloe')).toContain('noted, “fizzing”, not to be drunk yet')
 })
 
 it('answers the worse of two that are told together, and names the other with its line', async () => {
