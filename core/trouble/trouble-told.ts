@@ -12,6 +12,7 @@ const MOSTLY_HARMLESS: ReadonlySet<SymptomId> = new Set<SymptomId>([
   ...(['cloudy_on_mixing', 'cloudy_in_cold', 'cloudy_later', 'oil_ring', 'separated', 'sediment', 'gelled'] as const),
   ...(['crystals', 'sugar_not_dissolving', 'frozen', 'brown', 'faded', 'fruit_went_pale', 'forgotten'] as const),
   ...(['leaves_went_black', 'hairs_or_spines', 'cloth_or_paper_taste', 'bitter', 'harsh_hot'] as const),
+  ...(['too_dry_or_sour', 'too_sour', 'too_weak'] as const),
   ...(['hydrometer_odd', 'leaking_lid', 'stuck_filter', 'weak_taste', 'too_spicy', 'too_sweet'] as const),
 ])
 

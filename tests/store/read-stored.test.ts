@@ -55,7 +55,9 @@ it('makes fields of what was typed in version 3', () => {
   )
 })
 
-it.each([4, 5, 6, 7])('reads the file of version %s as it was written, but for its check and its stamp', (version) => {
+const LATER = [4, 5, 6, 7, 8]
+
+it.each(LATER)('reads the file of version %s as it was written, but for its check and its stamp', (version) => {
   const text = kept(version)
   const { check, due, ...written } = JSON.parse(text)
   const person = { ...written, version: KNOWN_VERSION }

@@ -27,7 +27,7 @@ export function wasNothingTold(sentence: Sentence, text: string): TalkReading | 
 
 /** What may come, or is imagined: nothing of it has been seen. */
 const SUPPOSED =
-  /\b(?:what (?:if|happens (?:if|when)|would happen|(?:do|should|would|must) (?:i|we) do (?:if|when))|suppos(?:e|ing)|imagine|hypothetically|(?:could|might) (?:it|this|that|there|the|my)\b.{0,30}\b(?:go|get|be|turn|start|grow|become)|how (?:do|would|can|will|could) (?:i|we|you) (?:know|tell|see|spot|notice|recogni[sz]e)|(?:cosa|che cosa|che) (?:succede|succederebbe|faccio|devo fare|farei) (?:se|quando)|e se|potrebbe|come (?:faccio a (?:sapere|capire)|capisco|riconosco|mi accorgo))\b/u
+  /\b(?:what (?:if|happens (?:if|when)|would happen|(?:do|should|would|must) (?:i|we) do (?:if|when))|suppos(?:e|ing)|imagine|hypothetically|(?:could|might) (?:it|this|that|there|the|my)\b.{0,30}\b(?:go|get|turn|start|grow|become)|how (?:do|would|can|will|could) (?:i|we|you) (?:know|tell|see|spot|notice|recogni[sz]e)|(?:cosa|che cosa|che) (?:succede|succederebbe|faccio|devo fare|farei) (?:se|quando)|e se|potrebbe|come (?:faccio a (?:sapere|capire)|capisco|riconosco|mi accorgo))\b/u
 
 /** The same trouble, where it is only supposed: nothing of it is kept in a jar. */
 export function supposedOnly(reading: TalkReading, text: string): TalkReading {

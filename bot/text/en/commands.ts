@@ -220,7 +220,7 @@ const stepTexts = {
       jar,
       where: 'Where it stands: cellar',
       vessel: 'What it’s in: 2 l jar',
-      was: 'What a trouble turned out to be: only pith',
+      was: 'What a trouble was',
       when,
       note: 'Anything, to the end of the line: it comes last',
     },

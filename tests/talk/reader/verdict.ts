@@ -91,5 +91,10 @@ const RECORDING = new Set([
 ])
 
 /** Something was written down, erased or shown that nobody told. */
-export const isWronglyRecorded = ({ recorded, erased }: Told, { meaning }: Sentence): boolean =>
-  erased || (recorded !== 0 && (meaning.records === false || !RECORDING.has(meaning.intent)))
+export const isWronglyRecorded = ({ recorded, erased, command }: Told, { meaning }: Sentence): boolean =>
+  erased ||
+  (recorded !== 0 && (meaning.records === false || !(RECORDING.has(meaning.intent) || isKept(command, meaning))))
+
+/** What a maker is told to do with a jar that something is wrong with is kept with it. */
+const isKept = (command: string | null, { intent }: Sentence['meaning']): boolean =>
+  command === 'trouble' && intent === 'trouble'
