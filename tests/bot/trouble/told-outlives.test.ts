@@ -48,7 +48,7 @@ it('goes along with a notebook that is taken in elsewhere, and is gone when all 
   await other.takeIn(file!)
   expect(await other.textOf('/jar show lemon')).toMatch(TOLD)
   expect((await own.filesOf('/notebook export:csv'))[0]).toContain('to_throw_away')
-  await other.textOf('/forget confirm:erase everything')
+  await other.textOf('/forget confirm:yes')
   expect((await other.person()).jars).toEqual([])
 })
 
