@@ -2,9 +2,9 @@ import type { Invocation } from '../../../bot/calls/invocation.ts'
 import { parseLine } from '../../../bot/chat/grammar/grammar.ts'
 import { hear } from '../../../bot/chat/hear/hear.ts'
 import type { Heard } from '../../../bot/chat/hear/heard.ts'
-import { newLastReplies } from '../../../bot/chat/last-replies.ts'
+import { type LastReplies, newLastReplies } from '../../../bot/chat/last-replies.ts'
 import type { Hunch } from '../../../bot/talk/hunch/hunch.ts'
-import { newTalkMemory } from '../../../bot/talk/memory/remembered.ts'
+import { newTalkMemory, type TalkMemory } from '../../../bot/talk/memory/remembered.ts'
 import { en } from '../../../bot/text/en/index.ts'
 import { memoryStore } from '../../../store/memory/memory-store.ts'
 import type { Person } from '../../../store/person.ts'
@@ -58,10 +58,34 @@ const answeredWith = ({ outcome, read }: Pick<Heard, 'outcome' | 'read'>) => ({
   data: outcome.ok && 'reply' in outcome ? (outcome.reply.data as Readonly<Record<string, unknown>>) : {},
 })
 
-/** Somebody at the terminal whose talk goes on from line to line. */
-export function talker(store: Store = memoryStore('UTC')) {
-  const faults: string[] = []
-  const [talk, replies] = [newTalkMemory(), newLastReplies()]
+/** What was said so far: what is remembered of it, what was answered and which faults of ours were logged. */
+interface SaidBefore {
+  readonly talk: readonly Parameters<TalkMemory['keep']>[]
+  readonly replies: readonly Parameters<LastReplies['keep']>[]
+  readonly faults: readonly string[]
+}
+
+/** Somebody at the terminal whose talk goes on from line to line, after what was said before. */
+export function talker(store: Store = memoryStore('UTC'), before: SaidBefore = { talk: [], replies: [], faults: [] }) {
+  const faults = [...before.faults]
+  const [memory, answered] = [newTalkMemory(), newLastReplies()]
+  const kept = { talk: [...before.talk], replies: [...before.replies] }
+  for (const each of kept.talk) memory.keep(...each)
+  for (const each of kept.replies) answered.keep(...each)
+  const talk: TalkMemory = {
+    ...memory,
+    keep(...said) {
+      kept.talk.push(said)
+      memory.keep(...said)
+    },
+  }
+  const replies: LastReplies = {
+    ...answered,
+    keep(...reply) {
+      kept.replies.push(reply)
+      answered.keep(...reply)
+    },
+  }
   let nowMs = NOW_MS
   const dispatch = (hunch?: Hunch) => ({
     ...newAsker(),
@@ -81,6 +105,8 @@ export function talker(store: Store = memoryStore('UTC')) {
   return {
     faults: faults as readonly string[],
     store,
+    /** What has been said until now. */
+    said: (): SaidBefore => ({ ...kept, faults }),
     hear: (line: string) => hear(line, dispatch()),
     /** So many minutes later. */
     wait(minutes: number): void {
@@ -105,34 +131,39 @@ export function talker(store: Store = memoryStore('UTC')) {
   }
 }
 
-/** What lines make of an empty folder, worked out once. */
-const madeBy = new Map<string, Promise<Person>>()
-
-async function withMade(lines: readonly string[]): Promise<Store> {
-  const store = memoryStore('UTC')
-  if (lines.length === 0) return store
-  const key = lines.join('\n')
-  const made = madeBy.get(key) ?? said(lines)
-  madeBy.set(key, made)
-  const person = await made
-  await store.update('local', () => person)
-  return store
+interface Made {
+  readonly person: Person
+  readonly before: SaidBefore
 }
 
-async function said(lines: readonly string[]): Promise<Person> {
-  const one = talker()
-  for (const line of lines) await one.say(line)
-  return one.store.read('local')
+/** What lines make of an empty folder, worked out once. */
+const madeBy = new Map<string, Promise<Made>>()
+
+function madeOf(lines: readonly string[]): Promise<Made> {
+  const key = lines.join('\n')
+  const made = madeBy.get(key) ?? makeOf(lines)
+  madeBy.set(key, made)
+  return made
+}
+
+async function makeOf(lines: readonly string[]): Promise<Made> {
+  const one = await talkerAfter(lines.slice(0, -1))
+  for (const line of lines.slice(-1)) await one.say(line)
+  return { person: await one.store.read('local'), before: one.said() }
+}
+
+async function talkerAfter(lines: readonly string[]) {
+  if (lines.length === 0) return talker()
+  const { person, before } = await madeOf(lines)
+  const store = memoryStore('UTC')
+  await store.update('local', () => person)
+  return talker(store, before)
 }
 
 /** A talker with the shelf and the lines before a sentence of the corpus. */
-export async function talkerFor({ after, shelf }: Pick<Sentence, 'after' | 'shelf'>) {
+export function talkerFor({ after, shelf }: Pick<Sentence, 'after' | 'shelf'>) {
   const told = after === null ? undefined : BEFORE[after]
   const jars = shelf ?? told?.shelf
   const onShelf = jars === undefined ? [] : SHELVES[jars]
-  // The last of them is said anew: the talk remembers it.
-  const one = talker(await withMade(onShelf.slice(0, -1)))
-  for (const line of onShelf.slice(-1)) await one.say(line)
-  for (const line of told?.lines ?? (after === null || told !== undefined ? [] : [after])) await one.say(line)
-  return one
+  return talkerAfter([...onShelf, ...(told?.lines ?? (after === null || told !== undefined ? [] : [after]))])
 }
