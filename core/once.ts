@@ -16,3 +16,32 @@ export const lazily = <Value>(make: () => Value): (() => Value) => {
     return made.value
   }
 }
+
+/** The same function, keeping the answer of the object that it was asked of last: of one that is made, asked about and forgotten. */
+export const forLast = <Key extends object, Answer>(make: (key: Key) => Answer): ((key: Key) => Answer) => {
+  let last: { readonly key: Key; readonly answer: Answer } | null = null
+  return (key) => {
+    if (last?.key !== key) last = { key, answer: make(key) }
+    return last.answer
+  }
+}
+
+/** So many numbers of late are kept, a power of two. */
+const SLOTS = 256
+
+/** The same function of a number, keeping the answers of numbers of late: what is worked out of one is often asked for again. */
+export const ofLate = (make: (x: number) => number): ((x: number) => number) => {
+  const [keys, answers] = [new Float64Array(SLOTS).fill(Number.NaN), new Float64Array(SLOTS)]
+  const key = new Float64Array(1)
+  const [low, high] = [0, 1]
+  const words = new Uint32Array(key.buffer)
+  return (x) => {
+    key[0] = x
+    const slot = Math.imul(words[low]! ^ Math.imul(words[high]!, 0x85ebca6b), 0x9e3779b1) >>> 24
+    if (keys[slot] === x) return answers[slot]!
+    const answer = make(x)
+    keys[slot] = x
+    answers[slot] = answer
+    return answer
+  }
+}

@@ -1,4 +1,5 @@
 import { DomainError } from '../domain-error.ts'
+import { ofLate } from '../once.ts'
 import { A, B, C } from './r22-coefficients.ts'
 import { findRoot } from './root.ts'
 
@@ -99,6 +100,9 @@ export const massFractionFromAbv = (abvPercent: number, scaleC = 20): number => 
   const excess = (p: number) => p * ethanolWaterDensityKgPerM3(p, scaleC) - ethanolKgPerM3
   return findRoot({ f: excess, low: 0, high: 1, tolerance: 1e-15 })
 }
+
+/** The same at 20 °C, kept: while one amount of a mixture is moved, the strengths of the others stay as they were. */
+export const massFractionAt20 = ofLate((abvPercent) => massFractionFromAbv(abvPercent))
 
 /**
  * Ethanol by mass, 0 to 1, of an unsweetened spirit of this density at this temperature. There is one answer at most,

@@ -1,14 +1,15 @@
 import { DomainError } from '../domain-error.ts'
+import { forLast } from '../once.ts'
 import {
   abvFromMassFraction,
   checkedAbv,
   ETHANOL_DENSITY_20C_G_PER_ML,
   ethanolWaterDensityKgPerM3,
-  massFractionFromAbv,
+  massFractionAt20,
   R22_HIGH_C,
   R22_LOW_C,
 } from './ethanol-water.ts'
-import { apparentVolumeMlPerG, sweetnessGPerL } from './sucrose-water.ts'
+import { apparentVolumeMlPerG, roomMlPerGAt20, sweetnessGPerL } from './sucrose-water.ts'
 
 /** Grams of each, because masses add and volumes do not. Only core/liquid reads the fields. */
 export interface Liquid {
@@ -70,9 +71,10 @@ export const volumeMl = (liquid: Liquid, tempC = 20): number => {
   return solventMl(liquid, tempC) + sugarRoomMl(liquid, tempC)
 }
 
-/** Sugar and extract in a litre at 20 °C. Closes on itself, because the room they take depends on it. */
-export const solidsGPerL = (liquid: Liquid): number =>
-  solidsG(liquid) === 0 ? 0 : sweetnessGPerL(solventMl(liquid, 20), solidsG(liquid))
+/** Sugar and extract in a litre at 20 °C. Closes on itself, because the room they take depends on it. Kept for the last one. */
+export const solidsGPerL = forLast((liquid: Liquid): number =>
+  solidsG(liquid) === 0 ? 0 : sweetnessGPerL(solventMl(liquid, 20), solidsG(liquid)),
+)
 
 /** Sugars by mass in a litre at 20 °C, whatever their kinds; 0 for no liquid. */
 export const sugarGPerL = (liquid: Liquid): number =>
@@ -150,7 +152,7 @@ export const spirit = (of: Strength & { readonly volumeMl: number }): Liquid => 
 
 /**
  * The liquid that has this volume, strength and sweetness at 20 °C: the exact inverse of `volumeMl`, `abvPercent` and
- * `sugarGPerL`, in closed form but for `massFractionFromAbv`. Throws `no_room_for_water` where alcohol and sugar
+ * `sugarGPerL`, in closed form but for `massFractionAt20`. Throws `no_room_for_water` where alcohol and sugar
  * overfill the volume.
  */
 export const liquidFrom = ({ volumeMl, ...of }: Composition & { readonly volumeMl: number }): Liquid => {
@@ -178,12 +180,12 @@ function oneLitre(of: Composition): Liquid {
   const abvPercent = checkedAbv(of.abvPercent)
   const { extractGPerL = 0, sucroseEquivalentShare = 1 } = of
   const solidsGPerL = of.sugarGPerL + extractGPerL
-  const solidsMl = solidsGPerL === 0 ? 0 : solidsGPerL * apparentVolumeMlPerG(solidsGPerL)
+  const solidsMl = solidsGPerL === 0 ? 0 : solidsGPerL * roomMlPerGAt20(solidsGPerL)
   const solventMl = Math.max(0, 1000 - solidsMl)
   // Rounding in the last digits must not refuse a liquid without water.
   if (abvPercent * 10 > solventMl + 1e-7)
     throw new DomainError('unreachable', 'no_room_for_water', { abvPercent, sugarGPerL: of.sugarGPerL })
-  const massFraction = abvPercent === 0 ? 0 : massFractionFromAbv(Math.min(100, (1000 * abvPercent) / solventMl))
+  const massFraction = abvPercent === 0 ? 0 : massFractionAt20(Math.min(100, (1000 * abvPercent) / solventMl))
   const ethanolG = abvPercent * 10 * ETHANOL_DENSITY_20C_G_PER_ML
   const solventG = (solventMl * ethanolWaterDensityKgPerM3(massFraction, 20)) / 1000
   return {

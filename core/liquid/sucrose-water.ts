@@ -1,4 +1,5 @@
 import { DomainError } from '../domain-error.ts'
+import { ofLate } from '../once.ts'
 
 const LOW_C = 0
 const HIGH_C = 80
@@ -121,3 +122,6 @@ export const apparentVolumeMlPerG = (sugarGPerL: number, tempC = 20): number => 
   const w = massFractionAt20(Math.min(sugarGPerL, PURE_SUGAR_G_PER_L))
   return ((1 - sugarSlope(w, tempC) / density(w, tempC)) / waterDensity(tempC)) * 1000
 }
+
+/** The same at 20 °C, kept: while one amount of a mixture is moved, the sweetness of the others stays as it was. */
+export const roomMlPerGAt20 = ofLate((sugarGPerL) => apparentVolumeMlPerG(sugarGPerL))

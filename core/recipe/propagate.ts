@@ -31,14 +31,13 @@ export function propagate<In, Out extends { readonly [name: string]: number }>(
   const names = Object.keys(central) as (keyof Out & string)[]
   const moved = new Map<SharedTool | Leaf, Map<keyof Out & string, Moved>>()
   for (const leaf of leaves) {
-    const { name, measured, set } = leaf
-    const { value, plusMinus } = measured
-    if (plusMinus === 0) continue
-    set(value + plusMinus)
+    const { name, measured, put } = leaf
+    if (measured.plusMinus === 0) continue
+    put('high')
     const high = unlessRefused(() => solve(values))
-    set(value - plusMinus)
+    put('low')
     const low = unlessRefused(() => solve(values))
-    set(value)
+    put('own')
     const by = toolOf(name, measured) ?? leaf
     const results = moved.get(by) ?? new Map<keyof Out & string, Moved>()
     moved.set(by, results)
@@ -71,23 +70,106 @@ function risen(central: number, high: number | undefined, low: number | undefine
 /** The inputs as plain numbers. */
 export const valuesOf = <In>(inputs: In): Values<In> => unfold(inputs).values
 
+/** The same of what is asked about once, as a search tries it. */
+export const valuesOnce = <In>(inputs: In): Values<In> => plain(inputs) as Values<In>
+
+function plain(node: unknown): unknown {
+  if (typeof node !== 'object' || node === null) return node
+  if (isMeasured(node)) return node.value
+  if (Array.isArray(node)) return node.map(plain)
+  const values: { [name: string]: unknown } = {}
+  for (const name of Object.keys(node)) values[name] = plain((node as { readonly [name: string]: unknown })[name])
+  return values
+}
+
 const isMeasured = (x: unknown): x is Measured =>
   typeof x === 'object' && x !== null && 'value' in x && 'plusMinus' in x
 
-/** A measured input, and how to put another number in its place. */
+/** A measured input as it is, or at one end of its interval. */
+type End = 'own' | 'high' | 'low'
+
+const endOf = ({ value, plusMinus }: Measured, end: End): number =>
+  end === 'own' ? value : end === 'high' ? value + plusMinus : value - plusMinus
+
+/** A measured input, and how it is moved where it stands. */
 interface Leaf {
   /** What it is called where it stands. */
   readonly name: string
   readonly measured: Measured
-  set(value: number): void
+  put(end: End): void
+}
+
+/** Inputs as plain numbers, each of which can be moved. */
+interface Unfolded {
+  readonly values: unknown
+  readonly leaves: readonly Leaf[]
+}
+
+/** A member of a list of inputs, whose values are never changed, and its values with one of its leaves moved, made when asked for. */
+interface Member {
+  readonly values: unknown
+  readonly leaves: readonly Pick<Leaf, 'name' | 'measured'>[]
+  moved(leaf: number, end: End): unknown
+}
+
+/**
+ * What members of lists were unfolded to of late, and no more of them than this: the same steps of a jar are asked about in
+ * several ways one after the other, and what is worked out of the very same values is then known (`once`).
+ */
+const MOST_KEPT = 64
+const members = new Map<object, Member>()
+
+function memberOf(node: object): Member {
+  const known = members.get(node)
+  if (known !== undefined) return known
+  const own = unfolded(node)
+  const made = new Map<string, unknown>()
+  const moved = (leaf: number, end: End): unknown => {
+    if (end === 'own') return own.values
+    const key = `${end} ${leaf}`
+    if (!made.has(key)) {
+      const { values, leaves } = unfolded(node)
+      leaves[leaf]!.put(end)
+      made.set(key, values)
+    }
+    return made.get(key)
+  }
+  const member: Member = { ...own, moved }
+  members.set(node, member)
+  const [oldest] = members.keys()
+  if (members.size > MOST_KEPT) members.delete(oldest!)
+  return member
 }
 
 /** The inputs as plain numbers, each of which can be moved where it stands. */
-function unfold<In>(inputs: In): { readonly values: Values<In>; readonly leaves: readonly Leaf[] } {
+const unfold = <In>(inputs: In) =>
+  (Array.isArray(inputs) ? unfoldedList(inputs) : unfolded(inputs)) as Unfolded & { readonly values: Values<In> }
+
+function unfoldedList(list: readonly unknown[]): Unfolded {
+  const parts = list.map((node): Member => {
+    if (typeof node === 'object' && node !== null) return memberOf(node)
+    return { values: node, leaves: [], moved: () => node }
+  })
+  const values = parts.map((part) => part.values)
+  const leaves = parts.flatMap(({ leaves, moved }, at) =>
+    leaves.map(
+      ({ name, measured }, leaf): Leaf => ({
+        name,
+        measured,
+        put(end) {
+          values[at] = moved(leaf, end)
+        },
+      }),
+    ),
+  )
+  return { values, leaves }
+}
+
+function unfolded(inputs: unknown): Unfolded {
   const leaves: Leaf[] = []
   const place = (node: unknown, name: string, put: (value: unknown) => void): void => {
     if (isMeasured(node)) {
-      leaves.push({ name, measured: node, set: put })
+      leaves.push({ name, measured: node, put: (end) => put(endOf(node, end)) })
       put(node.value)
       return
     }
@@ -107,5 +189,5 @@ function unfold<In>(inputs: In): { readonly values: Values<In>; readonly leaves:
   place(inputs, '', (value) => {
     values = value
   })
-  return { values: values as Values<In>, leaves }
+  return { values, leaves }
 }

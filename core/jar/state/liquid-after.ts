@@ -1,4 +1,5 @@
 import { abvPercent, extract, type Liquid, massG, mix, part, sugar, volumeMl, water } from '../../liquid/liquid.ts'
+import { once } from '../../once.ts'
 import type { Values } from '../../recipe/propagate.ts'
 import { type Steeping, steepLiquids } from '../../recipe/steep.ts'
 import { sweetLiquid } from '../../recipe/sweetening.ts'
@@ -11,7 +12,11 @@ export type StepValues = Values<readonly LiquidStep[]>
 type Strained = Extract<Values<LiquidStep>, { readonly kind: 'strained' }>
 
 /** The steps in order, as plain amounts; nothing is checked. */
-export const liquidAfter = (steps: StepValues): After => steps.reduce(afterStep, EMPTY)
+export const liquidAfter = (steps: StepValues): After =>
+  steps.reduce<State>((state, step) => statesAfter(state)(step), EMPTY)
+
+/** What one step makes of a state is kept: the same steps are asked about in several ways, most of them as they were. */
+const statesAfter = once((state: State) => once((step: Values<LiquidStep>) => afterStep(state, step)))
 
 function afterStep(state: State, step: Values<LiquidStep>): State {
   switch (step.kind) {

@@ -1,5 +1,6 @@
 import { botanicalById, catalogue } from '../../botanical/catalogue/catalogue.ts'
 import { MODEL_VOLUME_ERROR } from '../../liquid/model-error.ts'
+import { once } from '../../once.ts'
 import { exactly, type Measured } from '../../quantity/measured/measured.ts'
 import { plantOf } from '../../recipe/plan/plant-of.ts'
 import { plantUnknown } from '../../recipe/plan/unknown-plant.ts'
@@ -110,9 +111,15 @@ function plantsAtStart(plants: readonly PlantIn[], happened: readonly HappeningE
 /** In order, as they were entered; what does not touch the liquid is left out. */
 export const stepsOf = (happened: readonly HappeningEntry[]): readonly TakenStep[] =>
   happened.flatMap((entry) => {
-    const step = stepOf(entry, happened)
+    const step = isByLater(entry) ? stepOf(entry, happened) : ownStep(entry)
     return step === null ? [] : [{ seq: entry.seq, step }]
   })
+
+/** Whether what came later tells what it is. */
+const isByLater = (entry: HappeningEntry): boolean =>
+  entry.kind === 'started' && entry.plants.some(({ addOn }) => addOn !== null)
+
+const ownStep = once((entry: HappeningEntry): LiquidStep | null => stepOf(entry, [entry]))
 
 /** What sugar drew out of strained fruit, and what goes in with it. */
 export const drawnStep = (

@@ -3,7 +3,7 @@ import { type Liquid, mix, volumeMl, water } from '../../liquid/liquid.ts'
 import { USUAL_MATERIAL } from '../../quantity/materials.ts'
 import { exactly, type Measured } from '../../quantity/measured/measured.ts'
 import { liquidOf, type Portion } from '../portion.ts'
-import { valuesOf } from '../propagate.ts'
+import { valuesOnce } from '../propagate.ts'
 import { dilute } from '../solve/dilute.ts'
 import { inputsOf, type Steeping, steepLiquids } from '../steep.ts'
 import { fillerOf, gramOf } from '../sweetening.ts'
@@ -38,17 +38,17 @@ const MOST_ROUNDS = 6
 const LEAST_LEFT = 0.1
 
 /** What the strained infusion is expected to be, unchecked. */
-export const infusionIn = ({ steeping }: PlannedJar): Liquid => steepLiquids(valuesOf(inputsOf(steeping))).infusion
+export const infusionIn = ({ steeping }: PlannedJar): Liquid => steepLiquids(valuesOnce(inputsOf(steeping))).infusion
 
 /** What goes into the jar: spirit brought to the strength wished for, and each plant as said or at its typical dose. */
 export function jarOf(wish: PlanWish, spirits: readonly Portion[]): PlannedJar {
   const waterG = wish.steepAtPercent === null ? exactly(0) : dilute(spirits, wish.steepAtPercent).waterG
-  const pouredMl = volumeMl(mix(...valuesOf(spirits).map(liquidOf), water(waterG.value)))
+  const pouredMl = volumeMl(mix(...valuesOnce(spirits).map(liquidOf), water(waterG.value)))
   const typicalG = wish.plants.map(({ botanical }) => (botanical.dose.typicalGPerL * pouredMl) / 1000)
   let mostG: readonly number[] = wish.plants.map(() => Number.POSITIVE_INFINITY)
   let jar = filled(wish, spirits, waterG, typicalG, mostG)
   for (let round = 0; round < MOST_ROUNDS && wish.plants.some(isCapped); round++) {
-    const { jar: liquid, infusion } = steepLiquids(valuesOf(inputsOf(jar.steeping)))
+    const { jar: liquid, infusion } = steepLiquids(valuesOnce(inputsOf(jar.steeping)))
     const allMl = allFinishedMl(liquid, chooseTargets(infusion, wish.named, gramsWished(wish)))
     mostG = mostOfEach(wish, typicalG, Math.min(pouredMl, FINISHED_PER_SPIRIT * allMl))
     jar = filled(wish, spirits, waterG, typicalG, mostG)
