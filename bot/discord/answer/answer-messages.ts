@@ -22,7 +22,7 @@ import { sentenceMessage, toMessages } from '../show/to-messages.ts'
 import { withFiles } from '../show/with-files.ts'
 import { zoneChoice } from '../suggest/zone-choice.ts'
 import { depthFor } from './depth-for.ts'
-import { zoneOf } from './zone-of.ts'
+import { speechFor } from './speech-for.ts'
 
 /** Where an app is a person's own, an answer can have so many messages with the first. */
 const MOST_MESSAGES = 5
@@ -180,7 +180,7 @@ export const messagesOf = async (
   const reply = outcome.ok && 'reply' in outcome ? outcome.reply : null
   const isPublic = reply?.visibility === 'public'
   const show = async () => {
-    const speech = speechIn(language, zone ?? (await zoneOf(dispatch)))
+    const speech = await speechFor(dispatch, zone)
     const ids = await idsOf(outcome, dispatch)
     const again = await againIn(outcome, sent, dispatch)
     const depth = shown === undefined ? await depthFor(outcome, dispatch) : { shown }

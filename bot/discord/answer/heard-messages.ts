@@ -10,6 +10,7 @@ import { parseLine } from '../../chat/grammar/grammar.ts'
 import { ONLY_TYPED } from '../../chat/hear/exactly.ts'
 import { hear } from '../../chat/hear/hear.ts'
 import type { Heard } from '../../chat/hear/heard.ts'
+import { personOf } from '../../chat/own-language.ts'
 import type { Failure } from '../../chat/run/call-outcome.ts'
 import { attempt } from '../../chat/run/execute.ts'
 import { explain } from '../../chat/run/explain.ts'
@@ -17,6 +18,7 @@ import { HELP } from '../../chat/run/help-page.ts'
 import { keepReply } from '../../chat/run/more.ts'
 import { buttonIds } from '../buttons/button-ids.ts'
 import { withUnsent } from '../nudges/unsent-reminders.ts'
+import { jarNames } from '../show/jar-names.ts'
 import { speechIn } from '../show/language-for-discord.ts'
 import type { Button } from '../show/message-payload.ts'
 import { LABEL_CHARACTERS } from '../show/message-payload.ts'
@@ -66,7 +68,8 @@ async function buttonsFor(
 /** A sentence with buttons under it. */
 async function sentenceWith(text: string, buttons: readonly Button[], dispatch: CallDispatch): Promise<SaidMessages> {
   const speech = speechIn(dispatch.language, dispatch.assumedZone)
-  const message = sentenceMessage(text, renderingFor(dispatch, new Map()), speech, buttons)
+  const byName = jarNames((await personOf(dispatch)).jars)
+  const message = sentenceMessage(byName(text), renderingFor(dispatch, new Map()), speech, buttons)
   return { kind: 'messages', messages: [message], outcome: null, isPublic: false }
 }
 
@@ -101,7 +104,7 @@ async function saidOf(heard: Heard, dispatch: CallDispatch): Promise<SaidMessage
   }
   if (!('reply' in outcome)) return messagesOf(outcome, dispatch)
   if (lead === 'nothing') return sentenceWith(more.nothing(), [], dispatch)
-  const readAs = read === null ? null : console.readAs(read)
+  const readAs = read === null ? null : jarNames((await personOf(dispatch)).jars)(console.readAs(read))
   const led = lead === undefined ? readAs : more[lead]()
   const { outcome: whole, zone } = await withUnsent(outcome, dispatch)
   await keepReply(whole, dispatch)

@@ -7,6 +7,7 @@ import type { MoreText } from '../../text/more-text.ts'
 import { inOwnKitchen } from '../../text/own-kitchen.ts'
 import type { Words } from '../../text/words.ts'
 import { wordsOf } from '../../text/words-of.ts'
+import { type JarNames, noJarNames } from './jar-names.ts'
 import { type NamedLines, namedLines } from './name-first-option.ts'
 import { stamped, unmarked } from './timestamps.ts'
 
@@ -24,16 +25,16 @@ export interface DiscordLanguage {
   readonly line: NamedLines['line']
 }
 
-const adapted = (words: Words, { sentence }: NamedLines): Words => ({
+const adapted = (words: Words, { sentence }: NamedLines, byName: JarNames): Words => ({
   say: (message, kitchen) => {
     const values = unmarked(message.values)
-    return sentence(words.say({ ...message, values }, kitchen), values)
+    return byName(sentence(words.say({ ...message, values }, kitchen), values))
   },
   problem: (key, given, kitchen) => {
     const values = unmarked(given)
-    return sentence(words.problem(key, values, kitchen), values)
+    return byName(sentence(words.problem(key, values, kitchen), values))
   },
-  line: words.line,
+  line: (call) => byName(words.line(call)),
   onPictures: words.onPictures,
 })
 
@@ -47,13 +48,13 @@ const amongPeople = once(
 
 const linesOf = once(namedLines)
 
-/** A language for somebody whose days are those of `zone` (IANA name). */
-export const speechIn = (given: Language, zone: string): DiscordLanguage => {
+/** A language for somebody whose days are those of `zone` (IANA name), and who reads their jars by name. */
+export const speechIn = (given: Language, zone: string, byName: JarNames = noJarNames): DiscordLanguage => {
   const language = amongPeople(given)
   const lines = linesOf(language.commands)
   return {
-    words: inOwnKitchen(adapted(wordsOf(language, stamped(zone)), lines), language),
-    plainWords: inOwnKitchen(adapted(wordsOf(language), lines), language),
+    words: inOwnKitchen(adapted(wordsOf(language, stamped(zone)), lines, byName), language),
+    plainWords: inOwnKitchen(adapted(wordsOf(language), lines, byName), language),
     commands: language.commands,
     discord: language.discord,
     more: language.more,

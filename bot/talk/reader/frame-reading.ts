@@ -57,11 +57,13 @@ export function readingOf(best: FrameTried, sentence: Sentence, isTyped = false)
   const times =
     frame.command === 'again' && (call.options.spirit ?? call.options.bottles) === undefined ? timesSaid(sentence) : []
   const name = frame.command === 'jar rename' ? (call.options.to ?? '').split(/\s+/) : []
-  // What is kept word for word is not left out.
-  const noted = (call.options.note ?? '').split(/[^\p{L}\p{N}'’-]+/u)
+  // What is kept word for word is not left out, nor is a city that tells the zone.
+  const { note = '', zone = '' } = call.options
+  const noted = `${note} ${zone}`.toLowerCase().split(/[^\p{L}\p{N}'’-]+/u)
   const leftOut = [
     ...words.filter(
-      (word) => !name.includes(word) && !noted.includes(word) && !unsized.some((bottle) => bottle.includes(word)),
+      (word) =>
+        !name.includes(word) && !noted.includes(word.toLowerCase()) && !unsized.some((bottle) => bottle.includes(word)),
     ),
     ...unsized,
     ...times,

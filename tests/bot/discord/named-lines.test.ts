@@ -1,11 +1,13 @@
 import { expect, it } from 'vitest'
 import { optionNames } from '../../../bot/chat/callable.ts'
 import { parseLine } from '../../../bot/chat/grammar/grammar.ts'
+import { jarNames } from '../../../bot/discord/show/jar-names.ts'
 import { namedLines } from '../../../bot/discord/show/name-first-option.ts'
 import { en } from '../../../bot/text/en/index.ts'
 import { commands } from '../test-desk.ts'
+import { buttonsOf } from './fake/shown-text.ts'
 import { speech } from './rendering.ts'
-import { fake, onStage } from './stage.ts'
+import { bot, fake, onStage } from './stage.ts'
 
 const { line, sentence } = namedLines(en.commands)
 
@@ -70,4 +72,24 @@ it('tells of the commands that only Discord has', async () => {
   const { text } = await fake.slash('help', { command: 'ask' })
   expect(text).toContain('/ask text:10 lemons and a litre of 95%')
   expect(text).toContain(en.registration.ask.summary)
+})
+
+it('names a jar as its maker does where a line is read or typed, and keeps its id on the buttons', async () => {
+  await fake.slash('jar start', { name: 'lemon', of: '10 lemons', spirit: '1 l 95%' })
+  const [jar] = (await bot.store.read(fake.user.id)).jars
+  const shown = jarNames([jar!])
+  expect(shown(`/jar sweeten jar:#${jar!.id} sugar:160 g after:3`)).toBe('/jar sweeten jar:lemon sugar:160 g')
+  expect(shown(`See /jar show jar:#${jar!.id}, or #zzzzz after 3 days`)).toBe(
+    'See /jar show jar:lemon, or #zzzzz after 3 days',
+  )
+  expect(shown('/jar sweeten jar:lemon after:3')).toBe('/jar sweeten jar:lemon after:3')
+  // Another jar of the name is not this one.
+  expect(jarNames([jar!, { ...jar!, id: 'other' }])(`/jar show jar:#other`)).toBe('/jar show jar:#other')
+  const strained = await fake.slash('jar strain', { jar: 'lemon', measured: '930 ml', strength: '87%' })
+  expect(strained.text).not.toContain(`#${jar!.id}`)
+  expect(
+    buttonsOf(strained.message!.json)
+      .map(({ customId }) => customId)
+      .join(),
+  ).toContain(`#${jar!.id}`)
 })

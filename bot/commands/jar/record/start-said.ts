@@ -12,6 +12,10 @@ import { graveCautions } from '../../reply/grave-cautions.ts'
 import { jarRef } from '../known/jar-ref.ts'
 import type { Recorded } from '../step/record-step.ts'
 
+/** Whoever sits at a machine has its clock, where that knows of any place. */
+export const hasOwnClock = ({ place, zone }: Pick<Context, 'place' | 'zone'>): boolean =>
+  place.kind === 'console' && zone !== 'UTC'
+
 /** Takes the zone that was assumed for good. */
 const keepZone = (zone: string): Action => ({
   label: { group: 'actions', key: 'settings_zone', values: { zone } },

@@ -24,7 +24,7 @@ import { todayOf } from '../known/view-of.ts'
 import { change } from '../step/record-step.ts'
 import { lateDay, stepReply } from '../step/step-reply.ts'
 import { begin, kept } from './begin.ts'
-import { keepingActions, startCautions, startDays, usualNotes, zoneNotes } from './start-said.ts'
+import { hasOwnClock, keepingActions, startCautions, startDays, usualNotes, zoneNotes } from './start-said.ts'
 import { startSecond } from './start-second.ts'
 
 /** The same line with a name, which begins one more all the same. */
@@ -62,7 +62,7 @@ async function startJar(given: InputOf<'jar start'>, context: Context): Promise<
   }
   const begun = await change(context, (person) => begin(person, kept(input), beginning, context))
   if (shared !== null && begun.held === undefined) await countMade(shared, context)
-  const isZoneTaken = begun.isFirst && settings.zone === null
+  const isZoneTaken = begun.isFirst && settings.zone === null && !hasOwnClock(context)
   const isPlaceOpen = begun.isFirst && settings.place === null && context.place.kind !== 'console'
   const places = isPlaceOpen ? await placeActions(context) : []
   const { spirits } = ingredientsSaid(begun.story, settings)
