@@ -47,6 +47,7 @@ describe('the sentences', () => {
     expect(files['own-7']!.length).toBe(260)
     expect(files['own-8']!.length).toBe(111)
     expect(files['own-9']!.length).toBe(200)
+    expect(files['own-10']!.length).toBe(507)
     expect(files.held!.length).toBeGreaterThanOrEqual(210)
     expect(files['held-2']!.length).toBe(240)
     expect(files['held-3']!.length).toBe(240)

@@ -38,6 +38,9 @@ import { SHELVES, type Shelf } from './shelves.ts'
  *   core's words for symptoms. Every second of them, and one that was wrongly recorded, is `own-8`, for development; the others are held.
  * - `own-9`, again as forty people in all moods who are new to the bot and think of their kitchen, in the shares of `own-7`:
  *   as `own-6`, by somebody who had not seen the reader. For development.
+ * - `own-10`, as thirty-six people would type, each through one season: a third of them British, Irish, Australian, a third
+ *   from America, India, Africa and Singapore, a third whose first language is another. By three who had not seen the
+ *   reader: as `own-6`. For development.
  * - `held-7`, as thirteen people new to the bot would type, each through one season, in their own English or Italian and
  *   with their kitchen in mind, not a manual: most of it one line of six to fourteen words, the rest shorter or with more
  *   told in it, many asked in ways of their own. Its writer had not seen the reader nor its words: as `held-6`. Held.
@@ -70,7 +73,21 @@ export type OffTopic = z.output<typeof offTopic>
 export type Danger = z.output<typeof danger>
 
 export const SENTENCE_FILES = [
-  ...['open', 'open-2', 'own-1', 'own-2', 'own-3', 'own-4', 'own-5', 'own-6', 'own-7', 'own-8', 'own-9', 'held'],
+  ...[
+    'open',
+    'open-2',
+    'own-1',
+    'own-2',
+    'own-3',
+    'own-4',
+    'own-5',
+    'own-6',
+    'own-7',
+    'own-8',
+    'own-9',
+    'own-10',
+    'held',
+  ],
   ...['held-2', 'held-3', 'held-4', 'held-5', 'held-6', 'held-7'],
 ] as const
 

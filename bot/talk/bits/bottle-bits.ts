@@ -116,6 +116,12 @@ export function sizeFirst({ typed, lexicon }: Around, at: number): Bit | null {
   const size = fluidSizeAt(typed, from, things)
   if (size === null) return null
   const isBottle = words.has(wordAt(typed, size.next))
+  // `Three 70cl vodkas`.
+  if (several !== null && thingAt(typed.tokens, size.next, lexicon)?.kind === 'spirit') {
+    return bit('bottles', at, size.next, several.value * size.ml, `${several.value} x ${size.text}`, {
+      count: several.value,
+    })
+  }
   if (!isBottle && !(several !== null && areJarsOfDrink(typed, lexicon, size.next))) return null
   // `12 oz bottles, four of them`.
   const behind = several === null ? countBehind(typed, size.next + 1) : null

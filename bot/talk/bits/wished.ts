@@ -124,6 +124,11 @@ export function wishes(around: RolesAround, bits: Open[]): void {
     liquids.length === 1 &&
     second!.value < first!.value &&
     !bits.some(({ role }) => role === 'want')
-  )
+  ) {
     second!.role = 'want'
+    // `What syrup gets me 30 % and 200 g per litre`.
+    const behind = bits[bits.indexOf(second!) + 1]
+    if (behind?.kind === 'sweetness' && wordsOf(around, second!.to, behind.from).every((word) => JOIN.has(word)))
+      behind.role = 'want'
+  }
 }

@@ -53,7 +53,7 @@ const OF_ALL =
 
 /** What is said whenever a jar is strained: what goes in next, and how much of it. */
 const AFTER_STRAINING =
-  /^(?:and |so |now |then |e |ora |adesso )?(?:how much (?:sugar|syrup|water|sugar and water|sugar and how much water)|what(?: comes|s| is| do i do)? (?:next|now)|now what|quanto (?:zucchero|sciroppo)|quanta acqua|e (?:adesso|ora)|cosa faccio (?:adesso|ora)|che faccio (?:adesso|ora))(?: (?:do|should|must|would) i (?:need|add|use|put in|stir in))?(?: (?:goes|go|(?:does|will|would|should) (?:it|this|that|the \p{L}+) (?:need|want|take|get)|(?:ci )?vuole|ci va|serve|metto|ci metto|devo mettere))?(?: in)?(?: now| adesso| ora)? ?\??$/u
+  /^(?:and |so |now |then |e |ora |adesso )*(?:how much (?:sugar|syrup|water|sugar and water|sugar and how much water)|(?:what|which|che|quale) (?:syrup|sugar|sciroppo)|what(?: comes|s| is| do i do)? (?:next|now)|now what|quanto (?:zucchero|sciroppo)|quanta acqua|e (?:adesso|ora)|cosa faccio (?:adesso|ora)|che faccio (?:adesso|ora))(?: (?:do|should|must|would|will|shall) i (?:need|add|use|put in|stir in))?(?: (?:goes|go|(?:does|will|would|should) (?:it|this|that|the \p{L}+) (?:need|want|take|get|like)|(?:ci )?vuole|gli (?:serve|va)|ci va|serve|metto|ci metto|devo mettere))?(?: in)?(?: now| adesso| ora)? ?\??$/u
 
 /** Deeds told with a taste, whose words are noted with it. */
 const NOTED: ReadonlySet<Concept> = new Set(['tasted', 'rated'])

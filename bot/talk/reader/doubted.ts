@@ -14,7 +14,7 @@ const ALIKE: readonly (readonly Aim[])[] = [
   ['plan', 'botanical', 'jar start', 'again'],
   ['jar show', 'jar list', 'bottles', 'jar open'],
   ['jar later', 'reminders'],
-  ['jar strain', 'jar take-out'],
+  ['jar strain', 'jar take-out', 'jar filter'],
   ['trouble', 'handbook', 'cautions', 'measure', 'blend', 'serving'],
   ['cost', 'shopping'],
   ['label', 'jar label', 'jar tag'],

@@ -69,7 +69,7 @@ function aimBesideDeed(reading: TalkReading): readonly Aim[] {
 }
 
 /** No deeds, though they are of a jar; how it was started is told by plants, as a plan is. */
-const NO_DEEDS: ReadonlySet<Aim> = new Set(['jar show', 'jar list', 'jar tag', 'jar label', 'jar start'])
+const NO_DEEDS: ReadonlySet<Aim> = new Set(['jar show', 'jar list', 'jar tag', 'jar label', 'jar start', 'jar later'])
 
 const isDeed = (aim: Aim): boolean => aim === 'again' || (aim.startsWith('jar ') && !NO_DEEDS.has(aim))
 

@@ -33,7 +33,7 @@ const FILLERS = new Set(
     'ripe maturo matura maturi mature large big medium small grosso grossa grossi grosse grande grandi medio medi ' +
     'piccolo piccola piccoli piccole thin thinly sliced slice chopped grated peeled pitted stoned halved cut washed split ' +
     'fette tritato tritata tritati grattugiato grattugiata sbucciato affettato bought shop supermarket store home grown ' +
-    'homegrown garden from my in con orto giardino about good nice edible food grade piece pezzo pezzi without with and roasted toasted tostato tostata tostati tostate senza allotment plot orchard own our planted i bosco picked freshly hand mashed blended pureed pricked very quite really extra'
+    'homegrown garden from my in con orto giardino about good nice edible food grade piece pezzo pezzi without with and roasted toasted tostato tostata tostati tostate senza allotment plot orchard own our planted i bosco picked freshly hand mashed blended pureed pricked hulled capped trimmed stemmed cored deseeded destemmed destoned rinsed pared juicy plump very quite really extra'
   ).split(' '),
 )
 

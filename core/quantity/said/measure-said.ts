@@ -70,7 +70,9 @@ export function measureSaid(typed: TypedText, at: number, things: ReadonlySet<st
   if (found === null) return null
   const { unit } = found
   const more = moreAt(typed, found.next)
-  const isMore = more !== null && (unit.kind === 'volume' || unit.kind === 'mass' || unit.kind === 'span')
+  // `300 g e mezzo litro`: half a litre is another amount.
+  const isOther = more !== null && anyUnitAt(typed, more.next) !== null
+  const isMore = more !== null && !isOther && (unit.kind === 'volume' || unit.kind === 'mass' || unit.kind === 'span')
   const count = isMore ? roundly(number.value + more.share) : number.value
   const whole: MeasureSaid = {
     kind: unit.kind,
