@@ -16,6 +16,8 @@ const ALIKE: readonly (readonly Aim[])[] = [
   ['jar later', 'reminders'],
   ['jar strain', 'jar take-out', 'jar filter'],
   ['trouble', 'handbook', 'cautions', 'measure', 'blend', 'serving'],
+  // What is too weak or too dry is mended by a syrup.
+  ['trouble', 'syrup', 'adjust'],
   ['cost', 'shopping'],
   ['label', 'jar label', 'jar tag'],
   ['syrup', 'dilute', 'mix', 'blend', 'adjust', 'measure', 'jar correct'],

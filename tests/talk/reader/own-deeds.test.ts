@@ -34,7 +34,7 @@ const APART: readonly (readonly [text: string, heard: readonly string[]])[] = [
   // What is begun is what `it` is.
   [
     'I started 500 g of damsons in a litre of 40% vodka and remind me Sunday to shake it',
-    ['/jar start of:500 g damsons spirit:1 litre vodka 40%', '/jar later plums until:sunday'],
+    ['/jar start of:500 g damsons spirit:1 litre vodka 40%', '/jar later damsons until:sunday'],
   ],
   [
     'I started 500 g of plums in a litre of 40% vodka and put it in the cellar',
