@@ -16,8 +16,6 @@ const ALIKE: readonly (readonly Aim[])[] = [
   ['jar later', 'reminders'],
   ['jar strain', 'jar take-out', 'jar filter'],
   ['trouble', 'handbook', 'cautions', 'measure', 'blend', 'serving'],
-  // What is too weak or too dry is mended by a syrup.
-  ['trouble', 'syrup', 'adjust'],
   ['cost', 'shopping'],
   ['label', 'jar label', 'jar tag'],
   ['syrup', 'dilute', 'mix', 'blend', 'adjust', 'measure', 'jar correct'],
@@ -45,6 +43,10 @@ const callOf = (reading: TalkReading): CallRead | null => {
 const isSameCall = (one: CallRead, other: CallRead): boolean =>
   one.command === other.command && changedBy(one, other).length === 0
 
+/** What names its jar follows on nothing. */
+const mayFollow = (reading: TalkReading): boolean =>
+  reading.kind === 'topic' || (reading.kind === 'symptom' && reading.options.jar === undefined)
+
 /**
  * A reading that no such sentence was ever after is asked about, beside the one that it is likelier after, or it is said that it was not
  * understood: a wrong answer is worse. What is said plainly, as `isPlain` tells, or was understood by what was said before stays, and so does every danger.
@@ -66,7 +68,7 @@ export function doubted(
   if (own.includes(likeliest.aim) || !leanings.some((each) => each.aim === aim)) return reading
   const share = leanings.filter((each) => own.includes(each.aim)).reduce((sum, each) => sum + each.share, 0)
   if (share >= DOUBTED) return reading
-  if (likeliest.aim === 'follow' && reading.kind !== 'topic' && reading.kind !== 'symptom') return reading
+  if (likeliest.aim === 'follow' && !mayFollow(reading)) return reading
   if (isPlain()) return reading
   const other = otherwise(likeliest.aim, of)
   const call = callOf(reading)
