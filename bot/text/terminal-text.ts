@@ -13,6 +13,8 @@ export interface ConsoleText
   /** The exact line that a sentence was understood as. */
   readAs(line: string): string
   action(label: string, line: string): string
+  /** What may be said for the line of an action, by its label; null where only the line will do. */
+  saying(key: string): string | null
   atLine(number: number, sentence: string): string
   option(text: string, required: boolean): string
   usage(values: { example: string }): readonly string[]

@@ -16,6 +16,7 @@ import { readAs, render } from '../show/render.ts'
 import { renderHelp } from '../show/render-help.ts'
 import type { Screen } from '../show/screen.ts'
 import { wrap, wrapSentence } from '../show/wrap.ts'
+import { type SayingFor, sayingsFor } from './sayings-for.ts'
 
 /** What became of a line, and the words to print. */
 export interface Answer {
@@ -30,6 +31,7 @@ interface Answering {
   readonly lead?: MoreLead | null
   /** How a sentence was understood. */
   readonly heard?: Pick<Heard, 'read' | 'choices'>
+  readonly sayings?: SayingFor
 }
 
 /** Turns a line's outcome into what is printed. */
@@ -41,12 +43,12 @@ export interface Show {
 
 export const showText =
   (screen: Screen, usual: DepthShown = 'first'): Show =>
-  ({ outcome, shown = usual, lead = null, heard }, speech, files) => {
+  ({ outcome, shown = usual, lead = null, heard, sayings }, speech, files) => {
     if (!outcome.ok) return wrapSentence(explain(outcome, speech), screen.width).join('\n')
     if (!('reply' in outcome)) return renderHelp(outcome, speech, screen)
     const read = heard?.read == null ? [] : [readAs(speech.console.readAs(heard.read), screen)]
     const led = lead === null ? [] : [wrap(speech.more[lead](), screen.width).join('\n')]
-    const text = lead === 'nothing' ? [] : [render(outcome.reply, speech, screen, files, shown)]
+    const text = lead === 'nothing' ? [] : [render(outcome.reply, speech, screen, files, shown, sayings)]
     return [...read, ...led, ...text].join('\n\n')
   }
 
@@ -81,7 +83,9 @@ const rest = async (dispatch: Dispatch, speech: TerminalLanguage, show: Show): P
       const last = dispatch.replies?.lastOf(dispatch.userId, dispatch.nowMs) ?? null
       if (last === null) throw new ChatError('not_found', 'nothing_said', {})
       const more = await moreOf(last, dispatch)
-      return { more, text: show(more, speech, []) }
+      const { outcome } = more
+      const sayings = 'reply' in outcome ? await sayingsFor(outcome.reply, dispatch, speech.console) : new Map()
+      return { more, text: show({ ...more, sayings }, speech, []) }
     },
     () => null,
     dispatch.log,
@@ -120,7 +124,14 @@ async function answerOf(
   const files = await saved(outcome, speech, saveFile, dispatch.log)
   if ('reply' in outcome) await keepReply(outcome, dispatch)
   const said = await attempt(
-    () => show({ outcome, heard, ...(shown !== undefined && { shown }), ...(lead && { lead }) }, speech, files),
+    async () => {
+      const sayings = 'reply' in outcome ? await sayingsFor(outcome.reply, dispatch, speech.console) : new Map()
+      return show(
+        { outcome, heard, sayings, ...(shown !== undefined && { shown }), ...(lead && { lead }) },
+        speech,
+        files,
+      )
+    },
     called,
     dispatch.log,
   )

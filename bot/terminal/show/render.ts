@@ -1,4 +1,5 @@
 import { styleText } from 'node:util'
+import { lineOf } from '../../calls/write-line.ts'
 import { byHeading, type DepthShown, hasMore, partsAt } from '../../chat/depth.ts'
 import type { Reply } from '../../chat/reply.ts'
 import { clean } from '../../text/clean.ts'
@@ -28,11 +29,16 @@ const toType = ({ actions }: Reply) => actions.filter(({ isButtonOnly }) => isBu
 const AFTER = '   '
 
 /** Lines to type, as many beside each other as there is room for. None is ever broken, so that it can be copied. */
-function actionLines(reply: Reply, { words, console }: TerminalLanguage, { width }: Screen): readonly string[] {
+function actionLines(
+  reply: Reply,
+  { words, console }: TerminalLanguage,
+  { width }: Screen,
+  sayings: ReadonlyMap<string, string>,
+): readonly string[] {
   const lines: string[] = []
   let room = 0
   for (const { label, call } of toType(reply)) {
-    const line = clean(words.line(call))
+    const line = clean(sayings.get(lineOf(call)) ?? words.line(call))
     const named = clean(words.say<'actions'>(label, reply.kitchen))
     const whole = console.action(named, line)
     const taken = textWidth(whole)
@@ -88,6 +94,8 @@ export const render = (
   screen: Screen,
   files: readonly SavedFile[] = [],
   shown: DepthShown = 'first',
+  /** What can be said in place of a line. */
+  sayings: ReadonlyMap<string, string> = new Map(),
 ): string => {
   const { words } = speech
   const { kitchen } = reply
@@ -118,6 +126,6 @@ export const render = (
     sure.flatMap((each) => wrap(clean(words.say<'sure'>(each, kitchen)), screen.width)),
     ...noteBlocks,
     styled(['bold', 'yellow'], cautionLines, screen),
-    beside(actionLines({ ...reply, actions }, speech, screen), hint(speech, reply, shown), screen),
+    beside(actionLines({ ...reply, actions }, speech, screen, sayings), hint(speech, reply, shown), screen),
   ])
 }

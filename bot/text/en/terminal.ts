@@ -21,6 +21,21 @@ const copyBack = ({ userId, day }: { readonly userId: string; readonly day: stri
     ? 'No copy of it has a jar in it. Only npm start makes copies, when it starts and every night.'
     : `The copy from ${day} still has jars in it. To get it back, stop me and type: npm run doctor -- restore ${userId} ${day}`
 
+/** What a maker says in place of a line, by the label of what is offered. */
+const SAYINGS: ReadonlyMap<string, string> = new Map([
+  ['start_jar', 'start it'],
+  ['plan_drier', 'drier'],
+  ['plan_stronger', 'stronger'],
+  ['shopping_plan', 'shopping list'],
+  ['jar_sweeten', 'done'],
+  ['jar_bottle', 'bottled it'],
+  ['jar_undo', 'undo'],
+  ['jar_labels', 'labels'],
+  ['jar_again', 'make it again'],
+  ['trouble_yes', 'yes'],
+  ['trouble_no', 'no'],
+])
+
 /** The line that shows what became of something. */
 const look = (jar: string | undefined): string => (jar === undefined ? '/jar list' : lineOf(call('jar show', { jar })))
 
@@ -103,6 +118,7 @@ export const consoleText: ConsoleText = {
     return `I couldn’t save ${name}: ${NOT_WRITTEN[code] ?? code}.`
   },
   readAs: (line: string) => `read as ${line}`,
+  saying: (key) => SAYINGS.get(key) ?? null,
   action: (label: string, line: string) => `${label}: ${line}`,
   atLine: (number: number, sentence: string) => `Line ${number}: ${sentence}`,
   commands: () => 'Commands',
