@@ -105,7 +105,7 @@ it('loses nothing that was acknowledged, whichever call fails', { timeout: 600_0
 
 it('loses nothing that was acknowledged where every call fails from then on', { timeout: 600_000 }, async () => {
   const calls = await attempt(() => false, 'EIO', 'disk_failed')
-  for (let first = 1; first <= calls; first += runs(4, 1)) {
+  for (let first = 1; first <= calls; first += runs(7, 1)) {
     for (const [code, key] of codesFor(first)) await attempt((call) => call >= first, code, key)
   }
 })

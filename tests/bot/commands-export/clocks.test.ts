@@ -104,7 +104,7 @@ describe('what was exported can be taken in', () => {
           expect(desk.faults(), line).toEqual([])
         }
       }),
-      { seed: SEED, numRuns: runs(12, 600) },
+      { seed: SEED, numRuns: runs(6, 600) },
     )
     expect(late).toBeGreaterThan(1)
   })

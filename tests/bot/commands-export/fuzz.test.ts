@@ -112,7 +112,7 @@ it('takes in or refuses whatever an export was changed into, and never keeps wha
         }
       }
     }),
-    { seed: SEED, numRuns: runs(35, 5000) },
+    { seed: SEED, numRuns: runs(18, 5000) },
   )
   expect(taken).toBeGreaterThan(10)
 })
@@ -133,6 +133,6 @@ it('takes in or refuses whatever bytes an export became', async () => {
       expect(error?.code).not.toBe('internal')
       expect(readStored(JSON.stringify(await desk.person())).kind).toBe('person')
     }),
-    { seed: SEED, numRuns: runs(35, 5000) },
+    { seed: SEED, numRuns: runs(18, 5000) },
   )
 })

@@ -99,6 +99,6 @@ it('never gives more than there were, in any order of steps', async () => {
       const { data } = await desk.ask('/bottles jar:lemon')
       expect(stockIn((data.jars as readonly { readonly [name: string]: unknown }[])[0]!)[0]!.left).toBe(left)
     }),
-    { seed: SEED, numRuns: runs(8, 60) },
+    { seed: SEED, numRuns: runs(4, 60) },
   )
 }, 120_000)

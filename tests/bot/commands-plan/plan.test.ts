@@ -169,7 +169,7 @@ describe('refused', () => {
     const names = allRefusedNames.map((each) => each.name)
     expect(names.length).toBeGreaterThan(100)
     // The core is asked about all of them.
-    for (const name of sampled(names, 15, 2)) {
+    for (const name of sampled(names, 30, 2)) {
       const { error } = await askAny(`/plan of:lemon + 20 g ${name} + ginger bottles:4 strength:95%`)
       expect([name, error?.code]).toEqual([name, 'refused'])
     }
@@ -181,7 +181,7 @@ describe('refused', () => {
 })
 
 test('every plant of the catalogue is planned in words, metric and US', async () => {
-  for (const { id, names, form } of sampled(catalogue, 3)) {
+  for (const { id, names, form } of sampled(catalogue, 8)) {
     const [name] = names.en
     for (const spirit of ['1 l', '4 cups']) {
       const line = `/plan of:${form.cut === null ? `${form.state} ` : ''}${name} spirit:${spirit} 70%`

@@ -145,7 +145,7 @@ describe('refused with unknown-ok:yes', () => {
 
   it('every name of the refuse list, alone and beside an unknown plant', async () => {
     // The core is asked about all of them.
-    for (const { name } of sampled(allRefusedNames, 15)) {
+    for (const { name } of sampled(allRefusedNames, 30)) {
       for (const of of [`20 g ${name}`, `20 g jaboticaba + 20 g ${name}`]) {
         const { error } = await askAny(`/plan of:${of} spirit:1 l 95% unknown-ok:yes days:10`)
         expect([of, error?.code]).toEqual([of, 'refused'])

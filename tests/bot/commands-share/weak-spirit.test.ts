@@ -13,7 +13,7 @@ const ADVICE = [/This keeps: (?<line>\/plan .+)$/, /This works: (?<line>\/plan .
 it('makes a batch again by the line that its refusal offers', async () => {
   const desk = testDesk({ nowMs, width: 400 })
   const followed = [0, 0]
-  const numRuns = runs(40, 1000)
+  const numRuns = runs(15, 1000)
   const friends = fc.record({
     recipe: usualRecipe,
     ml: fc.integer({ min: 100, max: 3000 }),

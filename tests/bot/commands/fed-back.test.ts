@@ -5,7 +5,7 @@ import { ask, askAny, type Json, number, typed } from './desk.ts'
 
 vi.setConfig({ testTimeout: runs(20_000, 600_000) })
 
-const parameters = { seed: SEED, numRuns: runs(40, 2000) }
+const parameters = { seed: SEED, numRuns: runs(20, 2000) }
 const steps = (low: number, high: number, step: number) =>
   fc
     .integer({ min: Math.ceil(low / step), max: Math.floor(high / step) })

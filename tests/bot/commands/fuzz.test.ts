@@ -63,7 +63,7 @@ const check = async (line: string) => {
   return true
 }
 
-const parameters = { seed: SEED, numRuns: runs(40, 2500) }
+const parameters = { seed: SEED, numRuns: runs(20, 2500) }
 const law = async (arbitrary: fc.Arbitrary<string>, count = parameters.numRuns) => {
   let answered = 0
   const property = fc.asyncProperty(arbitrary, async (line) => {

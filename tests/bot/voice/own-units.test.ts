@@ -73,7 +73,7 @@ describe('a kitchen is told its own units on first screens', () => {
   it('in a plan of any plant', async () => {
     const [us, , metric] = STORIES as readonly [Story, Story, Story]
     const found: string[] = []
-    for (const botanical of sampled(catalogue, 6)) {
+    for (const botanical of sampled(catalogue, 18)) {
       const name = `${isFormAsked(botanical) ? 'dried ' : ''}${cookName(botanical.id)}`
       for (const [story, line] of [
         [us, `/plan of:${name} spirit:1 quart 120 proof`],

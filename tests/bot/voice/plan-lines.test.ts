@@ -15,7 +15,7 @@ const named = (id: string): string => {
 }
 
 /** One of every four under `npm test`. */
-const plants = sampled(catalogue, 10)
+const plants = sampled(catalogue, 20)
 
 const lines = plants.flatMap(({ id }) => [
   `/plan of:${named(id)} spirit:1 l 95%`,
@@ -30,7 +30,7 @@ it('a plan of any plant is one screen', async () => {
 
 it('the rest of a plan is one screen more', async () => {
   const long: string[] = []
-  for (const line of sampled(lines, 5)) {
+  for (const line of sampled(lines, 10)) {
     for (const width of WIDTHS) {
       const { outcome, text } = await testDesk({ nowMs, width }).toldOf(line, 'more')
       const count = filled(text).length
@@ -46,7 +46,7 @@ it('each further plant takes a little more', async () => {
     return `/plan of:${[id, other!, third!].map(named).join(' + ')} spirit:1 l 70%`
   })
   const long = await tooLong(
-    sampled(trios, 10),
+    sampled(trios, 20),
     (columns, line) => budgets.plan[columns] + (line.split(' + ').length - 1) * budgets.plan.more[columns],
   )
   expect(long.join('\n\n')).toBe('')

@@ -13,7 +13,7 @@ import { started } from './jars.ts'
 import { DAY_MS, HOUR_MS, lives, type Moment } from './lives.ts'
 
 const always = (law: (life: readonly Moment[]) => void) =>
-  fc.assert(fc.property(lives, law), { seed: SEED, numRuns: runs(80, 2000) })
+  fc.assert(fc.property(lives, law), { seed: SEED, numRuns: runs(40, 2000) })
 
 const keysOf = (all: readonly Duty[]) => all.map(({ key }) => key).sort()
 

@@ -49,7 +49,7 @@ describe('a jar poured apart', () => {
         const { rest, portion } = pourApart(whole, { share, into: 'half' }, NOW, META)
         expectSameGrams(both(gramsIn(rest.entries), gramsIn(portion.entries)), gramsIn(whole.entries))
       }),
-      { seed: SEED, numRuns: runs(60, 2000) },
+      { seed: SEED, numRuns: runs(30, 2000) },
     )
   })
 
@@ -98,7 +98,7 @@ describe('jars poured together', () => {
         const after = both(gramsIn(poured.target.entries), gramsIn(poured.source.entries))
         expectSameGrams(after, both(gramsIn(target.entries), gramsIn(source.entries)))
       }),
-      { seed: SEED, numRuns: runs(60, 2000) },
+      { seed: SEED, numRuns: runs(30, 2000) },
     )
   })
 

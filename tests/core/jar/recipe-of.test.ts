@@ -173,7 +173,7 @@ describe('the recipe of a jar', () => {
           if (!(error instanceof DomainError) || error.code === 'internal') throw error
         }
       }),
-      { seed: SEED, numRuns: runs(50, 2000) },
+      { seed: SEED, numRuns: runs(25, 2000) },
     )
     expect(made).toBeGreaterThan(10)
   })

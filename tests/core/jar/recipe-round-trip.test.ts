@@ -67,7 +67,7 @@ test.each(catalogue.map(({ id, spiritPercent }) => [id, spiritPercent.max]))(
 
 it('so does any batch of the catalogue', () => {
   let made = 0
-  const numRuns = runs(20, 400)
+  const numRuns = runs(10, 400)
   const given = fc.record({
     ids: fc.uniqueArray(fc.constantFrom(...catalogue.map(({ id }) => id)), { minLength: 1, maxLength: 8 }),
     spirits: fc.array(fc.tuple(fc.double({ min: 100, max: 2000, noNaN: true }), fc.integer({ min: 40, max: 96 })), {

@@ -8,12 +8,12 @@ import { writeSugars, writeWaters } from '../../../core/quantity/write/write-qua
 import { sampled } from '../../runs.ts'
 
 /**
- * From a few millilitres to many litres, closer together where spoons are told. The short run takes one of three, which are
- * 4 % apart; those between them are left to the long one.
+ * From a few millilitres to many litres, closer together where spoons are told. The short run takes one of six, which are
+ * 8 % apart; those between them are left to the long one.
  */
 const AMOUNTS = sampled(
   Array.from({ length: 700 }, (_, at) => Number((2 * 1.0125 ** at).toPrecision(3))).filter((value) => value < 12_000),
-  3,
+  6,
 )
 const SYSTEMS = ['us', 'imperial'] as const
 

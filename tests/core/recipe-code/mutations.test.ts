@@ -6,7 +6,7 @@ import { fromCrockford } from '../../../core/recipe/code/crockford.ts'
 import { runs, SEED } from '../../runs.ts'
 import { anyRecipe, LEMON } from './recipes.ts'
 
-const options = { seed: SEED, numRuns: runs(2000, 20_000) }
+const options = { seed: SEED, numRuns: runs(800, 20_000) }
 
 const LETTERS = [...'0123456789ABCDEFGHIJKLMNOPQRSTUVWXYZabcdefghijklmnopqrstuvwxyz- +é🍋']
 const letter = fc.constantFrom(...LETTERS)

@@ -127,7 +127,7 @@ describe('what would do instead of a steep that is too weak', () => {
 
   it('is planned when it is followed, whatever batch is made again', () => {
     let followed = 0
-    const numRuns = runs(100, 3000)
+    const numRuns = runs(40, 3000)
     const friends = fc.record({
       recipe: usualRecipe,
       spirits: atHand,

@@ -74,7 +74,7 @@ describe('a batch', () => {
         const batch = batchOf(recipe)
         near(scale(scale(batch, factor), 1 / factor), batch)
       }),
-      { seed: SEED, numRuns: runs(200, 5000) },
+      { seed: SEED, numRuns: runs(80, 5000) },
     )
   })
 
@@ -86,7 +86,7 @@ describe('a batch', () => {
         expect(rounded(batch)).toEqual(recipe)
         expect(encodeBatch(rounded(batch))).toBe(code)
       }),
-      { seed: SEED, numRuns: runs(200, 5000) },
+      { seed: SEED, numRuns: runs(80, 5000) },
     )
   })
 
@@ -101,7 +101,7 @@ describe('a batch', () => {
         const again = wishOf(start, { start: START, readyBy: readyBy === null ? null : dayFromIso(readyBy) })
         expect(startOf(again)).toEqual(start)
       }),
-      { seed: SEED, numRuns: runs(60, 2000) },
+      { seed: SEED, numRuns: runs(30, 2000) },
     )
     expect(planned).toBeGreaterThan(20)
   })

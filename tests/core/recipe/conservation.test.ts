@@ -15,7 +15,7 @@ import { anyReading, infusionAndTargets, plainReading, portion, relative, share,
 
 vi.setConfig({ testTimeout: runs(20_000, 600_000) })
 
-const parameters = { seed: SEED, numRuns: runs(200, 10_000) }
+const parameters = { seed: SEED, numRuns: runs(80, 10_000) }
 
 const massOf = (portions: readonly Portion[]) =>
   portions.reduce((sum, each) => sum + massG(liquidOf(valuesOf(each))), 0)

@@ -19,7 +19,7 @@ import { infusionAndTargets, portion, share } from './kitchens.ts'
 
 vi.setConfig({ testTimeout: runs(20_000, 600_000) })
 
-const parameters = { seed: SEED, numRuns: runs(150, 10_000) }
+const parameters = { seed: SEED, numRuns: runs(60, 10_000) }
 
 const finished = (from: Liquid, { waterG, sugarG }: Amounts) => mix(from, water(waterG), sugar(sugarG))
 

@@ -21,7 +21,7 @@ import {
 
 vi.setConfig({ testTimeout: runs(20_000, 600_000) })
 
-const parameters = { seed: SEED, numRuns: runs(200, 10_000) }
+const parameters = { seed: SEED, numRuns: runs(80, 10_000) }
 
 /** What an infusion, water by volume and sugar make. */
 const made = (of: ReturnType<typeof portion>, { waterMl, sugarG }: Pick<Syrup, 'waterMl' | 'sugarG'>) =>
