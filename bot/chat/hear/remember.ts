@@ -123,6 +123,12 @@ const stepOf = (call: CallRead, { data }: Reply): CallRead => ({
   options: { ...call.options, ...(typeof data.id === 'string' && { jar: `#${data.id}` }) },
 })
 
+/** A step that cannot be written down as it was told: its amounts may be a slip. */
+const refusedStep = (reading: TalkReading, outcome: CallOutcome | HelpPage): CallRead | null =>
+  reading.kind === 'call' && isStep(reading.call) && !outcome.ok && outcome.error.code !== 'not_found'
+    ? reading.call
+    : null
+
 /** Keeps what was said for what may follow it. A call that was refused leaves the one before it in place. */
 export function remember({ heard, reading }: Understood, dispatch: Dispatch, place: string): void {
   const { talk, userId, nowMs } = dispatch
@@ -142,6 +148,7 @@ export function remember({ heard, reading }: Understood, dispatch: Dispatch, pla
       worked: workedBy({ call, offered, drink }, before.worked),
       question: null,
       later: [],
+      refused: null,
       doubt: doubtIn(outcome.reply),
       planned: plannedBy(outcome, before.planned, isStep(call)),
       trail: DRINKS.test(call.command) ? trailWith(before.trail, call) : before.trail,
@@ -152,8 +159,17 @@ export function remember({ heard, reading }: Understood, dispatch: Dispatch, pla
     if (call.command === 'jar undo') talk.keep(who, { ...now, step: null, answersSince }, nowMs)
     else if (isStep(call)) talk.keep(who, { ...now, step: stepOf(call, outcome.reply), answersSince: 0 }, nowMs)
     else talk.keep(who, { ...now, step: before.step, answersSince }, nowMs)
-  } else if (question !== null) talk.keep(who, { ...before, question }, nowMs)
+  } else if (question !== null) talk.keep(who, { ...before, question, refused: null }, nowMs)
   else if (reading !== null && reading.kind !== 'lost')
     // A greeting or thanks in between answers no question.
-    talk.keep(who, { ...before, answersSince, question: reading.kind === 'small_talk' ? before.question : null }, nowMs)
+    talk.keep(
+      who,
+      {
+        ...before,
+        answersSince,
+        question: reading.kind === 'small_talk' ? before.question : null,
+        refused: refusedStep(reading, outcome),
+      },
+      nowMs,
+    )
 }

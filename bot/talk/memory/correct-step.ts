@@ -16,7 +16,7 @@ const AMOUNTS: Readonly<Record<string, readonly string[]>> = {
 }
 
 /** Said of what was, not of what is wished. */
-const WAS =
+export const WAS =
   /^(?:sorry|oops|whoops|was|were|meant|mean|wrong|correction|should|actually|mistyped|typo|misread|mismeasured|miscounted|misheard|miswrote|again|shouldve|shouldbe|reread|remeasured|rechecked|correct|letto|riletto|rimisurato|ricontrollato|riguardato|rivisto|ricontato|meglio|misurato|sbagliato|sbagliata|sbagliavo|scusa|scusate|volevo|intendevo|era|erano|anzi|ops|glasses|reflection|thoughts?|reconsidered|reconsidering|ripensandoci|ripensato)$/
 
 /** Steps of which a small number can only be a strength. */
@@ -39,7 +39,7 @@ const AGAIN =
   /\b(?:second|another|closer|better) look\b|\b(?:looked|guardato|visto|letto) (?:meglio|again|closer)\b|\bchanged my mind\b|\b(?:ho|abbiamo) cambiato idea\b|\bcambio idea\b/u
 
 /** The number that holds: that before `not`, or behind `instead of`; the only one. */
-function righted(sentence: Sentence, step: CallRead): readonly Bit[] {
+export function righted(sentence: Sentence, step: CallRead): readonly Bit[] {
   const { typed } = sentence
   const numbers = numbersOf(sentence)
   const not = typed.tokens.findIndex(({ text }, at) => at > 0 && (text === 'not' || text === 'non'))
@@ -55,7 +55,7 @@ const hasNumber = (text: string, bit: Bit): boolean =>
   [...text.matchAll(EACH_NUMBER)].some(([number]) => number === digitsOf(bit))
 
 /** The option of a step that a number is of. */
-function optionFor({ kind, value, role }: Bit, step: CallRead): string | null {
+export function optionFor({ kind, value, role }: Bit, step: CallRead): string | null {
   const options = AMOUNTS[step.command] ?? []
   const takes = (option: string): string | null => (options.includes(option) ? option : null)
   if (kind === 'strength') return takes('strength')
@@ -73,7 +73,7 @@ function optionFor({ kind, value, role }: Bit, step: CallRead): string | null {
 
 const UNITS: Readonly<Record<string, string>> = { measured: ' ml', strength: '%', sugar: ' g', water: ' ml' }
 
-const textOf = (bit: Bit, option: string): string =>
+export const textOf = (bit: Bit, option: string): string =>
   bit.kind === 'bare' ? `${digitsOf(bit)}${UNITS[option] ?? ''}` : bit.text
 
 /** `4 jalapeños not 2`, of a jar of lemons: it is told of another one. */

@@ -4,6 +4,7 @@ import { prices } from '../frames/price-slots.ts'
 import type { CallRead, TalkReading } from '../frames/reading.ts'
 import { answered } from './answer-question.ts'
 import { toldRight } from './correct-entry.ts'
+import { refusedMended } from './correct-refused.ts'
 import { correctedStep } from './correct-step.ts'
 import { costed } from './cost-rule.ts'
 import { earlier } from './earlier.ts'
@@ -96,7 +97,7 @@ const NEW = 4
 
 /** What a sentence means after what was said before; null where it stands by itself. Nothing is edited: a call is changed, and run again. */
 export function followUp(sentence: Sentence, said: Remembered): TalkReading | null {
-  const right = toldRight(sentence, said)
+  const right = refusedMended(sentence, said) ?? toldRight(sentence, said)
   if (right !== null) return right
   const answer =
     earlier(sentence, said) ??

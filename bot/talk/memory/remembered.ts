@@ -6,6 +6,8 @@ export interface Remembered {
   readonly call: CallRead | null
   /** The last step of a jar that was recorded. */
   readonly step: CallRead | null
+  /** The step of a jar that was refused just now for what was told of it; null where none was. */
+  readonly refused: CallRead | null
   /** How many answers came after it. */
   readonly answersSince: number
   /** What its answer offered, in order. */
@@ -54,6 +56,7 @@ export type Doubt = 'undo' | 'meant' | 'slip'
 export const NOTHING_SAID: Remembered = {
   call: null,
   step: null,
+  refused: null,
   answersSince: 0,
   offered: [],
   question: null,
