@@ -30,23 +30,24 @@ function fillingCall(input: PlanInput, { isPlantSaid }: PlantLimit): Call | null
   return read === undefined ? null : planWith(input, { ...less, spirit: undefined, strength: read })
 }
 
-/** What the days and the bottles leave to be said. */
-export function dayNotes(
-  { schedule, plants, told, filled: { empty } }: Plan,
-  input: PlanInput,
-  limit: PlantLimit,
-): readonly Note[] {
-  const values = {
-    empty,
-    limitId: limit.limitId,
-    line: fillingCall(input, limit),
+/** Where the bottles that were wished for are not filled: what is said before all else, and what fills them. */
+export function shortOfBottles({ filled: { empty, bottles } }: Plan, input: PlanInput, limit: PlantLimit) {
+  const filled = bottles.reduce((sum, { count }) => sum + count, 0)
+  const headline: Message<'headlines'> = {
+    group: 'headlines',
+    key: 'plan_short',
+    values: { empty, filled, limitId: limit.limitId },
   }
-  return [
-    ...(schedule === null ? [] : hurryNotes(schedule)),
-    ...seasonNotes(plants, told.start),
-    ...when(empty > 0, { group: 'notes', key: 'plan_empty', values }),
-  ]
+  const line = fillingCall(input, limit)
+  const label = { group: 'actions', key: 'plan_fill', values: { bottles: empty + filled } } as const
+  return empty === 0 ? null : { headline, actions: line === null ? [] : [{ label, call: line }] }
 }
+
+/** What the days leave to be said. */
+export const dayNotes = ({ schedule, plants, told }: Plan): readonly Note[] => [
+  ...(schedule === null ? [] : hurryNotes(schedule)),
+  ...seasonNotes(plants, told.start),
+]
 
 const hurryNotes = ({ hurried, restDays, latestStart }: Schedule): readonly Note[] => [
   ...when(hurried === 'rest', { group: 'notes', key: 'plan_hurried_rest', values: { restDays } }),

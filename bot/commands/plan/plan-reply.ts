@@ -18,7 +18,7 @@ import { sweetenerNotes } from '../reply/sweetener-notes.ts'
 import { planAtHand } from './plan-at-hand.ts'
 import type { PlanInput } from './plan-data.ts'
 import { planData, plantsSaid, spiritsSaid, sweeteningsSaid } from './plan-data.ts'
-import { dayNotes } from './plan-day-notes.ts'
+import { dayNotes, shortOfBottles } from './plan-day-notes.ts'
 import { planDays } from './plan-days.ts'
 import { headed, saidOnce } from './plan-depths.ts'
 import { hazardCautions } from './plan-hazards.ts'
@@ -98,7 +98,6 @@ const FIRST: ReadonlySet<string> = new Set([
   'plan_hurried_rest',
   'plan_hurried_steep',
   'plan_latest_start',
-  'plan_empty',
   'plan_unknown_yours',
   'plan_unknown_days',
 ])
@@ -146,13 +145,20 @@ export function planReply({ input, wish, planned, limit }: Asked, { freezerC, is
     start: told.start,
     ready: schedule?.ready ?? null,
   }
+  const bought: Message<'headlines'> = {
+    group: 'headlines',
+    key: 'plan',
+    values: { ...batch, atHand: have.length === 0 ? null : planAtHand(batch, plan, have) },
+  }
+  const short = shortOfBottles(plan, input, limit)
+  const [headline = bought, ...under] = [
+    ...(short === null ? [] : [short.headline]),
+    bought,
+    { group: 'headlines', key: 'plan_makes', values: makes } as const,
+  ]
   return {
-    headline: {
-      group: 'headlines',
-      key: 'plan',
-      values: { ...batch, atHand: have.length === 0 ? null : planAtHand(batch, plan, have) },
-    },
-    under: [{ group: 'headlines', key: 'plan_makes', values: makes }],
+    headline,
+    under,
     table: [
       ...planDays(plan, plants, { freezerC, sweetenings: inTyped(steeping.sweetenings) }),
       ...inMore(planRows(plan, freezerC)),
@@ -165,7 +171,7 @@ export function planReply({ input, wish, planned, limit }: Asked, { freezerC, is
           ...assumptionNotes(input),
           ...assumedNotes(input, wish, plan),
           ...allInNotes(plan),
-          ...dayNotes(plan, input, limit),
+          ...dayNotes(plan),
           ...doseNotes(input, plan),
           ...sweetenerNotes(
             sweetenings.flatMap(({ material, massG }) => (massG.value > 0 ? material : [])),
@@ -178,7 +184,7 @@ export function planReply({ input, wish, planned, limit }: Asked, { freezerC, is
       ),
     ),
     cautions: saidOnce(byDepth([...unknownCautions(plan), ...grave, ...cautions], isGrave)),
-    actions: [],
+    actions: short?.actions ?? [],
     data: planData(planned, plants),
     kitchen: kitchenOf(input),
   }

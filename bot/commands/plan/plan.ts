@@ -40,6 +40,7 @@ export const planCommand = defineCommand({
     const first = isAlone && diluted.actions.length === 0 ? 1 : 0
     const recipe = recipeDepartures(input, asked.planned, reply.notes, setting)
     const actions = [
+      ...reply.actions,
       ...startAction(input, asked.planned, { start, today }),
       ...diluted.actions,
       ...recipe.actions,

@@ -100,3 +100,18 @@ export function nearestOption(call: CallRead, value: number): string | null {
 /** The first number of an option's text, replaced. */
 export const withNumber = (call: CallRead, option: string, value: string): CallRead =>
   withOption(call, option, call.options[option]!.replace(FIRST_NUMBER, value))
+
+/** Plants by name alone: how much of them follows from the bottles. */
+function plantsWithout({ of, ...options }: Readonly<Record<string, string>>): Record<string, string> {
+  if (of === undefined) return options
+  const named = of.split('+').map((item) => item.trim().replace(/^[\d.,½¼¾]+\s*(?:(?:g|kg|ml|l|lb|oz)\b)?\s*/i, ''))
+  return { of: named.join(' + '), ...options }
+}
+
+/** For so many bottles: how much of everything comes from them, and how strong the spirit is stays. */
+export function forBottles({ command, options: { spirit, ...options } }: CallRead, bottles: string): CallRead {
+  const strength = /(\d+(?:[.,]\d+)?)\s*%/.exec(spirit ?? '')?.[0]
+  if (command !== 'plan' || spirit === undefined)
+    return { command, options: { ...options, ...(spirit !== undefined && { spirit }), bottles } }
+  return { command, options: { ...plantsWithout(options), ...(strength !== undefined && { strength }), bottles } }
+}

@@ -42,20 +42,21 @@ function unitRighted({ typed }: Sentence, call: CallRead): CallRead | null {
 }
 
 /** A step with a number of it put right; null where the sentence is no correction. */
-function mended(sentence: Sentence, call: CallRead): CallRead | null {
+function mended(sentence: Sentence, call: CallRead, isAsked: boolean): CallRead | null {
   const { typed, has } = sentence
   if (typed.tokens.length > MOST_PIECES || has('asking', 'wish', ...DEEDS)) return null
   const isSaid = typed.tokens.some(({ text }, at) => WAS.test(text) || (at === 0 && NO.test(text)))
   const numbers = numbersOf(sentence)
   const isBare = numbers.length === 1 && typed.tokens.length <= numbers[0]!.to - numbers[0]!.from + 1
   const isNot = righted(sentence, call).length < numbers.length
-  if (!isSaid && !isBare && !isNot) return null
+  // A number alone answers what is asked.
+  if (!isSaid && !isNot && (!isBare || isAsked)) return null
   if (numbers.length === 0) return unitRighted(sentence, call)
   let now = call
   for (const bit of righted(sentence, call)) {
     const own = optionFor(bit, call)
     const option = bit.kind === 'bare' || own === null ? (nearestOption(call, bit.value) ?? own) : own
-    if (option === null || option === 'jar' || option === 'when') return null
+    if (option === null || option === 'jar' || option === 'when' || (isAsked && !(option in call.options))) return null
     const was = now.options[option]
     // Beside a name its number alone is another one: `10 lemons`.
     const text =
@@ -75,7 +76,7 @@ export function refusedMended(sentence: Sentence, { refused, question }: Remembe
   const asked = question?.kind === 'question' && /^jar /.test(question.call.command) ? question : null
   const call = refused ?? asked?.call ?? null
   if (call === null) return null
-  const now = mended(sentence, call)
+  const now = mended(sentence, call, refused === null)
   if (now === null) return null
   if (refused !== null) return callReading(now, 'record')
   if (asked === null || asked.about.kind === 'number') return null

@@ -3,7 +3,7 @@ import { saidText } from '../../../core/quantity/said/said-text.ts'
 import type { Bit } from '../bits/bit.ts'
 import { liquidsIn, spiritText } from '../frames/liquids.ts'
 import { plantText } from '../frames/plant-slots.ts'
-import { takes, withOption } from './change-call.ts'
+import { forBottles, takes, withOption } from './change-call.ts'
 import { callReading, isLiquidBit, type Rule } from './rule.ts'
 
 export const bottled: Rule = ({ bits }, last) => {
@@ -11,21 +11,7 @@ export const bottled: Rule = ({ bits }, last) => {
   const others = bits.filter((bit) => bit !== bottles)
   if (bottles === undefined || others.some(({ kind }) => kind !== 'date') || !takes(last.command, 'bottles'))
     return null
-  const { spirit, ...options } = last.options
-  // How much of it there is comes from the bottles then; how strong it is stays.
-  const strength = /(\d+(?:[.,]\d+)?)\s*%/.exec(spirit ?? '')?.[0]
-  const kept =
-    last.command === 'plan' && spirit !== undefined
-      ? { ...plantsWithout(options), ...(strength !== undefined && { strength }) }
-      : last.options
-  return callReading({ command: last.command, options: { ...kept, bottles: bottles.text } })
-}
-
-/** Plants by name alone: how much of them follows from the bottles. */
-function plantsWithout({ of, ...options }: Readonly<Record<string, string>>): Record<string, string> {
-  if (of === undefined) return options
-  const named = of.split('+').map((item) => item.trim().replace(/^[\d.,½¼¾]+\s*(?:(?:g|kg|ml|l|lb|oz)\b)?\s*/i, ''))
-  return { of: named.join(' + '), ...options }
+  return callReading(forBottles(last, bottles.text))
 }
 
 /** `Only vodka`. */

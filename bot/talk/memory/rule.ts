@@ -1,7 +1,7 @@
 import type { Bit, Sentence } from '../bits/bit.ts'
 import type { CallRead, TalkReading } from '../frames/reading.ts'
 import { NUMBER, numberOf } from '../frames/typed-number.ts'
-import { nearestOption, takes, withNumber, withOption } from './change-call.ts'
+import { forBottles, nearestOption, takes, withNumber, withOption } from './change-call.ts'
 import type { Remembered } from './remembered.ts'
 
 export const callReading = (
@@ -107,7 +107,7 @@ export function setTo(bit: Bit, call: CallRead, isInstead: boolean): TalkReading
   if (kind === 'strength') return strengthSet(call, text, value)
   if (kind === 'sweetness' && takes(call.command, 'to-sweetness'))
     return callReading(withOption(call, 'to-sweetness', text))
-  if (kind === 'bottles' && takes(call.command, 'bottles')) return callReading(withOption(call, 'bottles', text))
+  if (kind === 'bottles' && takes(call.command, 'bottles')) return callReading(forBottles(call, text))
   if (kind === 'volume' && call.options.pour !== undefined) return callReading(withOption(call, 'pour', text))
   if (!isInstead) return null
   if (kind === 'bare') return countSet(call, value, text)

@@ -8,17 +8,7 @@ import type { PlantSaid, SpiritSaid, SweeteningSaid, UnknownSaid } from '../mess
 import type { BatchAtHand, BatchSaid, PlanMakes, PlanMessages, PlanNamed } from '../messages/plan.ts'
 import { aboutMass, aboutSweetener, aboutVolume, cautions, sweetnessWords } from './calculate.ts'
 import { areWord, isMeasured, peeledText, pieceOrName, piecesText, plantName } from './cook-names.ts'
-import {
-  capital,
-  counted,
-  countWord,
-  listed,
-  monthText,
-  partOfMonth,
-  plural,
-  shortDayText,
-  spanWords,
-} from './phrases.ts'
+import { capital, counted, countWord, listed, monthText, partOfMonth, shortDayText, spanWords } from './phrases.ts'
 import { monthsText } from './plant-words.ts'
 import { fillerName, sweetenerName } from './sweeteners.ts'
 import {
@@ -127,6 +117,15 @@ const planHeadlines = {
       return `Buy ${buyText(values, format)}.`
     const none = { spirits: [], plants: [], sweetenings: [] }
     return `Buy ${buyText({ ...none, plants }, format)}. You’ll also need ${buyText({ ...none, spirits, sweetenings }, format)}.`
+  },
+  plan_short: ({ empty, filled, limitId }) => {
+    const what = limitId === null ? 'The spirit' : `The ${plantName(limitId)}`
+    const one = limitId === null || areWord(limitId) === 'is'
+    const fills =
+      filled === 0
+        ? `${one ? 'doesn’t' : 'don’t'} fill even one`
+        : `${one ? 'fills' : 'fill'} only ${countWord(filled)}`
+    return `${what} ${fills} of your ${countWord(empty + filled)} bottles.`
   },
   plan_makes: (values, format) => {
     const { abvPercent, ready, start } = values
@@ -306,12 +305,6 @@ export const planNotes = {
   plan_latest_start: ({ day }, format) => `Start by ${format.day(day)} to make it.`,
   plan_out_of_season: ({ plants }) =>
     `${capital(listed(plants.map(({ id, months }) => `${plantName(id)} ${areWord(id)} best ${monthsText(months)}`)))} (half a year later south of the equator).`,
-  plan_empty: ({ empty, limitId, line }, format) => {
-    const short = `You’ll be ${countWord(empty)} ${plural(empty, 'bottle')} short`
-    const why = limitId === null ? '' : `: there’s too little ${plantName(limitId)}`
-    const ways = line === null ? '' : ` To see how much fills ${plural(empty, 'it', 'them')}: ${format.call(line)}`
-    return `${short}${why}.${ways}`
-  },
 
   /** Where sugar is in the jar, a hydrometer and /syrup, which takes the infusion as unsweetened, are both wrong. */
   plan_adjust: () => 'Sugar is in, so don’t trust a hydrometer. Just measure how much you strain.',
@@ -343,6 +336,7 @@ const planSure = {
 /** What is offered after a plan. */
 const planActions = {
   plan_drier: () => 'Make it drier',
+  plan_fill: ({ bottles }) => `Fill all ${countWord(bottles)}`,
   plan_stronger: () => 'Make it stronger',
   plan_as_usual: () => 'Plan the usual',
   plan_with: ({ plant }, format) => `Use ${muchOf(plant, format)}`,

@@ -107,14 +107,16 @@ export interface PlantLimit {
 
 /** Bottles that what there is does not fill. */
 export interface PlanEmpty extends Pick<PlantLimit, 'limitId'> {
+  /** Bottles that stay empty, and those that are filled. */
   readonly empty: number
-  /** What asks how much fills all of them; null where there is no such line. */
-  readonly line: Call | null
+  readonly filled: number
 }
 
 export interface PlanMessages {
   headlines: {
     plan: BatchSaid & { readonly atHand: BatchAtHand | null }
+    /** Before what is bought: it does not fill the bottles that were wished for. */
+    plan_short: PlanEmpty
     plan_makes: PlanMakes
   }
   rows: Plain<
@@ -203,7 +205,6 @@ export interface PlanMessages {
     plan_hurried_steep: { readonly restDays: number }
     plan_latest_start: { readonly day: CalendarDay }
     plan_out_of_season: OutOfSeason
-    plan_empty: PlanEmpty
     plan_no_syrup: { readonly dissolvesG: number }
     plan_care: { readonly bulky: boolean }
     plan_fruit_sugar: { readonly sugarG: Measured }
@@ -215,7 +216,11 @@ export interface PlanMessages {
       readonly keptMaxMlPerG: number
     }
   }
-  actions: Plain<'plan_drier' | 'plan_stronger' | 'plan_as_usual'> & { plan_with: { readonly plant: PlantSaid } }
+  actions: Plain<'plan_drier' | 'plan_stronger' | 'plan_as_usual'> & {
+    plan_with: { readonly plant: PlantSaid }
+    /** So many bottles. */
+    plan_fill: { readonly bottles: number }
+  }
   cautions: {
     plan_unknown: PlanNamed & { readonly notes: readonly FoodNote[] }
   }

@@ -185,6 +185,7 @@ export const againCommand = defineCommand({
           .map((each) => (each.key === 'plan_assumed' && isAimTold ? inMore([each])[0]! : each)),
       ],
       actions: [
+        ...reply.actions,
         {
           label: { group: 'actions', key: 'start_jar', values: undefined },
           call: call('jar start', { name, ...planned }),
