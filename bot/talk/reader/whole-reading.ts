@@ -9,6 +9,7 @@ import { hadAtHome } from './had-at-home.ts'
 import { ideasWithSpirit } from './ideas-with-spirit.ts'
 import { ofReminders } from './one-reminder.ts'
 import { ownJarAsked } from './own-jar-asked.ts'
+import { planAsked } from './plan-asked.ts'
 import { readyByEvent } from './ready-by-event.ts'
 
 /** What is told by the sentence as a whole, before any frame is tried on a part of it. */
@@ -25,4 +26,5 @@ export const wholeReading = (
   forPeople(sentence) ??
   hadAtHome(sentence) ??
   readyByEvent(sentence, said) ??
+  planAsked(sentence, said) ??
   ownJarAsked(sentence, said)

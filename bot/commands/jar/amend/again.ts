@@ -156,8 +156,8 @@ export const againCommand = defineCommand({
     const isStrengthSaid = own['to-strength'] !== undefined
     const { input, asked, nearestAbvPercent } = askedOrReached(typedAll, isStrengthSaid, setting)
     const { start: _s, ...planned } = input
-    const isAsTyped = isSaidAsTyped(kitchenOf(asked.input), context.settings)
-    const reply = planReply(asked, { freezerC: freezerOf(context), isAsTyped })
+    const [freezerC, units] = [freezerOf(context), context.settings]
+    const reply = planReply(asked, { freezerC, isAsTyped: isSaidAsTyped(kitchenOf(asked.input), units) })
     const code = asked.notes.find((each) => each.key === 'code_from')
     const by = code?.key === 'code_from' ? code.values : { factor: factorOf(story, other), by: null }
     const as = {
@@ -174,6 +174,7 @@ export const againCommand = defineCommand({
     const isAimTold = told.some(({ key }) => key === 'again_came_out' || key === 'again_nearest')
     const reached = (wish: Wish) => reachedAbvPercent(input, wish, { ...setting, isTrial: true })
     const offering = { own, jar: jarRef({ jar, story }, context), reachedAbvPercent: reached }
+    const startLabel = { group: 'actions', key: 'start_jar', values: undefined } as const
     const same: typeof reply = {
       ...reply,
       notes: [
@@ -186,10 +187,7 @@ export const againCommand = defineCommand({
       ],
       actions: [
         ...reply.actions,
-        {
-          label: { group: 'actions', key: 'start_jar', values: undefined },
-          call: call('jar start', { name, ...planned }),
-        },
+        { label: startLabel, call: call('jar start', { name, ...planned }) },
         ...otherwiseActions(choice, story, offering),
         ...inMore(shoppingAction({ bottles: planned.bottles }, asked)),
       ],
