@@ -1,6 +1,6 @@
-/** Fuel and thinner; turpentine is also what old citrus oil smells of. */
+/** Fuel, thinner and spirit nobody may drink; turpentine is also what old citrus oil smells of. */
 const FUEL =
-  /\b(?:gasoline|gas(?=$|[.!?]| (?:can|station|pump|tank))|petrol|diesel|kerosene|paraffin|lighter fluid|(?:paint )?thinners?|white spirit|mineral spirits|benzina|gasolio|cherosene|petrolio|diluente)(?!\p{L})/iu
+  /\b(?:gasoline|gas(?=$|[.!?]| (?:can|station|pump|tank))|petrol|diesel|kerosene|paraffin|lighter fluid|(?:paint )?thinners?|white spirit|mineral spirits|methylated(?: spirits?)?|meths|denatured|surgical spirit|rubbing alcohol|isopropyl|(?:alcol |spirito )?denaturato|alcol rosa|benzina|gasolio|cherosene|petrolio|diluente)(?!\p{L})/iu
 
 /** What a spoiled ferment or a fake spirit smells of. */
 const VARNISH =

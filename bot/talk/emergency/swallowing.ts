@@ -12,7 +12,7 @@ import {
   SIGNS,
   signsIn,
 } from './signs.ts'
-import { CHILDREN, isVictim, names, OTHERS, PEOPLE, victimOf } from './victim.ts'
+import { CHILDREN, isSmellOfThing, isVictim, names, OTHERS, PEOPLE, victimOf } from './victim.ts'
 import type { WhoKind } from './who-words.ts'
 
 const isTroubled = (said: SaidOfHarm): boolean => hasSign(said) || isAlarmed(said)
@@ -118,7 +118,7 @@ export function isMethanol(said: SaidOfHarm): boolean {
       (span) => said.near(name, span, 16, 16) && isEnough(span) && !isDenied(said, span),
     )
   return (
-    isIn('undrinkable', (span) => isTroubled(said) || !isContent(said, span)) ||
+    isIn('undrinkable', (span) => !isSmellOfThing(said, span) && (isTroubled(said) || !isContent(said, span))) ||
     isIn('doubtful', () => isTroubled(said)) ||
     (hasSign(said) && said.spans('undrinkable').length + said.spans('doubtful').length > 0 && isPoorly(said, PEOPLE))
   )

@@ -67,6 +67,12 @@ export const isVictim = (said: SaidOfHarm, span: WordSpan, kinds: readonly WhoKi
   return kind !== null && kinds.includes(kind)
 }
 
+const SMELLS = /^(?:smell|reek|stink|puzz|odor|sa |sanno )/
+
+/** `The lemon jar smells of methylated spirit`: of a thing that smells, where nobody is named that would. */
+export const isSmellOfThing = (said: SaidOfHarm, span: WordSpan): boolean =>
+  SMELLS.test(said.between(span.from, span.to)) && victimOf(said, span) === null
+
 /** Whether somebody of these is named at all. */
 export const names = (said: SaidOfHarm, kinds: readonly WhoKind[]): boolean =>
   said.mentions().some(({ kind }) => kinds.includes(kind))

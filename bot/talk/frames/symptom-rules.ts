@@ -95,6 +95,7 @@ const RULES: readonly Rule[] = [
   ['leaking_lid', 4, 'leaks glassware -slow_filter'],
   ['left_in_sun', 4.3, 'left_in_sun forgotten'],
   ['left_in_sun', 4.3, 'left_in_sun lying'],
+  ['left_in_sun', 4.4, 'left_in_sun turned'],
   ['forgotten', 3.6, 'forgotten'],
   ['cloth_or_paper_taste', 4.5, 'cloth_taste taste_word'],
   ['cloth_or_paper_taste', 4.4, 'cloth_taste smell'],

@@ -135,7 +135,7 @@ export const italian: Lexicon = {
     curdled: `cagliat*, grum*, impazzit*, a pezzi, rappres*, si e separata la panna`,
     creamy: `crema, panna, latte, uov*, cremoso, condensato`,
     vinegar: `acet*`,
-    solvent: `solvente, smalto, acetone, colla, benzina, acquaragia, acqua ragia, vernice, diluente, trementina, cherosene, gasolio, levasmalto, vinavil, pennarello, chimico`,
+    solvent: `denaturat*, alcol rosa, solvente, smalto, acetone, colla, benzina, acquaragia, acqua ragia, vernice, diluente, trementina, cherosene, gasolio, levasmalto, vinavil, pennarello, chimico`,
     stones: `mandorl*, marzapane, amaretto, noccioli rotti, noccioli, armelline`,
     broken: `rott*, crepat*, scheggi*, incrinat*, spaccat*, frantumat*`,
     glassware: `vetro, vaso, barattolo, bottiglia, collo, bordo`,

@@ -35,6 +35,10 @@ const GLASS_INSIDE =
 const BROKE_IN =
   /\b(?:thermometer|hydrometer|alcoholmeter|glass|beaker|light ?bulb) (?:has |had |just )?(?:broke|broken|smashed|shattered|snapped|cracked|burst) (?:off )?(?:in|inside|into) (?:it|the|my|there)\b|\b(?:rott[oa]|spezzat[oa]|infrant[oa]) (?:il |lo |la |un )?(?:termometro|densimetro|alcolometro|bicchiere|lampadina) (?:dentro|nel|nella)\b/u
 
+/** `There’s glass in it`: never a glass of something. */
+const GLASS_THERE =
+  /\b(?:theres|there is|there was|i (?:can )?see|i found|found|spotted) glass (?:in|inside|at the bottom of|on the bottom of)\b|\b(?:c e|ce|ci sono|ho trovato|trovato|vedo) (?:del |dei |un po di |un pezzo di )?vetr[oi] (?:in|nel|nella|nell|dentro|sul fondo)\b/u
+
 /** What is no fly: nothing that it fell into is strained. */
 const BEAST_IN =
   /\b(?:mouse|mice|rats?|voles?|lizards?|geckos?|slugs?|snails?|frogs?|toads?|birds?|topo|topi|topolino|ratto|lucertola|geco|lumac[ah]e?|rana|uccellino|passerotto)(?: (?!shaped|bones|traps?|droppings?|s)\p{L}+){0,4} (?:in|into|inside|dentro|nel|nella|nell)\b/u
@@ -58,7 +62,7 @@ const WENT_IN =
 
 export function isGlassInside(text: string): boolean {
   const plain = plainWords(text)
-  return (GLASS_INSIDE.test(plain) && WENT_IN.test(plain)) || BROKE_IN.test(plain)
+  return (GLASS_INSIDE.test(plain) && WENT_IN.test(plain)) || BROKE_IN.test(plain) || GLASS_THERE.test(plain)
 }
 
 /** What the words themselves say of it, so that it is not asked. */

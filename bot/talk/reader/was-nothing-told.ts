@@ -29,9 +29,14 @@ export function wasNothingTold(sentence: Sentence, text: string): TalkReading | 
 const SUPPOSED =
   /\b(?:what (?:if|happens (?:if|when)|would happen|(?:do|should|would|must) (?:i|we) do (?:if|when))|suppos(?:e|ing)|imagine|hypothetically|(?:could|might) (?:it|this|that|there|the|my)\b.{0,30}\b(?:go|get|turn|start|grow|become)|how (?:do|would|can|will|could) (?:i|we|you) (?:know|tell|see|spot|notice|recogni[sz]e)|(?:cosa|che cosa|che) (?:succede|succederebbe|faccio|devo fare|farei) (?:se|quando)|e se|potrebbe|come (?:faccio a (?:sapere|capire)|capisco|riconosco|mi accorgo))\b/u
 
-/** The same trouble, where it is only supposed: nothing of it is kept in a jar. */
+/** A jar of somebody else’s. */
+const ANOTHERS =
+  /\b(?:neighbou?r|friend|sister|brother|mum|mother|dad|father|aunt|uncle|cousin|gran|grandma|colleague|flatmate) ?s (?:\p{L}+ ){0,2}(?:jar|batch|bottle|one|lemon|liqueur|\p{L}+(?:cello|ino))?|\b(?:del mio|della mia|di mio|di mia) (?:vicin[oa]|amic[oa]|fratello|sorella|madre|padre|zi[oa]|cugin[oa]|collega|nonn[oa])\b/u
+
+const isSupposed = (plain: string): boolean => SUPPOSED.test(plain) || ANOTHERS.test(plain)
+
+/** The same trouble, where it is only supposed, or somebody else’s: nothing of it is kept in a jar. */
 export function supposedOnly(reading: TalkReading, text: string): TalkReading {
-  if (reading.kind !== 'symptom' || reading.options.jar === undefined || !SUPPOSED.test(plainWords(text)))
-    return reading
+  if (reading.kind !== 'symptom' || reading.options.jar === undefined || !isSupposed(plainWords(text))) return reading
   return { ...reading, options: { ...reading.options, 'what-if': 'yes' } }
 }
