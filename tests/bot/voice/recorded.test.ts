@@ -4,6 +4,7 @@ import { partsAt } from '../../../bot/chat/depth.ts'
 import type { Reply } from '../../../bot/chat/reply.ts'
 import { explain } from '../../../bot/chat/run/explain.ts'
 import { wrapSentence } from '../../../bot/terminal/show/wrap.ts'
+import { runs } from '../../runs.ts'
 import { speech } from '../test-desk.ts'
 import { BANNED, PROVENANCE } from './banned.ts'
 import { everyAnswer } from './recorded.ts'
@@ -86,7 +87,7 @@ describe('what is refused or asked back', () => {
   it.each(WIDTHS)('takes no more lines than it may, at %i columns', (width) => {
     const lines = ({ at80, at44 }: Refused) => (width === 80 ? at80 : at44)
     const all = [...refusals.values()].toSorted((one, other) => lines(other) - lines(one))
-    expect(all.length).toBeGreaterThan(500)
+    expect(all.length).toBeGreaterThan(runs(250, 500))
     const over = all.filter((refused) => lines(refused) > MOST_LINES[width])
     expect(over.map((refused) => `${lines(refused)} lines: ${refused.text} (${refused.line})`)).toEqual([])
   })
@@ -128,6 +129,9 @@ describe('nothing is lost', () => {
 
   it.each(['notes', 'cautions'] as const)('of the %s: each stands at one depth or the other', (group) => {
     expect(before[group].length).toBeGreaterThan(20)
-    expect(before[group].filter((key) => !keys[group].has(key) && !(key in LOST))).toEqual([])
+    const lost = before[group].filter((key) => !keys[group].has(key) && !(key in LOST))
+    // The half of the lines that the short run types says most of them; that none at all is lost is left to the long one.
+    if (runs(0, 1) === 1) expect(lost).toEqual([])
+    expect(lost.length, lost.join(' ')).toBeLessThan(before[group].length / 3)
   })
 })

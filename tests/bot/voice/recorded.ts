@@ -1,6 +1,7 @@
 import type { CallOutcome } from '../../../bot/chat/run/call-outcome.ts'
 import { START_MS, STEP_MS } from '../../corpus/in-terminal.ts'
 import { readSessions } from '../../corpus/sessions.ts'
+import { sampled } from '../../runs.ts'
 import { newAsker } from '../asker.ts'
 import { NOW_MS, somebody, typed } from '../offered/corpus.ts'
 import { deskOf } from '../offered/offers.ts'
@@ -12,9 +13,12 @@ export interface Answered {
   readonly outcome: CallOutcome
 }
 
+/** The short run types one of so many sessions and lines. */
+const STEP = 2
+
 /** The recorded sessions, each typed from its beginning on with nothing stored. */
 async function* sessionsAnswered(): AsyncGenerator<Answered> {
-  for (const { steps } of readSessions()) {
+  for (const { steps } of sampled(readSessions(), STEP)) {
     const asker = { ...newAsker(), assumedZone: 'Europe/London' }
     let nowMs = START_MS
     for (const { step } of steps) {
@@ -31,7 +35,7 @@ async function* sessionsAnswered(): AsyncGenerator<Answered> {
 /** What hands type to somebody who has a jar in every stage. */
 async function* typedAnswered(): AsyncGenerator<Answered> {
   const person = await somebody({ kind: 'console' })
-  for (const line of typed) {
+  for (const line of sampled(typed, STEP)) {
     const desk = await deskOf({ person, nowMs: NOW_MS, place: { kind: 'console' }, zone: 'UTC' })
     yield { line, outcome: await desk.run(line) }
   }
