@@ -11,9 +11,6 @@ import { trace } from '../../chat/trace.ts'
 import type { Language } from '../../text/language.ts'
 import { type ButtonIds, buttonIds } from '../buttons/button-ids.ts'
 import { encodeCustomId } from '../buttons/custom-id.ts'
-import type { LineOfCommand } from '../buttons/marked-lines.ts'
-import type { SentForm } from '../forms/form.ts'
-import { againId } from '../forms/reopen-form.ts'
 import { retypeId } from '../forms/retype.ts'
 import { speechIn } from '../show/language-for-discord.ts'
 import type { MessagePayload } from '../show/message-payload.ts'
@@ -21,6 +18,7 @@ import type { CommandIds } from '../show/reply-blocks.ts'
 import { sentenceMessage, toMessages } from '../show/to-messages.ts'
 import { withFiles } from '../show/with-files.ts'
 import { zoneChoice } from '../suggest/zone-choice.ts'
+import { afterFailure, type SentBefore } from './after-failure.ts'
 import { depthFor } from './depth-for.ts'
 import { speechFor } from './speech-for.ts'
 
@@ -77,23 +75,6 @@ const idsOf = async (outcome: CallOutcome | HelpPage, dispatch: CallDispatch) =>
     // What cannot be kept is shown as a line to type.
     if (!(error instanceof StorageError)) log(trace(error))
     return NO_IDS
-  }
-}
-
-/** What somebody sent: a form, or a line, which can name another jar as well. */
-export type SentBefore = SentForm | LineOfCommand
-
-const isForm = (sent: SentBefore): sent is SentForm => 'filled' in sent
-
-/** The button that opens it again; null where it was not wrong, or cannot be kept. */
-const againIn = async (outcome: CallOutcome | HelpPage, sent: SentBefore | null, dispatch: Dispatch) => {
-  if (sent === null || outcome.ok) return null
-  if (isForm(sent) && outcome.error.code === 'wrong_stage') return null
-  try {
-    return await (isForm(sent) ? againId(sent, dispatch) : retypeId(sent, dispatch))
-  } catch (error) {
-    if (!(error instanceof StorageError)) dispatch.log(trace(error))
-    return null
   }
 }
 
@@ -182,9 +163,14 @@ export const messagesOf = async (
   const show = async () => {
     const speech = await speechFor(dispatch, zone)
     const ids = await idsOf(outcome, dispatch)
-    const again = await againIn(outcome, sent, dispatch)
+    const after = await afterFailure(outcome, sent, dispatch)
     const depth = shown === undefined ? await depthFor(outcome, dispatch) : { shown }
-    const rendering = { ...renderingFor(dispatch, ids, isPublic), ...depth, again, ...(lead !== undefined && { lead }) }
+    const rendering = {
+      ...renderingFor(dispatch, ids, isPublic),
+      ...depth,
+      ...after,
+      ...(lead !== undefined && { lead }),
+    }
     const messages = toMessages(outcome, rendering, speech)
     if ((reply?.files ?? []).length > 0) dispatch.slow(isPublic)
     const files = reply === null ? [] : await drawFiles(reply, speech.plainWords, log)

@@ -18,14 +18,8 @@ import type { FilledFields, SentForm } from '../forms/form.ts'
 import { formFor } from '../forms/form-for.ts'
 import { retypeForm } from '../forms/retype.ts'
 import { withUnsent } from '../nudges/unsent-reminders.ts'
-import {
-  type CallDispatch,
-  formOffered,
-  messagesOf,
-  type SaidMessages,
-  type SentBefore,
-  sentenceSaid,
-} from './answer-messages.ts'
+import type { SentBefore } from './after-failure.ts'
+import { type CallDispatch, formOffered, messagesOf, type SaidMessages, sentenceSaid } from './answer-messages.ts'
 
 /** What is said to a call: messages, or a form before it can run, with what is said where a form comes too late. */
 export type CallRun =

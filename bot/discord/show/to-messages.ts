@@ -43,6 +43,8 @@ export interface Rendering {
   readonly lead?: string
   /** Of a failure: what opens the form again that was filled in; null, or left out, where there is none. */
   readonly again?: string | null
+  /** What leads on from it in one press; null, or left out, where nothing does. */
+  readonly wayOut?: Button | null
   /** Left out: no command can be clicked. */
   readonly commandIds?: CommandIds
 }
@@ -111,15 +113,20 @@ function inMessages(
   })
 }
 
-const againButton = ({ again = null }: Rendering, { discord }: DiscordLanguage): readonly Button[] =>
-  again === null ? [] : [{ label: discord.tryAgain(), customId: again, isMain: true }]
+const failureButtons = (
+  { again = null, wayOut = null }: Rendering,
+  { discord }: DiscordLanguage,
+): readonly Button[] => [
+  ...(again === null ? [] : [{ label: discord.tryAgain(), customId: again, isMain: true }]),
+  ...(wayOut === null ? [] : [wayOut]),
+]
 
 /** A sentence alone, for whoever pressed or typed. */
 export const sentenceMessage = (
   sentence: string,
   rendering: Rendering,
   speech: DiscordLanguage,
-  buttons: readonly Button[] = againButton(rendering, speech),
+  buttons: readonly Button[] = failureButtons(rendering, speech),
 ): MessagePayload => {
   const said = { path: null, blocks: sentenceBlocks(sentence), buttons, show: [] }
   return inMessages(said, { ...rendering, mostMessages: 1 }, speech)[0]!
