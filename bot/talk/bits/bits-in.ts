@@ -13,6 +13,7 @@ import { type Bit, bit } from './bit.ts'
 import { bottlesAt, sizeFirst } from './bottle-bits.ts'
 import { clockTold } from './clock-told.ts'
 import { coinAt } from './coin-at.ts'
+import { customaryBottlesAt } from './customary-bottles.ts'
 import { drinksNamed } from './drinks-named.ts'
 import { filledAt } from './filled-bottles.ts'
 import { jarAt } from './jar-at.ts'
@@ -111,7 +112,12 @@ function bitAt(around: Around, at: number): Bit | null {
   const rating = ratingAt(around, at)
   if (rating !== null && isMark(around, at)) return rating
   if (date !== null) return date
-  const bottles = calledAt(typed, lexicon, at) ?? filledAt(around, at) ?? bottlesAt(around, at) ?? sizeFirst(around, at)
+  const bottles =
+    customaryBottlesAt(around, at) ??
+    calledAt(typed, lexicon, at) ??
+    filledAt(around, at) ??
+    bottlesAt(around, at) ??
+    sizeFirst(around, at)
   if (rating !== null) return rating
   if (bottles !== null) return bottles
   const smallPiece = smallPieceAt(around, at)

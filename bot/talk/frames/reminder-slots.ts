@@ -7,6 +7,7 @@ import { moreTimeIn } from '../bits/more-time.ts'
 import { endOfAbsence, isLength } from './absence.ts'
 import { onlyBit } from './amount-slots.ts'
 import type { SlotKind } from './frame.ts'
+import { isNotNow } from './not-now.ts'
 import type { Fill, SlotFilled } from './plant-slots.ts'
 
 const HOURS = 'one two three four five six seven eight nine ten eleven twelve'.split(' ')
@@ -133,7 +134,8 @@ const until: Fill = (sentence) => {
   const more = moreTime(sentence)
   if (more !== null) return more
   if (FOR_GOOD.test(words)) return { text: 'further notice', bits: [] }
-  if (/\b(?:not (?:today|now)|non oggi|non ora)\b/.test(words)) return { text: 'tomorrow', bits: [] }
+  if (/\b(?:not today|non oggi)\b/.test(words)) return { text: 'tomorrow', bits: [] }
+  if (isNotNow(sentence)) return { text: 'later', bits: [] }
   return has('put_off') && /\b(?:later|piu tardi|dopo)\b/.test(words) ? { text: 'later', bits: [] } : null
 }
 

@@ -23,6 +23,7 @@ import { jarFills } from './jar-slots.ts'
 import { jarsMeant, monthOf, ofMonth } from './jars-meant.ts'
 import { liquidsIn } from './liquids.ts'
 import { newName } from './new-name.ts'
+import { allPutOff } from './not-now.ts'
 import { type Fill, isPlant, plant, plants, plantText, type SlotFilled } from './plant-slots.ts'
 import { prices } from './price-slots.ts'
 import { reminderFills } from './reminder-slots.ts'
@@ -157,7 +158,7 @@ export const fills: Readonly<Record<SlotKind, Fill>> = {
   known_jar: (sentence, command) => (sentence.has('own_jar') ? jarFilled(sentence, command, false) : null),
   wished_or_said_strength: find(({ kind }) => kind === 'strength'),
   jar: (sentence, command) => jarFilled(sentence, command, false),
-  jar_or_all: (sentence, command) => jarFilled(sentence, command, true),
+  jar_or_all: (sentence, command) => allPutOff(sentence, command) ?? jarFilled(sentence, command, true),
   two_jars: (sentence) => {
     const months = sentence.typed.tokens.filter(({ text }) => monthOf(text) !== null).map(({ text }) => text)
     const jars = sentence.bits.filter(({ kind }) => kind === 'jar' || kind === 'plant')

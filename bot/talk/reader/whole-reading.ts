@@ -11,6 +11,7 @@ import { ofReminders } from './one-reminder.ts'
 import { ownJarAsked } from './own-jar-asked.ts'
 import { planAsked } from './plan-asked.ts'
 import { readyByEvent } from './ready-by-event.ts'
+import { steepLongAsked } from './steep-long-asked.ts'
 
 /** What is told by the sentence as a whole, before any frame is tried on a part of it. */
 export const wholeReading = (
@@ -26,5 +27,6 @@ export const wholeReading = (
   forPeople(sentence) ??
   hadAtHome(sentence) ??
   readyByEvent(sentence, said) ??
+  steepLongAsked(sentence) ??
   planAsked(sentence, said) ??
   ownJarAsked(sentence, said)

@@ -346,7 +346,9 @@ export const recipeProblems = {
     const isSweet = values.isSweetnessNamed && toSugarGPerL > 0
     const sweet = isSweet ? ` with ${format.round.sweetness(toSugarGPerL)}` : ''
     const why = `It’s too weak for that: ${percent(own, format)} can’t become ${percent(toAbvPercent, format)}${sweet}.`
-    return line === null ? `${why} Use stronger spirit.` : `${why} This works: ${line}`
+    if (line === null) return `${why} Use stronger spirit.`
+    const most = /to-strength:(\S+)/.exec(line)?.[1]
+    return most === undefined ? `${why} This works: ${line}` : `${why} At most ${most.replace('%', '\u00a0%')}: ${line}`
   },
   already_sweeter: ({ sugarGPerL, toSugarGPerL }, format) => {
     const [wanted, own] = [format.wished.sweetness(toSugarGPerL, 0), format.round.sweetness(sugarGPerL)]
