@@ -257,7 +257,7 @@ export const signatures = {
     })
     .superRefine(checkUnknownAlone),
   'jar undo': z.object({ jar, after: jarOptions.entries.optional() }),
-  'jar show': z.object({ jar, 'ready-by': planOptions.readyBy.optional() }),
+  'jar show': z.object({ jar: jar.optional(), 'ready-by': planOptions.readyBy.optional() }),
   'jar tag': z.object({ jar }),
   'jar label': z.object({ jar, by: jarOptions.maker.optional(), already: yesNo.optional() }),
   notebook: z.object({

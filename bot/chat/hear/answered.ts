@@ -125,7 +125,11 @@ async function lastHeard(
 export async function answered(line: string, reading: TalkReading, dispatch: Dispatch, place: string): Promise<Heard> {
   const lost = async (path: string | null, nearest: readonly CallRead[], read: string | null): Promise<Heard> => {
     const lines = whatItCanDo(
-      await runningOf(nearest, dispatch),
+      // Which jar is shown is said by what fits.
+      await runningOf(
+        nearest.filter(({ command, options }) => command !== 'jar show' || options.jar !== undefined),
+        dispatch,
+      ),
       await whatFits(dispatch, place),
       dispatch.language.help,
     )

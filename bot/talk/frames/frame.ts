@@ -52,6 +52,7 @@ export type SlotKind =
   | 'prices'
   | 'rating'
   | 'note'
+  | 'taste_note'
   | 'units'
   | 'freezer'
   | 'freezer_asked'

@@ -85,8 +85,21 @@ export const jarFrames: readonly Frame[] = [
       { option: 'jar', takes: 'jar', needed: true },
       { option: 'rating', takes: 'rating', needed: true },
       { option: 'when', takes: 'when' },
-      { option: 'note', takes: 'note' },
+      { option: 'note', takes: 'taste_note' },
     ],
+  },
+  // `Tasted the plum, lovely and round`: how it tastes says it without a number.
+  {
+    command: 'jar taste',
+    does: 'record',
+    cues: { tasted: 3.5, better_of: -2 },
+    wants: ['tasted'],
+    slots: [
+      { option: 'jar', takes: 'jar', needed: true },
+      { option: 'note', takes: 'taste_note', needed: true },
+      { option: 'when', takes: 'when' },
+    ],
+    bars: ['rated', 'asking'],
   },
   {
     command: 'jar add',

@@ -30,6 +30,7 @@ import { reminderFills } from './reminder-slots.ts'
 import { bottles, doseSpirit, liquid, parts, spiritStrength, spirits } from './spirit-slots.ts'
 import { isSteepTold } from './steep-until.ts'
 import { sweetener } from './sweetener-slot.ts'
+import { tasteFills } from './taste-slots.ts'
 import { wishedSweetness } from './wished-sweetness.ts'
 
 const isDay = ({ kind, text }: Bit): boolean => kind === 'date' && text !== 'today'
@@ -43,29 +44,6 @@ const strengthOrJar: Fill = (sentence, command) => {
   const { text, bits } = jarsMeant(sentence, 'serving')
   const abv = sentence.jars.find(({ name }) => name === text)?.strengthPercent() ?? null
   return abv === null ? null : { text: `${Math.round(abv)}%`, bits }
-}
-
-const ratingOf = ({ bits }: Pick<Sentence, 'bits'>): SlotFilled | null => {
-  const said = bits.find(({ kind }) => kind === 'rating')
-  if (said !== undefined) return onlyBit(said)
-  const fits = bits.filter(({ kind, value }) => kind === 'bare' && Number.isInteger(value) && value >= 1 && value <= 5)
-  const bare = fits.find(({ with: place }) => place === undefined) ?? fits[0]
-  return onlyBit(bare)
-}
-
-/** What is said behind a rating, as it was typed. */
-const note: Fill = ({ typed, bits }) => {
-  const rating = ratingOf({ bits })?.bits[0]
-  if (rating === undefined) return null
-  const from = typed.tokens[rating.to]?.from
-  const rest =
-    from === undefined
-      ? ''
-      : typed.text
-          .slice(from)
-          .replace(/^[\s,.;:!-]+/, '')
-          .trim()
-  return rest === '' || rest.length < 3 ? null : { text: rest, bits: bits.filter((bit) => bit.from >= rating.to) }
 }
 
 /** Wished, or said of no liquid that is there. */
@@ -173,8 +151,7 @@ export const fills: Readonly<Record<SlotKind, Fill>> = {
     return { text: [...new Set(texts)].join(' + '), bits: named }
   },
   prices,
-  rating: ratingOf,
-  note,
+  ...tasteFills,
   units,
   freezer,
   freezer_asked: freezerAsked,

@@ -154,10 +154,11 @@ const sourced = (text: string, { source }: Sourced): string => `${text}, ${sourc
 
 /** `day 12 of 30: 2.5 l at 30 %`. */
 function standingText(values: JarStanding, format: Format): string {
-  const { stage, day, ofDays, became } = values
+  const { stage, day, ofDays, became, steepsAt } = values
   const isLate = ofDays !== null && day > ofDays && stage !== 'ready'
   const days = isLate ? `day ${day}, due by day ${ofDays}` : dayOfText(values)
-  return became === null ? days : `${days}: ${drinkText(became, format)}`
+  if (became !== null) return `${days}: ${drinkText(became, format)}`
+  return steepsAt === null ? days : `${days}, at about ${format.round.strength(steepsAt)}`
 }
 
 /** What `/jar show` says. */

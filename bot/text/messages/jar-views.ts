@@ -127,6 +127,8 @@ export interface JarStanding extends JarProgress {
   readonly name: string
   /** What is in it, once it was strained; null before, and where nothing is. */
   readonly became: BecameSaid | null
+  /** How strong it is on the plants; null once it was strained. */
+  readonly steepsAt: Measured | null
 }
 
 export interface ShowMessages {

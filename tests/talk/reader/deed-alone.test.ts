@@ -57,3 +57,13 @@ it.each(['should I have bottled it', 'filtered it?', 'never moved it', 'if I bot
     expect(await (await onShelf('lemon_sweetened')).say(text)).toMatchObject({ recorded: 0 })
   },
 )
+
+it.each([
+  ['tasted it, sharp, 3 out of 5', '/jar taste lemon rating:3 note:sharp'],
+  ['tasted the lemon: lovely and round', '/jar taste lemon note:lovely and round'],
+  ['had a sip, not there yet', '/jar taste lemon note:not there yet'],
+  ['tasted it, 4, lovely', '/jar taste lemon rating:4 note:lovely'],
+  ['I tasted it yesterday, very bitter', '/jar taste lemon when:yesterday note:very bitter'],
+])('%s: keeps how it tasted', async (text, read) => {
+  expect(await (await onShelf('lemon')).say(text)).toMatchObject({ read, code: null, recorded: 1 })
+})

@@ -23,7 +23,7 @@ import { honeyTold, neatCautions } from '../known/jar-cautions.ts'
 import { dangerActions, dangerCautions } from '../known/jar-dangers.ts'
 import { jarData } from '../known/jar-data.ts'
 import { kitchenOfJar } from '../known/jar-kitchen.ts'
-import { jarNamed } from '../known/jar-named.ts'
+import { jarMeant } from '../known/jar-named.ts'
 import { notedCautions } from '../known/noted-cautions.ts'
 import { heldFirst } from '../known/told-trouble.ts'
 import { todayOf } from '../known/view-of.ts'
@@ -97,11 +97,13 @@ function jarReply(view: JarView<Jar>, by: IsoDay | null, context: Context): Repl
   const ratingRow =
     ratings.length === 0 ? [] : [row('jar_rating', { group: 'cells', key: 'jar_rating', values: { ratings } })]
   const { volumeMl, abvPercent, sugarGPerL } = contents.outcome
-  const became = story.strained === null || contents.isEmpty ? null : { volumeMl, abvPercent, sugarGPerL }
+  const isSteeping = story.strained === null
+  const became = isSteeping || contents.isEmpty ? null : { volumeMl, abvPercent, sugarGPerL }
+  const steepsAt = isSteeping && !contents.isEmpty ? abvPercent : null
   const [holds, ...numbers] = contentRows(view, context)
   const mending = dangerActions(view, context)
   const noted = notedCautions(story)
-  const values = { name: story.name, stage, day, ofDays, became }
+  const values = { name: story.name, stage, day, ofDays, became, steepsAt }
   const isNoted = noted.length > 0
   const { headline, under } = isNoted
     ? { headline: { group: 'headlines', key: 'jar_shown', values } as const, under: [] }
@@ -138,6 +140,6 @@ export const jarShowCommand = defineCommand({
   async run({ jar, 'ready-by': by }, context) {
     const setting = { today: dayAt(context.zone, context.nowMs), country: context.settings.country }
     const day = by === undefined ? null : asOptionProblem('ready-by', () => isoDay(by.is.read(setting)))
-    return jarReply(await jarNamed(jar.is, context), day, context)
+    return jarReply(await jarMeant(jar?.is, context), day, context)
   },
 })
