@@ -9,8 +9,10 @@ import type { Bottles } from '../../../core/recipe/plan/parse-bottles.ts'
 import type { Plan } from '../../../core/recipe/plan/plan.ts'
 import type { PlanWish } from '../../../core/recipe/plan/plan-wish.ts'
 import { answeredFor } from '../../../core/recipe/plan/unknown-plant.ts'
+import { invocationOf } from '../../calls/call.ts'
 import { asOptionProblem, type Given } from '../../calls/option.ts'
 import type { planShape } from '../../calls/signatures.ts'
+import { lineOf } from '../../calls/write-line.ts'
 import { ChatError } from '../../chat/chat-error.ts'
 import type { Kitchen } from '../../text/messages/kitchen.ts'
 import type { PlantLimit } from '../../text/messages/plan.ts'
@@ -18,6 +20,7 @@ import type { Message } from '../../text/words.ts'
 import { spiritsCalled, sweeteningsOf } from '../options/input-to-portion.ts'
 import { missing } from '../options/missing-option.ts'
 import { usualBottleIn } from '../options/usual-bottles.ts'
+import { planWith } from './plan-with.ts'
 
 export type Planned = z.output<z.ZodObject<typeof planShape>>
 
@@ -54,11 +57,14 @@ export const readyByOf = (
   setting: Pick<Setting, 'today' | 'country'>,
 ): CalendarDay | null => (readyBy === undefined ? null : asOptionProblem('ready-by', () => readyBy.is.read(setting)))
 
-/** Lines that run. */
-const HOW_MUCH = [
-  '/plan of:10 lemons spirit:1 l strength:95%',
-  '/plan of:10 lemons bottles:4 x 500 ml strength:95%',
-] as const
+/** What is there already, with how much of a spirit, or for how many bottles. */
+function howMuch(input: WithPlants): readonly [string, string] {
+  const { options } = invocationOf(planWith(input, {}))
+  const { of = '10 lemons', strength = '95%', ...others } = options
+  const lineWith = (told: Readonly<Record<string, string>>): string =>
+    lineOf({ path: 'plan', options: { of, ...told, strength, ...others } })
+  return [lineWith({ spirit: '1 l' }), lineWith({ bottles: '4 x 500 ml' })]
+}
 
 /** What is wished for, in core's words. */
 export function planWish(input: WithPlants, setting: Setting): PlanWish {
@@ -67,7 +73,7 @@ export function planWish(input: WithPlants, setting: Setting): PlanWish {
   const toFind = input.spirit === undefined
   if (toFind && heldMl(bottles) === null && command !== 'plan') throw missing(command, 'spirit', 'spirit:1 l 95%')
   if (toFind && heldMl(bottles) === null) {
-    throw new ChatError('missing_option', 'spirit_or_bottles', { examples: HOW_MUCH }, { option: 'bottles' })
+    throw new ChatError('missing_option', 'spirit_or_bottles', { examples: howMuch(input) }, { option: 'bottles' })
   }
   if (toFind && input.strength === undefined) throw missing(command, 'strength', 'strength:95%')
   return {

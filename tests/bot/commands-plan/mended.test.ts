@@ -29,3 +29,16 @@ test('of a jar with sugar in it no hydrometer is asked for', async () => {
   expect(await keys(' sugar:500 g')).not.toContain('plan_measure')
   expect(await keys('')).toContain('plan_measure')
 })
+
+test.each([
+  ['/plan of:300 g raspberries', '/plan of:300 g raspberries spirit:1 l strength:95%'],
+  ['/plan of:1 kg green walnuts strength:60%', '/plan of:1 kg green walnuts spirit:1 l strength:60%'],
+  [
+    '/plan of:2 sticks cinnamon, ceylon to-sweetness:dry',
+    '/plan of:2 sticks cinnamon, ceylon spirit:1 l strength:95% to-sweetness:dry',
+  ],
+])('%s: what is asked for is asked with what is there', async (line, offered) => {
+  const { error } = await askAny(line)
+  expect(error?.message).toContain(offered)
+  expect((await askAny(offered)).error).toBeUndefined()
+})
