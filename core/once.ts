@@ -45,3 +45,22 @@ export const ofLate = (make: (x: number) => number): ((x: number) => number) => 
     return answer
   }
 }
+
+/** So many texts of late are kept of each function, and none that is longer than most options are. */
+const MOST_TEXTS = 64
+const LONGEST_KEPT = 200
+
+/** The same function of a text, keeping what it made of texts of late: a line is read, tried and read again, and its parts come back in the next. */
+export const ofTexts = <Answer>(make: (text: string) => Answer): ((text: string) => Answer) => {
+  const made = new Map<string, { readonly answer: Answer }>()
+  return (text) => {
+    const known = made.get(text)
+    if (known !== undefined) return known.answer
+    const answer = make(text)
+    if (text.length > LONGEST_KEPT) return answer
+    made.set(text, { answer })
+    const [oldest] = made.keys()
+    if (made.size > MOST_TEXTS) made.delete(oldest!)
+    return answer
+  }
+}

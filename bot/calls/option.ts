@@ -1,5 +1,6 @@
 import { z } from 'zod'
 import { DomainError } from '../../core/domain-error.ts'
+import { ofTexts } from '../../core/once.ts'
 
 /** A word that an option's parser takes; every language has its own for it. */
 export type ChoiceWord =
@@ -54,7 +55,7 @@ export interface OptionText {
 
 /** How an option's text is read, and how a value is written so that it is read as the same: `read(write(value))` is `value`. */
 interface Reading<Quantity> {
-  /** Throws a DomainError, which becomes the option's problem. */
+  /** By the text alone. Throws a DomainError, which becomes the option's problem. */
   readonly read: (text: string) => Quantity
   readonly write: (value: Quantity) => string
 }
@@ -68,10 +69,11 @@ const isText = (value: unknown): value is string | Given<unknown> =>
 
 /** An option of a command, which takes a text or a value that was read before. */
 export const option = <Quantity>({ read, write, ...text }: Reading<Quantity> & OptionText) => {
+  const readOfLate = ofTexts(read)
   const schema = z.custom<string | Given<Quantity>>(isText).transform((given, context): Given<Quantity> => {
     if (typeof given !== 'string') return given
     try {
-      return { typed: given, is: read(given) }
+      return { typed: given, is: readOfLate(given) }
     } catch (error) {
       if (!(error instanceof DomainError)) throw error
       context.addIssue({ code: 'custom', message: error.message, params: { error } })

@@ -1,5 +1,5 @@
 import { expect, it } from 'vitest'
-import { forLast, ofLate } from '../../core/once.ts'
+import { forLast, ofLate, ofTexts } from '../../core/once.ts'
 import { propagate, valuesOf } from '../../core/recipe/propagate.ts'
 
 it('keeps the answer of the last object alone', () => {
@@ -47,4 +47,21 @@ it('moves a number of a list without changing what is kept of it', () => {
     { amount: 3, of: [2] },
     { amount: 5, of: [] },
   ])
+})
+
+it('keeps what it made of a short text, and not for ever', () => {
+  let asked = 0
+  const length = ofTexts((text) => {
+    asked++
+    if (text === '') throw new RangeError('nothing')
+    return text.length
+  })
+  expect([length('lemon'), length('lemon'), length('x'.repeat(500)), length('x'.repeat(500))]).toEqual([5, 5, 500, 500])
+  expect(asked).toBe(3)
+  for (const _ of [1, 2]) expect(() => length('')).toThrow('nothing')
+  expect(asked).toBe(5)
+  for (let count = 0; count < 1000; count++) length(`${count} lemons`)
+  asked = 0
+  expect(length('lemon')).toBe(5)
+  expect(asked).toBe(1)
 })

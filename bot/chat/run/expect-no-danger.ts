@@ -2,6 +2,7 @@ import { dangerousName, dangersNoted } from '../../../core/botanical/drink/named
 import { expectNotRefused } from '../../../core/botanical/refuse/refusal.ts'
 import { undrinkableIn } from '../../../core/botanical/refuse/refuse-spirit.ts'
 import { DomainError } from '../../../core/domain-error.ts'
+import { ofTexts } from '../../../core/once.ts'
 import { shown } from '../../../core/quantity/read/tokens.ts'
 import type { Invocation } from '../../calls/invocation.ts'
 import { asOptionProblem, isAmount, optionTextOf } from '../../calls/option.ts'
@@ -35,14 +36,14 @@ const expectDrinkable = (text: string): void => {
 }
 
 /** What is refused, not what merely looks like it: nothing but an amount is wanted here anyway. */
-const expectHarmless = (text: string): void => {
+const expectHarmless = ofTexts((text): void => {
   expectDrinkable(text)
   try {
     expectNotRefused(text)
   } catch (error) {
     if (!(error instanceof DomainError) || error.code === 'refused') throw error
   }
-}
+})
 
 const expectGoodName = (text: string): void => {
   const danger = dangerousName(text)

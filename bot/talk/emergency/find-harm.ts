@@ -1,3 +1,4 @@
+import { ofTexts } from '../../../core/once.ts'
 import { isClothesOnFire, isSpiritFire } from './flames.ts'
 import type { HarmId } from './harm.ts'
 import { isAskedOfThing } from './jar-deeds.ts'
@@ -116,8 +117,8 @@ const RULES: readonly (readonly [harm: HarmId, is: (said: SaidOfHarm) => boolean
 ]
 
 /** What harm a text tells of, or null. Never throws. */
-export function findHarm(text: string): HarmId | null {
+export const findHarm = ofTexts((text): HarmId | null => {
   const said = saidIn(text)
   if (SHOUT.test(text)) return 'someone_hurt'
   return RULES.find(([, is]) => is(said))?.[0] ?? null
-}
+})

@@ -3,6 +3,7 @@ import { findFood } from '../../botanical/foods/find-food.ts'
 import { expectNotRefused } from '../../botanical/refuse/refusal.ts'
 import { expectDrinkable } from '../../botanical/refuse/refuse-spirit.ts'
 import { domainErrorOf } from '../../domain-error.ts'
+import { ofTexts } from '../../once.ts'
 import { shown } from '../../quantity/read/tokens.ts'
 import { expectDistilledPercent } from '../../recipe/distilled.ts'
 
@@ -10,16 +11,19 @@ import { expectDistilledPercent } from '../../recipe/distilled.ts'
 const isForbidden = (work: () => unknown): boolean => domainErrorOf(work)?.code === 'refused'
 
 /** What is refused among plants that were typed, fit to be shown; null where nothing is. */
-export const refusedPlantIn = (text: string): string | null =>
-  isForbidden(() => expectNotRefused(text)) ? shown(text) : null
+export const refusedPlantIn = ofTexts((text): string | null =>
+  isForbidden(() => expectNotRefused(text)) ? shown(text) : null,
+)
 
 /** A poison named in what goes in beside plants, by full names only: `vodka with oleander`; null where there is none. */
-export const poisonNamedIn = (text: string): string | null =>
-  refusedSpiritIn(text) === null && dangersNoted(text).length > 0 ? shown(text) : null
+export const poisonNamedIn = ofTexts((text): string | null =>
+  refusedSpiritIn(text) === null && dangersNoted(text).length > 0 ? shown(text) : null,
+)
 
 /** What is refused as a spirit, fit to be shown; null where nothing is. */
-export const refusedSpiritIn = (text: string): string | null =>
-  isForbidden(() => expectDrinkable(text)) ? shown(text) : null
+export const refusedSpiritIn = ofTexts((text): string | null =>
+  isForbidden(() => expectDrinkable(text)) ? shown(text) : null,
+)
 
 /** A strength, % vol at 20 °C, that only drying makes; null where distilling does. */
 export const driedSpirit = (abvPercent: number): string | null =>
