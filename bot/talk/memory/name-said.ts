@@ -1,4 +1,5 @@
 import type { Bit, Sentence } from '../bits/bit.ts'
+import { NEXT_DEED } from '../bits/new-name-at.ts'
 
 /** `start it and call it midwinter`: its name as it was typed. */
 const NAMED = /\b(?:(?:call(?:ed)?|named?)(?: (?:it|that|this))?|chiamalo|chiamala)\s+(.+?)[.!]*$/i
@@ -6,7 +7,7 @@ const NAMED = /\b(?:(?:call(?:ed)?|named?)(?: (?:it|that|this))?|chiamalo|chiama
 /** `Named lemon, 12 days ago`: the day is no part of the name. */
 export function nameSaid({ text, tokens }: Sentence['typed'], day: Bit | null): string | undefined {
   const found = NAMED.exec(text)
-  const name = found?.[1]?.trim()
+  const name = found?.[1]?.replace(NEXT_DEED, '').trim()
   if (found === null || name === undefined || day === null) return name
   const begin = text.indexOf(name, found.index)
   const [from, to] = [tokens[day.from]!.from - begin, tokens[day.to - 1]!.to - begin]

@@ -133,7 +133,7 @@ export const jarProblems = {
   no_such_bottles: ({ jar, volumeMl, sizesMl }, format) => {
     const pour = (ml: number): string => vesselText(ml, format)
     return sizesMl.length === 0
-      ? `${jar} ${isnt(jar)} in bottles yet. Once it is: ${format.example(lineTyped('jar bottle', { jar, bottles: '3 x 500 ml' }))}`
+      ? `${jar} ${isnt(jar)} in bottles yet. If you’ve filled some: ${lineTyped('jar bottle', { jar })}`
       : `${jar} has no bottles of ${pour(volumeMl)}, only of ${either(sizesMl.map(pour))}. Which ones, and how many?`
   },
   bottles_not_left: ({ jar, left, volumeMl }, format) =>

@@ -40,7 +40,7 @@ export function linesIn(text: string): readonly LineIn[] {
       .split(SPOKEN_OF)[0]!
     const isWhole = /(?:: |for example |type |with )$/.test(text.slice(0, match.index))
     const options = OPTIONS.get(path) ?? []
-    const named = [...rest.matchAll(new RegExp(`(?<=\\s)(?:${[...options, 'zzz'].join('|')}):\\s*\\S+`, 'g'))]
+    const named = [...rest.matchAll(new RegExp(`(?<=\\s)(?:${[...options, 'zzz'].join('|')}):\\s*\\S*[^\\s,]`, 'g'))]
     const least = named.length === 0 ? path.length + 1 : named.at(-1)!.index + named.at(-1)![0].length
     const closes = [...rest.slice(least).matchAll(new RegExp(CLOSES, 'g'))].map(({ index }) => least + index)
     const ends = [

@@ -63,6 +63,13 @@ const TALKS: readonly Talk[] = [
   [null, 'how much water brings my 95 down to 60', '750', '/dilute spirit:750 ml strength:95% to-strength:60%'],
   [null, '10 lemons', 'a litre of 95', '/plan of:10 lemons spirit:1 litre 95%'],
   [null, PLAN, 'its all in the jar now, call it sunny', '/jar start sunny of:10 lemons spirit:1 l 95%'],
+  [null, PLAN, 'call it sunny and start it', '/jar start sunny of:10 lemons spirit:1 l 95%'],
+  [
+    null,
+    PLAN,
+    'name it best of lemons and then start it please',
+    '/jar start best of lemons of:10 lemons spirit:1 l 95%',
+  ],
   [null, PLAN, 'ok lo faccio', '/jar start of:10 lemons spirit:1 l 95%'],
   [null, PLAN, 'go easy with the sugar', '/plan of:10 lemons spirit:1 l 95% to-sweetness:120 g/L'],
   [null, TWO, 'keep the ginger out', '/plan of:10 lemons spirit:1 l 95%'],
