@@ -1,23 +1,5 @@
-import { describe, expect, it, test } from 'vitest'
-import { jarStateOf } from '../../../core/jar/state/jar-state.ts'
-import { standingTroubles } from '../../../core/jar/state/standing-troubles.ts'
-import { jarDesk } from '../commands-jar/desk.ts'
-
-/** A strong jar that steeps, one that waits for bottles, and one in bottles. */
-const shelf = async () => {
-  const desk = jarDesk('2026-09-01')
-  await desk.ask('/jar start lemon of:10 lemons spirit:1 l vodka 40%')
-  await desk.ask('/jar start sloe of:500 g sloes spirit:1 l vodka 40%')
-  await desk.ask('/jar start plum of:500 g plums spirit:1 l vodka 40%')
-  desk.at('2026-11-01')
-  for (const name of ['sloe', 'plum']) {
-    await desk.ask(`/jar strain ${name} measured:1 l`)
-    await desk.ask(`/jar sweeten ${name} sugar:200 g`)
-  }
-  await desk.ask('/jar bottle plum bottles:2 x 500 ml')
-  desk.at('2026-11-25')
-  return desk
-}
+import { describe, expect, test } from 'vitest'
+import { FIRST, shelf } from './told-shelf.ts'
 
 /**
  * Each sign that has a whole jar thrown away whatever the rest, as stop-first.test.ts has them, reviewed for food safety; and
@@ -69,8 +51,6 @@ const SAID = [
   '/jar correct sloe entry:2 measured:950 ml',
 ] as const
 
-const FIRST = /^Throw (?:lemon|sloe|small|plum) away: /
-
 describe.each(THROWN)('%s %s', (symptom, sign) => {
   test('is kept, and holds back whatever leads to drinking it', async () => {
     const desk = await shelf()
@@ -103,90 +83,4 @@ describe.each(THROWN)('%s %s', (symptom, sign) => {
       expect(await desk.textOf(line), line).toMatch(FIRST)
     expect(await desk.textOf('/jar list')).toMatch(/^Look after [a-z, ]+ first[\s\S]*! Throw sloe away: /)
   })
-})
-
-const standingOf = async (desk: Awaited<ReturnType<typeof shelf>>, name: string) =>
-  (await desk.person()).jars
-    .map(({ entries }) => jarStateOf(entries)!)
-    .filter((story) => story.name === name)
-    .flatMap(standingTroubles)
-
-test.each([
-  ['/jar undo sloe', 0],
-  ['/jar note sloe was:only pith', 0],
-  ['/jar note sloe note:false alarm, it was only pith', 0],
-  ['/trouble mould jar:sloe no:growth', 0],
-  // It is gone, or asked again: what was there all the same.
-  ['/jar note sloe note:the mould is gone now', 1],
-  ['/jar note sloe note:no sign of mould any more', 1],
-  ['/jar taste sloe rating:5', 1],
-  ['/trouble mould jar:sloe', 1],
-  ['/trouble cloudy jar:sloe', 1],
-] as const)('%s leaves %i standing', async (line, count) => {
-  const desk = await shelf()
-  await desk.ask('/trouble mould jar:sloe yes:growth')
-  await desk.ask(line)
-  expect(await standingOf(desk, 'sloe')).toHaveLength(count)
-})
-
-it('keeps no harmless trouble, nothing that is supposed, of no jar, or of one that has ended', async () => {
-  const desk = await shelf()
-  const before = JSON.stringify(await desk.person())
-  for (const line of [
-    '/trouble cloudy jar:lemon',
-    '/trouble cloudy in the freezer jar:lemon',
-    '/trouble too sweet jar:sloe',
-    '/trouble crystals jar:sloe',
-    '/trouble mould jar:sloe yes:growth what-if:yes',
-    '/trouble mould yes:growth',
-  ])
-    await desk.ask(line)
-  expect(JSON.stringify(await desk.person())).toBe(before)
-  await desk.ask('/jar discard lemon')
-  await desk.ask('/trouble mould jar:lemon yes:growth')
-  expect(await standingOf(desk, 'lemon')).toEqual([])
-})
-
-it('asks which jar it is, where there are several', async () => {
-  const desk = await shelf()
-  expect(await desk.textOf('/trouble mould yes:growth')).toContain('Which jar is it? I’ll note it there.')
-})
-
-it('says with every step that a question stands open, and goes on', async () => {
-  const desk = await shelf()
-  await desk.ask('/trouble mould jar:lemon')
-  expect(await desk.textOf('/jar show lemon')).toContain('A question about lemon is still open')
-  const strained = await desk.textOf('/jar strain lemon measured:1 l')
-  expect(strained).toMatch(/^lemon is strained[\s\S]*! A question about lemon is still open/)
-  expect(strained).toContain('/jar sweeten lemon')
-  const answers = [...strained.matchAll(/(?:Yes|No): (\/trouble .*?)(?= {2,}|\n)/g)].map(([, line]) => line!)
-  expect(answers).toHaveLength(2)
-  await desk.ask(answers[0]!)
-  expect((await desk.refused('/jar bottle lemon bottles:1 x 500 ml')).message).toMatch(FIRST)
-  await desk.ask(answers[1]!)
-  expect(await desk.textOf('/jar bottle lemon bottles:1 x 500 ml')).toMatch(/^lemon is bottled/)
-  expect(await desk.textOf('/jar show lemon')).not.toContain('still open')
-})
-
-it('is over once the jar is thrown away, whose story tells it', async () => {
-  const desk = await shelf()
-  await desk.ask('/trouble mould jar:sloe yes:growth')
-  await desk.ask('/jar discard sloe')
-  const shown = await desk.textOf('/jar show sloe')
-  expect(shown).not.toMatch(FIRST)
-  expect(shown).toContain('noted, “mould”, to be thrown away')
-})
-
-it('records the same once, and what is worse in its place', async () => {
-  const desk = await shelf()
-  await desk.ask('/trouble mould jar:sloe')
-  await desk.ask('/trouble mould jar:sloe')
-  expect(await standingOf(desk, 'sloe')).toMatchObject([{ verdict: 'ask', question: 'growth' }])
-  await desk.ask('/trouble mould jar:sloe yes:growth')
-  await desk.ask('/trouble mould jar:sloe yes:growth')
-  expect(await standingOf(desk, 'sloe')).toMatchObject([
-    { verdict: 'throw_away', because: 'growth', day: '2026-11-25' },
-  ])
-  const { entries } = (await desk.person()).jars.find(({ entries }) => jarStateOf(entries)!.name === 'sloe')!
-  expect(entries.filter(({ kind }) => kind === 'noted')).toHaveLength(2)
 })

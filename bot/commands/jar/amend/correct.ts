@@ -18,6 +18,7 @@ import { type Context, defineCommand } from '../../../chat/command.ts'
 import type { Reply } from '../../../chat/reply.ts'
 import { foodCautions } from '../../plan/plan-unknown.ts'
 import { cautioned, plantCautions, sweetenedCautions } from '../known/jar-cautions.ts'
+import { troubleNoted } from '../known/kept-of-note.ts'
 import { swallowedNotes } from '../known/note-swallowed-option.ts'
 import { expectPoured } from '../step/already.ts'
 import { change, enteredBy, expectJar, type Recorded, withJar } from '../step/record-step.ts'
@@ -70,7 +71,9 @@ function correctedIn(person: Person, input: Correcting, context: Context) {
   const others = meant.kind === 'started' ? [] : jar.entries
   const moved = day === null ? null : momentOf(day, { nowMs, zone, entries: others })
   const meta = { ...enteredBy(input, context), zone }
-  const right = fixed(meant, input, story)
+  const fixes = fixed(meant, input, story)
+  // A note that is put right may tell of what went wrong.
+  const right = fixes.kind === 'tasted' ? { ...fixes, ...troubleNoted(input.note?.is ?? null, story, context) } : fixes
   const plantNotes = input.of === undefined ? [] : correctedPlants(meant, right, story.strained !== null)
   const by =
     right.kind === 'started' && day !== null ? startedOn(right, daysBetween(day, dayFromIso(meant.day))) : right

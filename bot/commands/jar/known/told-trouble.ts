@@ -78,6 +78,12 @@ export function expectNothingTold(story: JarState): void {
   if (trouble !== null && trouble.verdict !== 'ask') throw toldHeld(story, trouble)
 }
 
+/** The same where a question is open too: what goes into a jar with a story of its own takes no question along. */
+export function expectNothingOpen(story: JarState): void {
+  const trouble = toldIn(story)
+  if (trouble !== null) throw toldHeld(story, trouble)
+}
+
 const TOLD_KEYS: ReadonlySet<string> = new Set<Message<'cautions'>['key']>(['jar_to_throw_away', 'jar_not_yet'])
 
 /** The same reply, where a jar was told to go or not to be drunk with that first, before what it answers. */

@@ -13,7 +13,7 @@ import { asOptionProblem } from '../../../calls/option.ts'
 import { type InputOf, signature } from '../../../calls/signatures.ts'
 import { type Context, defineCommand } from '../../../chat/command.ts'
 import { pouredOff } from '../../options/input-to-portion.ts'
-import { expectNothingTold } from '../known/told-trouble.ts'
+import { expectNothingOpen, expectNothingTold } from '../known/told-trouble.ts'
 import { pouredReply } from '../step/poured-reply.ts'
 import { change, enteredBy, momentGiven } from '../step/record-step.ts'
 
@@ -34,7 +34,7 @@ function combine(person: Person, input: InputOf<'jar combine'>, context: Context
   const [first, second] = [findWhole(input.jar.is, jars), asOptionProblem('with', () => findWhole(input.with.is, jars))]
   const [one, other] = [jarStateOf(first.entries)!, jarStateOf(second.entries)!]
   expectNothingTold(one)
-  expectNothingTold(other)
+  expectNothingOpen(other)
   if (first.id === second.id) throw new DomainError('bad_value', 'pour_same_jar', { jar: one.name })
   const into = input.into?.is ?? null
   const others = jars.filter(({ id }) => id !== first.id && id !== second.id)

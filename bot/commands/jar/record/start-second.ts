@@ -31,7 +31,7 @@ import { bottlesOf } from '../../plan/plan-wish.ts'
 import { graveCautions } from '../../reply/grave-cautions.ts'
 import { caution, measuredData } from '../../reply/outcome-reply.ts'
 import { plantCautions } from '../known/jar-cautions.ts'
-import { expectNothingTold } from '../known/told-trouble.ts'
+import { expectNothingOpen } from '../known/told-trouble.ts'
 import { todayOf } from '../known/view-of.ts'
 import { change } from '../step/record-step.ts'
 import { lateDay, nowRows, stepReply } from '../step/step-reply.ts'
@@ -59,7 +59,7 @@ function startedAgain(given: StartInput, first: Given<string>, person: Person, s
     return { jar: found, ...secondOf(found, person.jars) }
   })
   const story = jarStateOf(jar.entries)!
-  expectNothingTold(story)
+  expectNothingOpen(story)
   const { spirit, strength, sugar } = given
   const [abvPercent, sugarGPerL] = [given['to-strength']?.is.abvPercent, given['to-sweetness']?.is.sugarGPerL]
   const before = story.started.targets
