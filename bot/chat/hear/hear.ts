@@ -128,7 +128,7 @@ export async function callsMeant(line: string, dispatch: Dispatch): Promise<read
 
 /**
  * Answers any line: somebody harmed first, then a command as typed, then what a sentence means. Nothing is erased, thrown away or
- * shown to others but by a line with its slash, and nothing is recorded unless a word means it. Never throws.
+ * shown to others but by a line with its slash or a button, and nothing is recorded unless a word means it. Never throws.
  */
 export async function hear(
   line: string,
