@@ -64,7 +64,7 @@ const roleOf = (kind: Bit['kind']): Role | null =>
 /** An amount directly before what it is of, then one directly behind it: `300 g raspberries`, `raspberries, 300g`. */
 export function attach(around: RolesAround, bits: Open[]): void {
   bits.forEach((bit, at) => {
-    if (!AMOUNTS.has(bit.kind) || bit.with !== undefined) return
+    if (!AMOUNTS.has(bit.kind) || bit.with !== undefined || bit.role === 'gone') return
     let to = at + 1
     // `70 cl 40% vodka`, `a litre of 95 alcohol`.
     while (
@@ -92,7 +92,7 @@ export function attach(around: RolesAround, bits: Open[]): void {
   })
   bits.forEach((bit, at) => {
     const before = bits[at - 1]
-    if (!AMOUNTS.has(bit.kind) || bit.with !== undefined || before === undefined) return
+    if (!AMOUNTS.has(bit.kind) || bit.with !== undefined || bit.role === 'gone' || before === undefined) return
     if (!THINGS.has(before.kind) || before.role !== null || !belongs(bit, before.kind)) return
     // `The cherry one`; `earl grey in gin, 30 g`: what is steeped is weighed, not what it is steeped in.
     if (before.kind === 'plant' && wordsOf(around, bit.from, bit.to).join() === 'one') return

@@ -22,7 +22,7 @@ import { monthMeant } from './month-meant.ts'
 import { plantAt } from './plant-bits.ts'
 import { smallPieceAt } from './small-pieces.ts'
 import { countable, drinkAt, thingAt } from './things.ts'
-import { calledAt } from './unit-words.ts'
+import { calledAt, ouncerAt } from './unit-words.ts'
 
 /** Since when it lies there, not when it will: `left the ginger in 2 months`. */
 const LIES =
@@ -95,6 +95,9 @@ function isMark({ typed, spans }: Around, at: number): boolean {
   return !isOfDay && !spans.some(({ concept }) => DEEDS.has(concept) && concept !== 'opened')
 }
 
+/** `One big pineapple`. */
+const isLarge = (word: string): boolean => /^(?:big|large|small|little|nice|whole|fat|ripe|medium|huge)$/.test(word)
+
 function bitAt(around: Around, at: number): Bit | null {
   const { typed, lexicon, jars } = around
   const { tokens } = typed
@@ -114,6 +117,7 @@ function bitAt(around: Around, at: number): Bit | null {
   if (date !== null) return date
   const bottles =
     customaryBottlesAt(around, at) ??
+    ouncerAt(typed, at) ??
     calledAt(typed, lexicon, at) ??
     filledAt(around, at) ??
     bottlesAt(around, at) ??
@@ -135,7 +139,8 @@ function bitAt(around: Around, at: number): Bit | null {
   // `Together in one jar`.
   const isWithin = /^(?:in|into)$/.test(wordAt(typed, at - 1)) && /^(?:jar|vaso|barattolo)$/.test(wordAt(typed, at + 1))
   // `One orange` is counted, `the lemon one` is not.
-  const isCounted = tokens[at]!.text === 'one' && plantAt(around, at + 1) !== null
+  const isCounted =
+    tokens[at]!.text === 'one' && plantAt(around, isLarge(wordAt(typed, at + 1)) ? at + 2 : at + 1) !== null
   const isArticle = number?.isWord && number.value === 1 && number.next === at + 1 && !isOne && !isCounted
   if (
     number !== null &&

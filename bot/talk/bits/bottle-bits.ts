@@ -6,10 +6,11 @@ import { numberSaid } from '../../../core/quantity/said/number-said.ts'
 import { wordSet } from '../lexicon/concepts.ts'
 import { type Around, OF } from './amount-bits.ts'
 import { type Bit, bit } from './bit.ts'
-import { areJarsOfDrink, fluidSizeAt } from './fluid-size.ts'
+import { areJarsOfDrink, type FluidSize, fluidSizeAt } from './fluid-size.ts'
 import { countable, thingAt } from './things.ts'
 
-const LARGE = /^(?:wee|small|little|tiny|mini|big|large|tall|nice|half|piccol[ae]|grand[ei])$/
+const LARGE =
+  /^(?:wee|small|little|lil|tiny|teeny|dinky|cute|mini|baby|big|large|tall|nice|half|clear|round|square|glass|swingtop|piccol[ae]|grand[ei]|carin[ae]|bell[ae])$/
 const EACH = /^(?:each|apiece|ciascuna|l'una)$/
 const MOST_BOTTLE_ML = 1500
 
@@ -45,11 +46,9 @@ export function bottlesAt(around: Around, at: number): Bit | null {
     next = words.has(wordAt(typed, size.next)) || EACH.test(wordAt(typed, size.next)) ? size.next + 1 : size.next
     return bit('bottles', at, next, count.value * size.ml, `${count.text} x ${size.text}`, { count: count.value })
   }
-  const bare = from > next || isTimes ? numberSaid(typed, from, things) : null
-  if (bare !== null && !bare.isWord && bare.value >= 50 && !isStrength(around, bare))
-    return bit('bottles', at, bare.next, count.value * bare.value, `${count.text} x ${bare.text} ml`, {
-      count: count.value,
-    })
+  const bare = bareSize(around, from, from > next || isTimes, isSeveral)
+  if (bare !== null)
+    return bit('bottles', at, bare.next, count.value * bare.ml, `${count.text} x ${bare.text}`, { count: count.value })
   // How much a miniature holds has to be said.
   if (isTimes || /^minis?$/.test(wordAt(typed, word))) return null
   // `A bottle and a half`, `one and a half bottles`.
@@ -61,6 +60,23 @@ export function bottlesAt(around: Around, at: number): Bit | null {
     isSizeAssumed: true,
     assumedMl: around.spiritBottleMl,
   })
+}
+
+/** Sizes that nobody counts in ml, cl: `da 75`; those of a third and a half only where cl are usual. */
+const IN_CL = { it: [20, 25, 33, 35, 37, 50, 70, 75], en: [70, 75] } as const
+
+/** `3 bottles of 500`, `bottiglie da 75`, `6 bottles, 500s`: a size without its unit. */
+function bareSize(around: Around, from: number, isBeside: boolean, isSeveral: boolean): FluidSize | null {
+  const { typed, lexicon } = around
+  const comma = !isBeside && isSeveral ? from + 1 : from
+  const bare = isBeside || comma > from ? numberSaid(typed, comma, countable(lexicon)) : null
+  if (bare === null || bare.isWord || isStrength(around, bare)) return null
+  const isPlural = wordAt(typed, bare.next) === 's'
+  const next = isPlural ? bare.next + 1 : bare.next
+  if (!isBeside && !isPlural) return null
+  const isCl = IN_CL[lexicon.id].some((size) => size === bare.value)
+  if (isCl) return { text: `${bare.text} cl`, ml: 10 * bare.value, next }
+  return bare.value < 50 ? null : { text: `${bare.text} ml`, ml: bare.value, next }
 }
 
 /** `A bottle of 100 proof gin`, `a bottle of 151 rum`: what stands on its label is no size. */

@@ -18,11 +18,14 @@ const CALLED: readonly RegExp[] = [
   /\bname\b(?:\s+(?:of|for)\s+(?:\S+\s+){1,3}|\s+)to\s+(.+)$/i,
 ]
 
+/** `Half a bag of lemons, call it 12, and 750 ml of brandy`: how many there are. */
+const COUNTED = /^(?:about |say )?\d+(?:[.,]\d+)?(?: ?(?:g|kg|ml|l|lb|oz|kilos?|litres?|of them))?(?:[,.;]|$| and \d)/i
+
 /** The name that something is given, as it was typed, and where it begins; null where none is. */
 export function newNameAt(text: string): { readonly text: string; readonly at: number } | null {
   for (const pattern of CALLED) {
     const name = pattern.exec(text)?.[1]
-    if (name !== undefined) return { text: name, at: text.length - name.length }
+    if (name !== undefined && !COUNTED.test(name)) return { text: name, at: text.length - name.length }
   }
   return null
 }

@@ -4,8 +4,11 @@ import { bareProof } from './bare-proof.ts'
 import type { Bit } from './bit.ts'
 import { corrected } from './corrected.ts'
 import { withoutDenied } from './denied-spirits.ts'
+import { drinksCounted } from './drinks-counted.ts'
 import { eachOf } from './each-of.ts'
 import { isMetered } from './metered.ts'
+import { aboutSoStrong } from './mild-wish.ts'
+import { litresSold, ouncesPoured } from './ounces-poured.ts'
 import { partOfSugar } from './part-of-sugar.ts'
 import {
   asStrongAs,
@@ -18,6 +21,8 @@ import {
   weighedInBrackets,
 } from './pours.ts'
 import { articles, countedBehind, saidAgain, sizeInBrackets } from './said-again.ts'
+import { sameAmount } from './same-amount.ts'
+import { centilitresBehind } from './size-behind.ts'
 import { finished, leftOut, prices, sized, weighed } from './sizes.ts'
 import { strengthsOfFill } from './strengths-of-fill.ts'
 import { syrupParts } from './syrup-roles.ts'
@@ -152,7 +157,7 @@ const hasLiquid = (bits: readonly Open[]): boolean => bits.some(({ kind }) => ki
 export function withRoles(around: RolesAround, read: readonly Bit[]): readonly Bit[] {
   const bits: Open[] = eachOf(
     around,
-    withoutDenied(around, read).map((bit) => ({ ...bit })),
+    sameAmount(around, withoutDenied(around, read)).map((bit) => ({ ...bit })),
   )
   prices(around, bits)
   corrected(around, bits)
@@ -162,7 +167,12 @@ export function withRoles(around: RolesAround, read: readonly Bit[]): readonly B
   ofThem(around, bits)
   respectively(around, bits, 2)
   bareProof(around, bits)
+  litresSold(around, bits)
+  drinksCounted(around, bits)
+  aboutSoStrong(around, bits)
   attach(around, bits)
+  ouncesPoured(bits)
+  centilitresBehind(around, bits)
   partOfSugar(around, bits)
   sizeInBrackets(around, bits)
   countedBehind(around, bits)

@@ -74,7 +74,7 @@ export function uncount(bits: readonly Open[], plant: Open): void {
 
 /** `I counted twenty`, `used eight`, `there turned out to be sixteen`, `sono dodici`: of what was spoken of. */
 const COUNTING =
-  /^(?:bought|buy|buying|grabbed|nabbed|found|gathered|foraged|harvested|ordered|comprat[eo]|comprati|raccolt[ei]|trovat[ei]|count|counted|counting|kept|keep|keeping|used|use|using|saved|saving|picked|chose|took|take|taking|have|had|got|ive|weve|left|be|are|were|was|its|theres|made|makes|came|comes|gave|abbiamo|ho|sono|erano|saranno|contat[ei]|tenut[ei]|scelt[ei]|pres[ei]|usat[ei]|x)$/
+  /^(?:call|say|reckon|bought|buy|buying|grabbed|nabbed|found|gathered|foraged|harvested|ordered|comprat[eo]|comprati|raccolt[ei]|trovat[ei]|count|counted|counting|kept|keep|keeping|used|use|using|saved|saving|picked|chose|took|take|taking|have|had|got|ive|weve|left|be|are|were|was|its|theres|made|makes|came|comes|gave|abbiamo|ho|sono|erano|saranno|contat[ei]|tenut[ei]|scelt[ei]|pres[ei]|usat[ei]|x)$/
 
 /** Behind a number that stands by itself. */
 const ALONE =

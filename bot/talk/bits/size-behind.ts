@@ -23,3 +23,21 @@ export function asManyOf({ typed }: RolesAround, size: Open, count: number): voi
   size.text = Number.isInteger(count) ? `${count} x ${each}` : `${Math.round(count * size.value)} ml`
   size.value *= count
 }
+
+const ALCOHOL = /alco|alcol|spirit/
+
+/** `Una bottiglia di vodka da 70`: how large the bottle is, in cl, of a drink that is sold by its name. */
+export function centilitresBehind({ typed }: RolesAround, bits: Open[]): void {
+  bits.forEach((bottle, at) => {
+    const [word, size] = [bits[at + 1], bits[at + 2]]
+    if (bottle.kind !== 'bottles' || bottle.isSizeAssumed !== true || word?.kind !== 'spirit') return
+    if (size?.kind !== 'bare' || ALCOHOL.test(word.text) || !SOLD_CL.has(size.value)) return
+    if (typed.tokens[word.to]?.text !== 'da' || size.from !== word.to + 1) return
+    size.kind = 'volume'
+    size.value *= 10
+    size.text = `${size.text} cl`
+  })
+}
+
+/** Bottles of spirit as they are sold, cl, that no drink is so strong as. */
+const SOLD_CL: ReadonlySet<number> = new Set([70, 75, 100, 150])

@@ -69,6 +69,9 @@ const isOnlyLed = (tokens: readonly Token[], { concept, from, to }: ConceptSpan)
     ? tokens[to - 1]!.text === 'to' && TELLING.test(tokens[to]?.text ?? '')
     : concept === 'by_day' && to === from + 1 && tokens[to]?.text === 'the' && tokens[to + 1]?.text === 'way'
 
+const isCounted = (tokens: readonly Token[], { to }: ConceptSpan): boolean =>
+  /^(?:call|say)$/.test(tokens[to - 2]?.text ?? '') && tokens[to]?.kind === 'number'
+
 /** The phrases that say what they seem to, by what stands before and behind them. */
 export const spansMeant = (spans: readonly ConceptSpan[], tokens: readonly Token[]): readonly ConceptSpan[] =>
   spans.filter((span) => {
@@ -81,6 +84,8 @@ export const spansMeant = (spans: readonly ConceptSpan[], tokens: readonly Token
       /^(?:the|total|complete|pitch)$/.test(tokens[from - 1]?.text ?? '')
     )
       return false
+    // `A bag of lemons, call it 12`: counted, not named.
+    if ((concept === 'renamed' || concept === 'call_it') && isCounted(tokens, span)) return false
     // `No more than thirty per cent` asks for no peace.
     if (concept === 'be_quiet' && tokens[to]?.text === 'than') return false
     // `Sa di medicina e basta`: of nothing else.

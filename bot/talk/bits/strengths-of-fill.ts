@@ -9,6 +9,8 @@ const LEAST = { ofBottles: 36, ofAmount: 45 } as const
 /** What stands before the strength of what it is made from. */
 const FROM = /^(?:from|out|starting|start|using|with|my|our|partendo|da|dal|dall|con|col|usando|mio)$/
 
+const HOW_STRONG = /^(?:strong|strongish|like|forte|sui)$/
+
 const BEHIND_SPIRIT = /^(?:,|at|is|of|a|al|di)$/
 
 /** Whether a strength is that of a spirit: it stands beside one, or behind `from`, or no liqueur is so strong. */
@@ -38,7 +40,10 @@ export function strengthsOfFill(around: RolesAround, bits: Open[], isAmount: boo
   const spirits = strengths.filter((bit) => isOfSpirit(around, bits, bit))
   const least = isAmount ? LEAST.ofAmount : LEAST.ofBottles
   for (const bit of strengths) {
-    const isWished = !spirits.includes(bit) && (spirits.length > 0 || bit.value < least)
+    // `Six bottles of plum, strong like 38`: told of what they are filled with.
+    const isSaidSo = HOW_STRONG.test(wordsOf(around, bit.from - 1, bit.from)[0] ?? '')
+    const isWeak = bit.value < (isSaidSo ? LEAST.ofAmount : least)
+    const isWished = !spirits.includes(bit) && (spirits.length > 0 || isWeak)
     bit.role = isWished ? 'want' : 'have'
   }
 }

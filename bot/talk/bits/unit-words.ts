@@ -55,6 +55,29 @@ export function calledAt(typed: TypedText, lexicon: Lexicon, at: number): Bit | 
     : null
 }
 
+/** Bottles of spirit as they are called in Canada by their old size in ounces, ml; from memory. */
+const OUNCERS: ReadonlyMap<number, number> = new Map([
+  [13, 375],
+  [26, 750],
+  [40, 1140],
+  [60, 1750],
+  [66, 1750],
+])
+
+/** `a forty ouncer of vodka`, `a 26er of gin`; null where no such bottle stands there. */
+export function ouncerAt(typed: TypedText, at: number): Bit | null {
+  const from = /^(?:a|one)$/.test(wordAt(typed, at)) ? at + 1 : at
+  const size = numberSaid(typed, from, NONE)
+  const ml = size === null ? undefined : OUNCERS.get(size.value)
+  if (size === null || ml === undefined) return null
+  const word = wordAt(typed, size.next) === '-' ? size.next + 1 : size.next
+  const said = typed.tokens[word]
+  // Of a word that no lexicon has another one is made.
+  const asTyped = said === undefined ? '' : typed.text.slice(said.from, said.to).toLowerCase()
+  if (!/^(?:ouncers?|pounders?|ers?)$/.test(asTyped)) return null
+  return bit('volume', at, word + 1, ml, `${ml} ml`)
+}
+
 /** Plants are asked for by it; `how many quarts in a handle` is a measure by another. */
 const HOW_MANY =
   /\bhow (?:many|much)\b(?! (?:quarts?|cups?|pints?|ml|liters?|litres?|(?:fluid |fl )?(?:ounces|oz)|shots?|drinks?|gallons?|fifths?|handles?|bottles?)\b(?! of\b))/i

@@ -52,9 +52,13 @@ function volumeText({ kind, text, count, isSizeAssumed, assumedMl = SPIRIT_BOTTL
 /** Drinks whose word says nothing that an option needs. */
 const ALCOHOL = /alco|spirit|alcol|liquor|booze/
 
+/** `Three vodkas`: each is a bottle of one. */
+const onlyOne = (name: string): string =>
+  name.replace(/^(vodka|gin|rum|brandy|whiskey)s$/, '$1').replace(/^(brand|whisk)ies$/, '$1y')
+
 /** A spirit as an option takes it; its strength is the usual one of the drink where none was said. */
 export function spiritText({ amount, strength, word }: LiquidSaid): string {
-  const name = word === null || ALCOHOL.test(word.text) ? null : word.text.toLowerCase()
+  const name = word === null || ALCOHOL.test(word.text) ? null : onlyOne(word.text.toLowerCase())
   const abv = strength?.text ?? (word !== null && word.value > 0 ? `${word.value}%` : null)
   const volume = amount.kind === 'volume' ? ouncesOf(volumeText(amount)) : volumeText(amount)
   return [volume, name, abv].filter((part) => part !== null).join(' ')

@@ -33,7 +33,7 @@ export const citrus: readonly Group[] = [
       zest: { stripsG: [12, 18], gratedG: [6, 9], trust: 'estimated' },
       hazards: ['citrus_postharvest', 'grapefruit_interaction'] },
     mandarin_peel: { title: 'Mandarin / tangerine peel',
-      en: 'mandarin+, tangerine+, clementine+, mandarin peel+, tangerine peel+, mandarin zest, satsuma+',
+      en: 'mandarin+, tangerine+, clementine+, mandarin peel+, tangerine peel+, mandarin zest, satsuma+, naartjie+',
       it: 'mandarino, mandarini, clementina, scorza di mandarino, scorze di mandarino, buccia di mandarino, ' +
         'bucce di mandarino',
       latin: 'Citrus reticulata',

@@ -2,6 +2,7 @@ import { lazily } from '../../once.ts'
 import type { Token } from '../../quantity/read/tokens.ts'
 import { nameWords } from '../../spelling/normalise-name.ts'
 import { isOneTypo } from '../../spelling/one-typo.ts'
+import { ORDINARY } from '../../spelling/ordinary-words.ts'
 import { botanicalById } from '../catalogue/catalogue.ts'
 import { foodByName } from '../foods/foods.ts'
 import { describe } from '../names/descriptors.ts'
@@ -81,7 +82,7 @@ export function plantMisspelt(tokens: readonly Token[], at: number): PlantFound 
     const key = keyOf(nameWords(said.map(({ text }) => text).join(' ')))
     if (key.replaceAll(' ', '').length < SLIP_LETTERS || said.some(({ text }) => text.length < 3)) continue
     const near = spellings().find(([known]) => known.length >= SLIP_LETTERS && isOneTypo(key, known))
-    if (near === undefined) continue
+    if (near === undefined || ORDINARY.has(key)) continue
     const ids = 'choices' in near[1] ? near[1].choices : [near[1].id]
     return { ids: ids.map((id) => botanicalById(id).id), next: at + count, isSlip: true }
   }
