@@ -63,7 +63,7 @@ const ONES = /^(?:ones?|em|of|them|those)$/
 /** Nothing tells how many there are of a plant: `a basket of quinces` tells none. */
 export function isUncounted(bits: readonly Open[], plant: Open): boolean {
   const amount = plant.with === undefined ? undefined : bits[plant.with]
-  return amount === undefined || (amount.kind === 'bare' && amount.value === 1 && plant.loose !== undefined)
+  return amount === undefined || (amount.kind === 'bare' && amount.value <= 1 && plant.loose !== undefined)
 }
 
 /** The measure that tells no number goes. */
@@ -74,7 +74,7 @@ export function uncount(bits: readonly Open[], plant: Open): void {
 
 /** `I counted twenty`, `used eight`, `there turned out to be sixteen`, `sono dodici`: of what was spoken of. */
 const COUNTING =
-  /^(?:call|say|reckon|bought|buy|buying|grabbed|nabbed|found|gathered|foraged|harvested|ordered|comprat[eo]|comprati|raccolt[ei]|trovat[ei]|count|counted|counting|kept|keep|keeping|used|use|using|saved|saving|picked|chose|took|take|taking|have|had|got|ive|weve|left|be|are|were|was|its|theres|made|makes|came|comes|gave|abbiamo|ho|sono|erano|saranno|contat[ei]|tenut[ei]|scelt[ei]|pres[ei]|usat[ei]|x)$/
+  /^(?:call|bought|buy|buying|grabbed|nabbed|found|gathered|foraged|harvested|ordered|comprat[eo]|comprati|raccolt[ei]|trovat[ei]|count|counted|counting|kept|keep|keeping|used|use|using|saved|saving|picked|chose|took|take|taking|have|had|got|ive|weve|left|be|are|were|was|its|theres|made|makes|came|comes|gave|abbiamo|ho|sono|erano|saranno|contat[ei]|tenut[ei]|scelt[ei]|pres[ei]|usat[ei]|x)$/
 
 /** Behind a number that stands by itself. */
 const ALONE =

@@ -47,6 +47,7 @@ import { dangerTopic, isElsewhere, isOfGarden, smallTalk } from './small-talk.ts
 import { ofMeantJar } from './spoken-of.ts'
 import { startTold } from './start-told.ts'
 import { isStillGoodAsked, oddSmell } from './still-good.ts'
+import { isOfStonesLeft } from './stones-left.ts'
 import { isFouled, isGlassInside, symptomReading, symptomTold } from './symptom-reading.ts'
 import { LEAST, tried } from './tried-frames.ts'
 import { withSlips } from './unknown-word.ts'
@@ -72,7 +73,7 @@ export function readSentence(text: string, knows: Knows): TalkReading {
 
 function readPlainly(text: string, knows: Knows): TalkReading {
   const sentence = sentenceOnce(text, knows)
-  const danger = refusedIn(text)[0]
+  const danger = refusedIn(text).find((each) => !isOfStonesLeft(text, each))
   if (danger?.id === 'denatured' && isOfMethanol(text)) return topic({ id: 'methanol', others: [] })
   const isTaken = danger !== undefined && isTakenBySomebody(text, danger)
   if (danger !== undefined && !isTaken && (danger.id === 'drugs' || !isOfGarden(sentence)))

@@ -71,7 +71,7 @@ export function measureSaid(typed: TypedText, at: number, things: ReadonlySet<st
   const { unit } = found
   const more = moreAt(typed, found.next)
   // `300 g e mezzo litro`: half a litre is another amount.
-  const isOther = more !== null && anyUnitAt(typed, more.next) !== null
+  const isOther = more !== null && /^(?:volume|mass)$/.test(anyUnitAt(typed, more.next)?.unit.kind ?? '')
   const isMore = more !== null && !isOther && (unit.kind === 'volume' || unit.kind === 'mass' || unit.kind === 'span')
   const count = isMore ? roundly(number.value + more.share) : number.value
   const whole: MeasureSaid = {

@@ -132,3 +132,37 @@ it.each([
 ])('counts what was bought of a plant that was named before: %s', async (text, of) => {
   expect((await talker().say(text)).read).toContain(`of:${of} `)
 })
+
+// Spirit is poured, bottles are told by what is in them, and a size needs no unit where only one is sold so; ours, no source.
+it.each([
+  ['20 oz dark rum and a pound of figs', '/plan of:1 pound figs spirit:20 fl oz dark rum 40%'],
+  ['24 ounces of gin on half a pound of sloes', '/plan of:0.5 pound sloes spirit:24 fl oz gin 40%'],
+  ['40 oz vodka and 2 lb cranberries', '/plan of:2 lb cranberries spirit:40 fl oz vodka 40%'],
+  ['a forty ouncer of rum and 2 lb pineapple', '/plan of:2 lb pineapple spirit:1140 ml rum 40%'],
+  ['a 26er of gin and a pound of cherries', '/plan of:1 pound cherries spirit:750 ml gin 40%'],
+  ['1 lb cherries and a 1.75 of vodka', '/plan of:1 lb cherries spirit:1.75 l vodka 40%'],
+  ['15 limoncellos of 250 ml', '/plan of:lemons strength:95% bottles:15 x 250 ml'],
+  ['8 sloe gins, 350 ml each, for christmas', '/plan of:sloes strength:40% bottles:8 x 350 ml ready-by:25 December'],
+  ['24 cute 100 ml bottles of limoncello', '/plan of:lemons strength:95% bottles:24 x 100 ml'],
+  ['12 lil 2 oz bottles of limoncello', '/plan of:lemons strength:95% bottles:12 x 2 fl oz'],
+  ['otto bottiglie da 50 di limoncello', '/plan of:limoni strength:95% bottles:8 x 50 cl'],
+  ['9 limoni e una bottiglia di vodka da 75', '/plan of:9 limoni spirit:75 cl vodka 40%'],
+  ['10 limoni e una bottiglia di alcol da 95', '/plan of:10 limoni spirit:700 ml 95%'],
+  ['limoncello per la laurea di mio figlio, 10 bottiglie da 50 cl', '/plan of:limoni strength:95% bottles:10 x 50 cl'],
+  ['1 kg plums, same weight of sugar and 1 litre vodka', '/plan of:1 kg plums spirit:1 litre vodka 40% sugar:1 kg'],
+  [
+    'mezzo chilo di more, altrettanto zucchero e 70 cl di vodka',
+    '/plan of:0.5 chilo more spirit:70 cl vodka 40% sugar:0.5 chilo',
+  ],
+  [
+    'something gentle with cherries, 22ish, i have a litre of 95',
+    '/plan of:cherries spirit:1 litre 95% have:1 litre 95% to-strength:22%',
+  ],
+  ['600 g of gooseberries and a bottle of gin, 41.5 it says', '/plan of:600 g gooseberries spirit:700 ml gin 41.5%'],
+  ['8 bottles 500 ml of quince, strong like 38', '/plan of:quince strength:40% bottles:8 x 500 ml to-strength:38%'],
+  ['one big pineapple and a litre of rum', '/plan of:1 pineapple spirit:1 litre rum 40%'],
+  ['half a crate of lemons, call it 30, and a litre of 95', '/plan of:30 lemons spirit:1 litre 95%'],
+  ['5 ruby red grapefruits and a litre of vodka', '/plan of:5 grapefruits spirit:1 litre vodka 40%'],
+])('%s', async (text, read) => {
+  expect((await talker().say(text)).read).toBe(read)
+})

@@ -10,6 +10,16 @@ describe('what is asked of how it is done, behind what is planned, is answered b
     ['3 oranges and a litre of vodka, is it ok in a plastic tub?', 'plastic'],
     ['6 limes, 750 ml white rum, does the jar need to be in the dark?', 'steep_light'],
     ['un kilo di ciliegie e un litro di alcol a 95, tolgo i noccioli?', 'stones_whole'],
+    ['can I do a kilo of currants in a bottle of rum and do I wash them?', 'wash_fruit'],
+    ['1 kg of frozen blackberries and a litre of gin, can they go in frozen?', 'frozen_fruit'],
+    ['1 kg damsons, 1 l gin, stones i take out or not', 'stones_whole'],
+    ['half litre of 96 and a kilo of sour cherries. The stones I leave inside or no?', 'stones_whole'],
+    ['pound of raspberries, 500 ml gin. oh and do i mash them or nah', 'crush_fruit'],
+    ['2 lb pears and 750 ml brandy, or should I wait till theyre riper?', 'ripe_fruit'],
+    ['8 limes and a quart of vodka. the peel or the juice goes in?', 'juice_or_zest'],
+    ['6 oranges 70cl brandy, do i need to take the pith off', 'pith'],
+    ['mezzo chilo di more e 70 cl di vodka, le schiaccio o no?', 'crush_fruit'],
+    ['un chilo di fragole e un litro di alcol, vanno lavate?', 'wash_fruit'],
   ])('%s', async (text, entry) => {
     const { command, also } = await talker().say(text)
     expect(command).toBe('plan')
@@ -22,6 +32,31 @@ describe('what is asked of how it is done, behind what is planned, is answered b
     'eight plums, 70cl brandy. how long and how much sugar?',
   ])('the plan says it itself: %s', async (text) => {
     expect((await talker().say(text)).also).toEqual([])
+  })
+})
+
+it('names what nothing answers', async () => {
+  const { outcome } = await talker().hear('2 lb peaches and a fifth of bourbon, do i peel em or no')
+  expect(JSON.stringify(outcome)).toContain('do i peel em or no')
+})
+
+describe('whether whole stones stay in is answered, and what is in them is refused', () => {
+  it.each([
+    'do the cherry stones come out first',
+    'should i leave cherry stones in',
+    'posso lasciare i noccioli di ciliegia dentro?',
+  ])('%s', async (text) => {
+    expect(await talker().say(text)).toMatchObject({ command: 'handbook', data: { entry: 'stones_whole' } })
+  })
+
+  it.each([
+    'can i crack the cherry stones and use them',
+    'can i leave cherry stones in if they are cracked',
+    'apricot stones, can I eat them',
+    'can i leave the cherry stones in for a year',
+    'cherry stones in vodka',
+  ])('%s', async (text) => {
+    expect((await talker().say(text)).code).toBe('refused')
   })
 })
 
