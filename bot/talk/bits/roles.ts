@@ -25,6 +25,7 @@ import { sameAmount } from './same-amount.ts'
 import { centilitresBehind } from './size-behind.ts'
 import { finished, leftOut, prices, sized, weighed } from './sizes.ts'
 import { strengthsOfFill } from './strengths-of-fill.ts'
+import { sugarInside } from './sugar-inside.ts'
 import { syrupParts } from './syrup-roles.ts'
 import { volumes } from './volumes.ts'
 import { isStronger, isWished, JOIN, wishes } from './wished.ts'
@@ -174,6 +175,7 @@ export function withRoles(around: RolesAround, read: readonly Bit[]): readonly B
   ouncesPoured(bits)
   centilitresBehind(around, bits)
   partOfSugar(around, bits)
+  sugarInside(around, bits)
   sizeInBrackets(around, bits)
   countedBehind(around, bits)
   articles(around, bits)

@@ -47,6 +47,11 @@ export function articles({ typed, lexicon }: RolesAround, bits: Open[]): void {
   const loose = wordSet(lexicon.loose)
   for (const bit of bits) {
     const isOne = bit.kind === 'bare' && bit.value === 1 && bit.with === undefined && bit.role === null
+    // `One 35 ml glass`, `started one jar`: what is told of it counts.
+    const isOneOf = /^(?:one)$/.test(typed.tokens[bit.from]!.text)
+    const isMeasured = bits.some((each) => each.kind === 'volume' && each.from === bit.to)
+    if (isOne && isOneOf && (isMeasured || /^(?:jar|glass|shot|pour)$/.test(typed.tokens[bit.to]?.text ?? '')))
+      bit.role = 'gone'
     if (
       isOne &&
       /^(?:an?|un|una|uno)$/.test(typed.tokens[bit.from]!.text) &&

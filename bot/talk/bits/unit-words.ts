@@ -10,7 +10,7 @@ import { thingAt } from './things.ts'
 
 const NONE: ReadonlySet<string> = new Set()
 
-const UNIT_ALONE = /^(?:litre|liter|litro|kilo|chilo|pint|quart|gallon|pound)$/
+const UNIT_ALONE = /^(?:litre|liter|litro|kilo|chilo|pint|quart|gallon|pound|cup|tazza)$/
 const PER = /^(?:per|al|the|each|every|a|an|un|una|one|this|that|this|to|half|mezzo|\d.*)$/
 
 /** `litre of 95`: one is meant, where no number and no article stands before it. */

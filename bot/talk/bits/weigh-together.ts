@@ -54,6 +54,9 @@ export function weighTogether(
   if (said.has('plants_and_spirit') && isOfThingsAlone(typed, bits, steeped)) said.add('things_alone')
   if (said.has('how_strong')) for (const told of ['recipe_told', 'amounts_planned'] as const) said.delete(told)
   if (said.has('syrup') || said.has('sugar_word')) said.delete('only_thinned')
+  // `Ho 700 ml di infuso a 82 e vorrei arrivare a 30`: an infusion gets its syrup, unless water is all that is asked for.
+  if (said.has('infusion') && said.has('wished_low') && said.has('thin') && spans.every(isToward(typed)))
+    for (const thinned of ['only_thinned', 'thin'] as const) said.delete(thinned)
   // `Would a quince one started now be done by March`: nothing is started yet.
   if (isThoughtOf(typed)) for (const begun of ['started', 'log_start'] as const) said.delete(begun)
   // `Will a lemon one started now be ready by Easter`: it is only thought of.
@@ -63,6 +66,21 @@ export function weighTogether(
   if (said.has('wish_dry') && said.has('plants_and_spirit') && !said.has('own_jar'))
     for (const found of ['too_dry', 'not_sweet'] as const) said.delete(found)
 }
+
+const WATERED =
+  /\b(?:dilu\p{L}*|water\p{L}*|cut\p{L}*|thin\p{L}*|allung\p{L}*|acqua|annacqu\p{L}*|tagli\p{L}*|proof)\b/u
+
+/** Whether a phrase of thinning only says how far down it is to go. */
+const isToward =
+  ({ tokens }: TypedText) =>
+  ({ concept, from, to }: ConceptSpan): boolean =>
+    concept !== 'thin' ||
+    !WATERED.test(
+      tokens
+        .slice(from, to)
+        .map(({ text }) => text)
+        .join(' '),
+    )
 
 /** No infusion to sweeten is told of beside a plant at such a strength, % vol. */
 const SPIRIT_ABV = 90

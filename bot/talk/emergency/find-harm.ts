@@ -3,7 +3,7 @@ import { isClothesOnFire, isSpiritFire } from './flames.ts'
 import type { HarmId } from './harm.ts'
 import { isAskedOfThing } from './jar-deeds.ts'
 import { type SaidOfHarm, saidIn, type WordClass, type WordSpan } from './said.ts'
-import { GRAVE, isAlarmed, isApart, isDenied, isOnlyAsked, signsIn, signsOf } from './signs.ts'
+import { GRAVE, hasSign, isAlarmed, isApart, isDenied, isOnlyAsked, SIGNS, signsIn, signsOf } from './signs.ts'
 import { isAdult, isChild, isMethanol, isPet, isPlant } from './swallowing.ts'
 import { names, OTHERS, PEOPLE, victimOf } from './victim.ts'
 
@@ -11,8 +11,22 @@ import { names, OTHERS, PEOPLE, victimOf } from './victim.ts'
 const WILL_IT =
   /(?:^| )(?:(?:will|can|could|would|does|do|might|may) (?:i|we|you|one|it|this|that|people|they|\w+)(?: (?:make|makes|me|you|us|people|really|actually|go|get))*|(?:puo|possono|si puo|potrebbe|fa)(?: (?:mi|ci|si|far|fare|diventare|davvero))*) $/
 
-const isAskedOfDrink = (said: SaidOfHarm, { from }: WordSpan): boolean =>
-  WILL_IT.test(`${said.between(0, from)} `) && said.spans('swallowed').length + said.spans('partaken').length === 0
+/** `My mother says it makes methanol and you go blind, is it true?`: heard of any drink, and asked. */
+const HEARSAY =
+  /(?:^| )(?:says?|said|saying|heard|read|claims?|tells?|told|thinks?|dice|dicono|sentito|letto) (?:\S+ )*(?:i|you|one|we|people|si|uno) (?:(?:can|could|will|might|may|go|going|get|become|diventa|resta) )*$/
+const IS_TRUE = /\b(?:is|its|e) (?:(?:it|that|this|he|she) )?(?:really )?(?:true|right|vero)\b/
+
+const isTaken = (said: SaidOfHarm): boolean => said.spans('swallowed').length + said.spans('partaken').length > 0
+
+const isHeardOf = (said: SaidOfHarm, { from }: WordSpan): boolean =>
+  HEARSAY.test(`${said.between(0, from)} `) && IS_TRUE.test(said.text) && !isTaken(said)
+
+const isAskedOfDrink = (said: SaidOfHarm, span: WordSpan): boolean =>
+  isHeardOf(said, span) || (WILL_IT.test(`${said.between(0, span.from)} `) && !isTaken(said))
+
+/** All that is told of anybody is what is heard of any drink. */
+const isOnlyHeardOf = (said: SaidOfHarm): boolean =>
+  hasSign(said, ['sightless']) && SIGNS.every((name) => signsOf(said, name).every((span) => isHeardOf(said, span)))
 
 const isBlind = (said: SaidOfHarm): boolean =>
   signsOf(said, 'sightless').some((span) => !isDenied(said, span) && !isAskedOfDrink(said, span))
@@ -102,7 +116,7 @@ const RULES: readonly (readonly [harm: HarmId, is: (said: SaidOfHarm) => boolean
   ['clothes_on_fire', isClothesOnFire],
   ['spirit_fire', isSpiritFire],
   ['pet', isPet],
-  ['methanol', (said) => isBlind(said) || isMethanol(said)],
+  ['methanol', (said) => isBlind(said) || (isMethanol(said) && !isOnlyHeardOf(said))],
   ['self_harm', (said) => said.spans('selfHarm').length > 0],
   ['unconscious_after_drinking', isSenseless],
   ['glass_burst', isGlassInEye],

@@ -63,7 +63,7 @@ export const askedOtherwise: Readonly<Partial<Record<HandbookId, string>>> = {
   peeled_fruit:
     'bald lemons left over; what to do with naked oranges; cosa faccio con il succo; a dozen bald lemons sitting there; what’s the inside of the oranges good for; i’ve zested them all, use for the rest; naked lemons; limoni spellati; arance senza buccia rimaste; dentro dei limoni; the bare lemons that are left; naked limes; bald oranges; limoni nudi; i frutti senza buccia',
   keep_peel:
-    'freeze the peels until i have enough; save peel over weeks; can i peel them the day before; congelare le scorze e usarle dopo; we eat oranges all winter, save the skins; stash peel in the freezer; does dried peel work; le bucce si possono surgelare; metto da parte le scorze un po’ alla volta; seccare le bucce d’arancia sul termosifone',
+    'can i peel them now and only start saturday; peel today and start tomorrow; can i peel a few days before i start; freeze the peels until i have enough; save peel over weeks; can i peel them the day before; congelare le scorze e usarle dopo; we eat oranges all winter, save the skins; stash peel in the freezer; does dried peel work; le bucce si possono surgelare; metto da parte le scorze un po’ alla volta; seccare le bucce d’arancia sul termosifone',
   frozen_fruit:
     'berries from the freezer any good; frozen sloes work; do i thaw them first; frutti di bosco surgelati; bags of frozen fruit from the shop; do i defrost it; la frutta congelata la scongelo; more surgelate; usare frutti di bosco surgelati; ribes surgelati',
   dried_for_fresh:
@@ -94,7 +94,7 @@ export const askedOtherwise: Readonly<Partial<Record<HandbookId, string>>> = {
     'can i go blind from it; will there be methanol in it; is there wood alcohol from the fruit; si diventa ciechi; any methanol in homemade; c’è metanolo in quello fatto in casa; la frutta fa metanolo',
   denatured: 'can i use rubbing alcohol; pharmacy alcohol; cleaning alcohol ok; alcol della farmacia; alcol rosa',
   strong_neat:
-    'can i drink the strong stuff straight; a sip of the 95; taste the pure alcohol; bere l’alcol puro; is pure alcohol bad for you straight; how strong is too strong to drink; quanto forte si può bere liscio; drink the 96 as it is; pure alcohol straight; sip it undiluted',
+    'can the 95 be drunk alone; this 95 can be drinked alone; one small glass of it alone for the stomach; can i drink the strong stuff straight; a sip of the 95; taste the pure alcohol; bere l’alcol puro; is pure alcohol bad for you straight; how strong is too strong to drink; quanto forte si può bere liscio; drink the 96 as it is; pure alcohol straight; sip it undiluted',
   medicines:
     'im on tablets can i drink it; ok with antibiotics; prendo farmaci posso berlo; is it ok with my tablets; on antibiotics; con le pillole; prendo medicine; together with pills; con le pastiglie; insieme alle medicine',
   driving:
@@ -117,13 +117,13 @@ export const askedOtherwise: Readonly<Partial<Record<HandbookId, string>>> = {
   diabetes:
     'im diabetic can i have some; how many carbs in it; sugar for diabetics; sono diabetico; calorie; is it ok for a diabetic; how sugary is a shot; quante calorie; un diabetico può berlo; somebody diabetic; per un diabetico; can diabetics have it',
   freezer_keep:
-    'can i keep it in the freezer all the time; leave it in the freezer for months; sempre in freezer; can it live in the freezer; do you keep it in the freezer; is it a freezer drink; si tiene nel freezer; sta sempre in congelatore; lo lascio in freezer; tenerlo in freezer; va messo nel congelatore',
+    'può stare sempre in congelatore o poi si guasta; in congelatore si guasta; can i keep it in the freezer all the time; leave it in the freezer for months; sempre in freezer; can it live in the freezer; do you keep it in the freezer; is it a freezer drink; si tiene nel freezer; sta sempre in congelatore; lo lascio in freezer; tenerlo in freezer; va messo nel congelatore',
   freezer_glass:
     'will the bottle crack in the freezer; glass burst when frozen; si rompe la bottiglia in freezer; can the glass burst if it freezes; do bottles crack in there; si spacca se la congelo; scoppia il vetro',
   serve_temperature:
     'do you serve it cold; ice cold or room temperature; va servito freddo; chilled or room temperature; how cold do you drink it; si serve freddo; a che temperatura si beve; ghiacciato o no; is it drunk cold; do people drink it cold; si beve freddo',
   serving_size:
-    'what’s a normal serving; how big is a normal glass of it; how much do i pour each; quanto se ne serve; how much in a glass for a guest; what is a proper measure; how big are liqueur glasses; quanto se ne versa; quanto è un bicchierino; quanto per ospite',
+    'how many bottles for so many heads; 50 heads, how many do i haul; how many bottles do i bring for the guests; how many fifths for the party; what’s a normal serving; how big is a normal glass of it; how much do i pour each; quanto se ne serve; how much in a glass for a guest; what is a proper measure; how big are liqueur glasses; quanto se ne versa; quanto è un bicchierino; quanto per ospite',
   serve_mixed:
     'can i put it in prosecco; what do you mix it with; cocktail with it; with prosecco or tonic; con cosa si beve; uno spritz con questo; does it go with tonic; what do you drink it with; a cocktail for it; si allunga con la tonica; con che cosa lo bevo; which mixer goes with it; what mixer; top it up with tonic; con cosa si allunga',
   cook_with:
@@ -169,7 +169,7 @@ export const askedOtherwise: Readonly<Partial<Record<HandbookId, string>>> = {
   water_order:
     'water into alcohol or alcohol into water; which goes in first; prima l’acqua o l’alcol; which do i pour first; what goes into what; syrup on spirit or spirit on syrup; cosa va dentro cosa; verso l’acqua nell’alcol o il contrario; the other way round, syrup into alcohol; which gets poured into which; cosa verso in cosa',
   steep_temperature:
-    'does it go faster if i keep it somewhere warm; is the airing cupboard ok for the jar; how warm should it stand; next to the boiler; cold garage ok; al caldo fa più in fretta; in una stanza fredda; is my kitchen too cold for the jar; is the house too hot for it; does the jar mind the cold in winter; attic in summer too warm; fa troppo caldo in casa per l’infuso; meglio in cantina o in cucina mentre macera; il caldo rovina la macerazione; d’estate sopra il frigo; next to the stove; near the heater; can it stand somewhere chilly; vicino al camino; il vaso accanto al termosifone',
+    'sits around 45 this time of year, that too cold for a jar; is that too cold for a jar; the barn is cold, ok for the jar; does it go faster if i keep it somewhere warm; is the airing cupboard ok for the jar; how warm should it stand; next to the boiler; cold garage ok; al caldo fa più in fretta; in una stanza fredda; is my kitchen too cold for the jar; is the house too hot for it; does the jar mind the cold in winter; attic in summer too warm; fa troppo caldo in casa per l’infuso; meglio in cantina o in cucina mentre macera; il caldo rovina la macerazione; d’estate sopra il frigo; next to the stove; near the heater; can it stand somewhere chilly; vicino al camino; il vaso accanto al termosifone',
   steep_light:
     'is the windowsill bad; does it need darkness; must it sit in the dark; keep the jar in the dark while it steeps; deve stare al buio; can it stand on the kitchen window; does sunlight hurt it; clear glass on the shelf ok; on the sunny sill; sulla finestra della cucina; alla luce del giorno; wrap the jar in foil; cover it from the light; does it matter if the sun gets on it; leave it out on the worktop in daylight; devo coprirlo dalla luce; batte il sole sul vaso; avvolgere il vaso nella stagnola; away from daylight; hide the jar from the light; on the counter in daylight; al riparo dalla luce; sul davanzale alla luce',
   steep_shaking:
@@ -185,7 +185,7 @@ export const askedOtherwise: Readonly<Partial<Record<HandbookId, string>>> = {
   steep_too_long:
     'can it steep too long; is a year too long; harm if i leave it another month; troppo in infusione; had it on the fruit eight months, is it ruined; is longer always better; can you overdo it; does it go bitter if left on the peel; l’ho tenuto un anno in infusione; se lo lascio di più è meglio; troppi mesi fanno male; dimenticato nel vaso; been in there for a year, spoilt; peel left in for months, ruined',
   second_steep:
-    'another go with the same sloes; can i use the peels twice; a second batch from the same fruit; riuso le scorze; any life left in the fruit for another go; pour fresh gin on the same sloes; more vodka on the old fruit; is the peel finished after one go; si può rifare con le stesse bucce; usare di nuovo la stessa frutta; rimettere alcol sulle bucce usate; the same berries round again; once more with the same peel; una seconda volta le stesse bucce; un altro giro con le stesse',
+    'same peel used one more time for new spirit; can be used one more time; same zest again in new spirit; another go with the same sloes; can i use the peels twice; a second batch from the same fruit; riuso le scorze; any life left in the fruit for another go; pour fresh gin on the same sloes; more vodka on the old fruit; is the peel finished after one go; si può rifare con le stesse bucce; usare di nuovo la stessa frutta; rimettere alcol sulle bucce usate; the same berries round again; once more with the same peel; una seconda volta le stesse bucce; un altro giro con le stesse',
   add_later:
     'can i put more fruit in later; add another lemon now; aggiungo altri limoni; found more raspberries, can they join the jar; throw in extra fruit a week on; too late to put more in; aggiungere altre fragole tra una settimana; metterne ancora a metà; ne ho trovate altre, le aggiungo; more fruit turned up, may it go in too; ne aggiungo altra dopo; aggiungere altra frutta più avanti; keep adding as they ripen; keep putting more in as it ripens',
   top_up:
@@ -215,7 +215,7 @@ export const askedOtherwise: Readonly<Partial<Record<HandbookId, string>>> = {
   rinse_plants:
     'rinse the peels with water to get the rest out; wash the fruit out with syrup; sciacquo le scorze con acqua; slosh water over the peel to get the last of it out; is it worth rinsing after straining; recuperare l’alcol rimasto nelle scorze; lavo la frutta con lo sciroppo per recuperare',
   spent_fruit:
-    'what do i do with the raspberries once they are strained; ideas for the leftover raspberries; cosa faccio con le ciliegie dopo aver filtrato; what do i do with the fruit afterwards; a lot of fruit is left after straining, what can one do with it; is the fruit still any good after; what do i do with the boozy fruit; eat the leftover cherries; jam from the fruit; cosa faccio con la frutta; recipes for the sloes after; the fruit thats left in a pudding; jam from the boozy cherries; ciliegie ubriache; la frutta rimasta si mangia; ci faccio un dolce con le bucce avanzate; what happens with the fruit afterwards; what are the boozy plums good for; in a trifle; the fruit when it is done; la frutta scolata; che faccio della frutta dopo',
+    'le bucce dopo le butto o servono a qualcosa; le bucce poi si buttano o servono; do the peels go in the bin after or are they good for something; what do i do with the raspberries once they are strained; ideas for the leftover raspberries; cosa faccio con le ciliegie dopo aver filtrato; what do i do with the fruit afterwards; a lot of fruit is left after straining, what can one do with it; is the fruit still any good after; what do i do with the boozy fruit; eat the leftover cherries; jam from the fruit; cosa faccio con la frutta; recipes for the sloes after; the fruit thats left in a pudding; jam from the boozy cherries; ciliegie ubriache; la frutta rimasta si mangia; ci faccio un dolce con le bucce avanzate; what happens with the fruit afterwards; what are the boozy plums good for; in a trifle; the fruit when it is done; la frutta scolata; che faccio della frutta dopo',
   spent_away:
     'compost the peels; can the fruit go in the bin; feed it to the chickens; butto le scorze; can the old fruit go down the drain; where do i chuck the used peel; on the compost heap; dove butto la frutta usata; le bucce usate nell’umido; throw out the used peel; dispose of the old fruit; butto le bucce usate',
   fat_off:
@@ -249,7 +249,7 @@ export const askedOtherwise: Readonly<Partial<Record<HandbookId, string>>> = {
   honey:
     'we keep bees, will honey do for the sugar; can i sweeten with honey; can i use honey; honey instead of sugar how much; posso usare il miele; miele al posto dello zucchero; does honey do the same job; how much honey for 500 g of sugar; quanto miele al posto di mezzo chilo di zucchero',
   brown_sugar:
-    'brown sugar any good; demerara; dark sugar; zucchero di canna; does brown sugar change it; dark sugar for the rum one; cambia il sapore lo zucchero grezzo; quello scuro al posto del bianco',
+    'jaggery in place of white sugar; jaggery i can put; panela, piloncillo or rapadura for white sugar; gur instead of sugar; brown sugar any good; demerara; dark sugar; zucchero di canna; does brown sugar change it; dark sugar for the rum one; cambia il sapore lo zucchero grezzo; quello scuro al posto del bianco',
   other_syrups:
     'maple syrup instead; agave; golden syrup; sciroppo d’acero; can agave go in; a tin of golden syrup; dolcificare con l’agave; sciroppo d’acero per addolcire',
   sweeteners:

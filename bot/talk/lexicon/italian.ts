@@ -122,7 +122,7 @@ export const italian: Lexicon = {
     strings: `filament*, fili, bavoso, filante, stringhe, ragnatele, mucillagin*`,
     crystals: `cristall*, aghi, aghetti, granuloso, brina, granuli duri`,
     sugar_word: `zucchero, zuccheri`,
-    solid_ice: `mezzo ghiacciato, meta ghiaccio, ghiacciat*, congelat*, gelat*, granita, solido, ghiaccio, duro come ghiaccio, si e ghiacciato, si e congelato`,
+    solid_ice: `mezzo ghiacciato, meta ghiaccio, ghiacciat*, congelato, congelata, congelati, congelate, gelat*, granita, solido, ghiaccio, duro come ghiaccio, si e ghiacciato, si e congelato`,
     mould: `muff*, peluria, pelo, peli bianchi, pelo bianco, ammuffit*, macchie bianche, macchie verdi, lanugine, fungo bianco, cresce qualcosa, qualcosa che cresce, marcit*, marci, marcio, marcia, andato a male, roba bianca`,
     on_top: `sopra, superficie, in superficie, galleggia*, emers*, che spunta*, in cima, affiora*`,
     fizz: `frizz*, bollicin*, schium*, ferment*, gas, gassat*, spumeggia, effervescente, ribolle`,

@@ -9,7 +9,7 @@ const PAROLE = 'zero una due tre quattro cinque sei sette otto nove dieci undici
 const COUNT = `\\d{1,3}|an?|un|${WORDS.join('|')}|${PAROLE.join('|')}`
 
 const PEOPLE =
-  /^(?:people|persons|folks?|guests|friends|members|visitors|neighbou?rs|colleagues|persone|ospiti|invitati|amici|soci)$/
+  /^(?:people|heads|pax|persons|folks?|guests|friends|members|visitors|neighbou?rs|colleagues|persone|ospiti|invitati|amici|soci)$/
 const MOST_NUMBER_WORDS = 4
 
 /** `Twenty five guests`: how many there are; 0 where nobody counts them. */

@@ -154,4 +154,5 @@ export const undrinkables: readonly Undrinkable[] = [
 export const unharmed =
   'not denatured, non denatured, never denatured, undenatured, un denatured, non denaturato, non denaturata, nicht vergallt, nicht vergallter, unvergallt, unvergallter, non denature, no desnaturalizado, nao desnaturado, niet gedenatureerd, ' +
   'food grade, food grade spirit, food grade alcohol, drinking grade, potable grade, beverage grade, premium grade, top grade, high grade, edible grade, food grade ethanol, pot still, copper still, column still, coffey still, patent still, pink gin, gin rosa, cask strength, navy strength, barrel strength, ' +
+  'uncles shop, uncles store, aunts shop, aunts store, brothers shop, brothers store, sisters shop, sisters store, cousins shop, cousins store, friends shop, friends store, mates shop, neighbours shop, neighbors store, dads shop, dads store, ' +
   'absolut vodka, eau de cologne mint, cologne mint, own brand, own label, supermarket own, single malt, freezer cold, room temperature, boiled water'

@@ -166,3 +166,21 @@ it.each([
 ])('%s', async (text, read) => {
   expect((await talker().say(text)).read).toBe(read)
 })
+
+// What is worked out, asked with its amounts; ours, no source.
+it.each([
+  [
+    '70 cl vodka, cup of sugar, cup of water, how strong is that',
+    '/mix spirit:70 cl vodka 40% water:1 cup sugar:1 cup',
+  ],
+  [
+    '2 l of liqueur i have, 32 %, 300 g sugar in it, want 26',
+    '/adjust liqueur:2 l strength:32% sweetness:150 g/L to-strength:26%',
+  ],
+  ['infuso 900 ml a 85, vorrei scendere a 28', '/syrup infusion:900 ml strength:85% to-strength:28%'],
+  ['diluire 900 ml di alcol da 95 a 45', '/dilute spirit:900 ml strength:95% to-strength:45%'],
+  ['one 30 ml glass at 28%, how many units is that', '/serving pour:30 ml strength:28%'],
+  ['300 g of plums and a litre of 50% spirit from my cousin’s shop', '/plan of:300 g plums spirit:1 litre 50%'],
+])('%s', async (text, read) => {
+  expect((await talker().say(text)).read).toBe(read)
+})
