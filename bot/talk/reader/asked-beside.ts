@@ -1,5 +1,4 @@
 import { refusedIn } from '../../../core/botanical/refuse/refused-in.ts'
-import type { HandbookId } from '../../text/messages/handbook.ts'
 import type { Sentence } from '../bits/bit.ts'
 import type { TalkReading } from '../frames/reading.ts'
 import { withoutMarks } from '../lexicon/plain-text.ts'
@@ -31,7 +30,7 @@ const ASKS =
 const BEGUN = /^(?:(?:and|or|so|oh|but) )*(?:do|does|should|shall|must|need|can|could) (?:i|we|they|it|the|you)\b/iu
 
 /** What is done to fruit before it goes in, by the words that ask for it: of what is planned the clause need not say what it is done to. */
-const PREPARED: readonly (readonly [words: RegExp, entry: HandbookId])[] = [
+const PREPARED: readonly (readonly [words: RegExp, entry: string])[] = [
   [/\b(?:wash\p{L}*|rins(?:e|ed|ing)|scrub\p{L}*|lav(?:o|ano|are|arl[ei]|at[aeio])|sciacqu\p{L}*)\b/u, 'wash_fruit'],
   [/\b(?:frozen|thaw\p{L}*|defrost\p{L}*|congelat[aeio]|surgelat[aeio]|scongel\p{L}*)\b/u, 'frozen_fruit'],
   [/\b(?:stones?|stoned|pits?|pitted|noccioli|nocciolo|snocciol\p{L}*|denocciol\p{L}*)\b/u, 'stones_whole'],
@@ -48,7 +47,7 @@ const PREPARED: readonly (readonly [words: RegExp, entry: HandbookId])[] = [
 const OF_OTHERS = /\b(?:bottles?|jars?|syrup|glass(?:es)?|liqueur|freezer|bottigli[ae]|vas[oi]|sciroppo|liquore)\b/u
 
 /** The entry that such a clause asks for; null where none is said, or two are. */
-function preparedBy(plain: string): HandbookId | null {
+function preparedBy(plain: string): string | null {
   const said = OF_OTHERS.test(plain) ? [] : PREPARED.filter(([words]) => words.test(plain))
   return said.length === 1 ? said[0]![1] : null
 }

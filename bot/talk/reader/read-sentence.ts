@@ -1,4 +1,3 @@
-import { refusedIn } from '../../../core/botanical/refuse/refused-in.ts'
 import type { Path } from '../../calls/signatures.ts'
 import type { Sentence, Surroundings } from '../bits/bit.ts'
 import { sentenceIn } from '../bits/sentence.ts'
@@ -47,7 +46,7 @@ import { dangerTopic, isElsewhere, isOfGarden, smallTalk } from './small-talk.ts
 import { ofMeantJar } from './spoken-of.ts'
 import { startTold } from './start-told.ts'
 import { isStillGoodAsked, oddSmell } from './still-good.ts'
-import { isOfStonesLeft } from './stones-left.ts'
+import { refusedOf } from './stones-left.ts'
 import { isFouled, isGlassInside, symptomReading, symptomTold } from './symptom-reading.ts'
 import { LEAST, tried } from './tried-frames.ts'
 import { withSlips } from './unknown-word.ts'
@@ -73,7 +72,7 @@ export function readSentence(text: string, knows: Knows): TalkReading {
 
 function readPlainly(text: string, knows: Knows): TalkReading {
   const sentence = sentenceOnce(text, knows)
-  const danger = refusedIn(text).find((each) => !isOfStonesLeft(text, each))
+  const danger = refusedOf(text)
   if (danger?.id === 'denatured' && isOfMethanol(text)) return topic({ id: 'methanol', others: [] })
   const isTaken = danger !== undefined && isTakenBySomebody(text, danger)
   if (danger !== undefined && !isTaken && (danger.id === 'drugs' || !isOfGarden(sentence)))

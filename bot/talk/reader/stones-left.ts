@@ -1,4 +1,4 @@
-import type { RefusedSaid } from '../../../core/botanical/refuse/refused-in.ts'
+import { type RefusedSaid, refusedIn } from '../../../core/botanical/refuse/refused-in.ts'
 
 const STONES = /\b(?:stones?|pits?|nocciol[oi])\b/iu
 
@@ -12,5 +12,9 @@ const OPENED =
   /\b(?:crack\p{L}*|crush\p{L}*|gr(?:i|ou)nd\p{L}*|smash\p{L}*|br(?:oke|eak)\p{L}*|split|blitz\p{L}*|kernels?|bitter|noyau|only|just|use|using|eat\p{L}*|roast\p{L}*|boil\p{L}*|of the stones|rott[oi]|romp\p{L}*|spacc\p{L}*|pest\p{L}*|macin\p{L}*|trit\p{L}*|armellin\p{L}*|mandorl\p{L}*|us(?:o|are|i)|weeks?|months?|years?|settiman\p{L}*|mes[ei]|ann[oi])\b/iu
 
 /** `Do the cherry stones come out first`: whether whole stones stay in, which the handbook answers; of what is in them nothing is asked. */
-export const isOfStonesLeft = (text: string, { id }: RefusedSaid): boolean =>
+const isOfStonesLeft = (text: string, { id }: RefusedSaid): boolean =>
   id === 'kernels' && STONES.test(text) && KEPT.test(text) && ASKED.test(text) && !OPENED.test(text)
+
+/** What is refused in a sentence first, unless it only asks where the stones of its fruit go. */
+export const refusedOf = (text: string): RefusedSaid | undefined =>
+  refusedIn(text).find((each) => !isOfStonesLeft(text, each))
