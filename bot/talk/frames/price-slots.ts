@@ -129,6 +129,10 @@ function priceIn(item: string): string | null {
   }
 }
 
+/** `Damsons were free`, `lemons from my garden`, among what was paid for. */
+const FREE_BEHIND =
+  /(?<=\p{L})\s+(?:(?:were|was|is|are|came|cost|costs|erano|era|sono)\s+)?(?:all\s+)?(?:(?:for )?free|nothing|gratis|(?:from|out of) (?:my|our|the) (?:own )?(?:garden|allotment|orchard|trees?|hedge))$/iu
+
 /** What is said that things cost, each with its price; what has no number is no price. */
 export const prices: Fill = ({ typed, bits, has, spiritBottleMl }) => {
   if (!has('costs') && !SOLD.test(inFigures(typed))) return null
@@ -136,6 +140,7 @@ export const prices: Fill = ({ typed, bits, has, spiritBottleMl }) => {
     .replace(BEFORE, '')
     .replace(/[.?!\s]+$/u, '')
     .split(JOINT)
+    .map((item) => item.replace(FREE_BEHIND, ' 0/kg'))
     .filter((item) => /\d/.test(item))
     .map((item) => bySize(byBottle(oneOf(turned(item.trim().replace(AND, ''))), spiritBottleMl)))
   const texts = items.map(priceIn)

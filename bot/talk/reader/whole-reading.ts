@@ -1,6 +1,7 @@
 import type { Sentence } from '../bits/bit.ts'
 import type { TalkReading } from '../frames/reading.ts'
 import { againChanged } from '../memory/again-changed.ts'
+import { freeTold } from '../memory/free-told.ts'
 import { namedAgain } from '../memory/named-again.ts'
 import { NOTHING_SAID, type Remembered } from '../memory/remembered.ts'
 import { severalToBuy } from '../memory/scaled-again.ts'
@@ -27,6 +28,7 @@ export const wholeReading = (
   forPeople(sentence) ??
   hadAtHome(sentence) ??
   readyByEvent(sentence, said) ??
+  freeTold(sentence, said) ??
   steepLongAsked(sentence) ??
   planAsked(sentence, said) ??
   ownJarAsked(sentence, said)
