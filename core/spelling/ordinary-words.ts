@@ -1,7 +1,7 @@
 /** Good plants and everyday words one or two letters away from a refused name, in the words that names are compared by. */
 export const ORDINARY: ReadonlySet<string> = new Set(
   (
-    'sake riper laurea figlio figlia orage orages matura maturo mature fraggola sorella sorelle sorellina ethanol capelli cocker ragazzino ragazzina calcium moonshine nipotina nipotino nipotini gallina galline sanguinare grounds elderberry scoppia quill quills rischio canada voglio doppio natura shake stake saving vicino basso passo rosso tasse acero acorn minestra finestra ginestrino bayberry barberry ' +
+    'sake riper laurea figlio figlia orage orages matura maturo mature fraggola sorella sorelle sorellina ethanol capelli cocker ragazzino ragazzina calcium moonshine nipotina nipotino nipotini gallina galline sanguinare grounds elderberry scoppia quill quills squillo squilli fischio fischi rischio canada voglio doppio natura shake stake saving vicino basso passo rosso tasse acero acorn minestra finestra ginestrino bayberry barberry ' +
     'bayberries barberries juneberry juneberries pansy pansies eisenkraut holunderblute holunderbluten robinienblute ' +
     'cooker kirschen mispeln sapin dewberry dewberries wineberry wineberries chokeberry chokeberries honeyberry honeyberries ' +
     'robinienbluten lattich esskastanie esskastanien edelkastanie weinbeere weinbeeren'

@@ -13,6 +13,7 @@ import { findSymptomTold } from '../../talk/handbook/find-symptom-told.ts'
 import { findEntryRespelt } from '../../talk/handbook/respell.ts'
 import { hunch } from '../../talk/hunch/hunch.ts'
 import { LEXICONS } from '../../talk/lexicon/lexicons.ts'
+import { writtenOut } from '../../talk/lexicon/texted.ts'
 import { whoAt } from '../../talk/memory/remembered.ts'
 import { clausesApart, SHOWN } from '../../talk/reader/clauses-apart.ts'
 import { deedsApart } from '../../talk/reader/deeds-apart.ts'
@@ -45,7 +46,7 @@ const surroundingsOf = (dispatch: Dispatch, person: Person): Surroundings => ({
 
 const mended = (line: string, { language }: Dispatch, { jars }: Person): string => {
   const names = jars.flatMap(({ entries }) => saidText(jarStateOf(entries)?.name ?? '').tokens.map(({ text }) => text))
-  return swapsMended(line, { lexicons: LEXICONS, handbook: language.handbook, names: new Set(names) })
+  return swapsMended(writtenOut(line), { lexicons: LEXICONS, handbook: language.handbook, names: new Set(names) })
 }
 
 /** How a sentence is understood by what is known of whoever says it. */

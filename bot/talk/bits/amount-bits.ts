@@ -5,7 +5,7 @@ import { type NumberSaid, numberSaid } from '../../../core/quantity/said/number-
 import { type ConceptSpan, wordSet } from '../lexicon/concepts.ts'
 import type { Lexicon } from '../lexicon/lexicon.ts'
 import { type Bit, bit, type TalkJar } from './bit.ts'
-import { cupsOfSize, ouncesOfProof } from './fluid-size.ts'
+import { cupsOfSize, ouncesOfProof, ouncesStrained } from './fluid-size.ts'
 import { countable, thingAt } from './things.ts'
 import { stoneAt, unitAlone } from './unit-words.ts'
 
@@ -61,13 +61,14 @@ const isOfStars = ({ tokens }: Around['typed'], at: number): boolean =>
 export const NONE: ReadonlySet<string> = new Set()
 
 /** An amount with its unit; grams of sugar to a litre are a sweetness. */
-export function measureAt({ typed, lexicon }: Around, at: number): Bit | null {
+export function measureAt({ typed, lexicon, spans }: Around, at: number): Bit | null {
   const alone =
     unitAlone(typed, at) ??
     stoneAt(typed, at) ??
     packsAt({ typed, lexicon }, at) ??
     cupsOfSize(typed, lexicon, at) ??
-    ouncesOfProof(typed, at)
+    ouncesOfProof(typed, at) ??
+    ouncesStrained(typed, spans, at)
   if (alone !== null) return alone
   const measure = measureSaid(typed, at, countable(lexicon))
   if (measure === null) return null

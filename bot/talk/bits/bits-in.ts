@@ -136,8 +136,11 @@ function bitAt(around: Around, at: number): Bit | null {
   const number = isDue ? null : numberSaid(typed, at, countable(lexicon))
   // `The cherry one 3 weeks back`: the jar, no number.
   const isOne = tokens[at]!.text === 'one' && tokens[at + 1]?.kind === 'number' && tokens[at - 1]?.kind !== 'word'
-  // `Together in one jar`.
-  const isWithin = /^(?:in|into)$/.test(wordAt(typed, at - 1)) && /^(?:jar|vaso|barattolo)$/.test(wordAt(typed, at + 1))
+  // `Together in one jar`, `started one jar, 20 limes …`.
+  const isBegun = around.spans.some(({ concept }) => concept === 'started' || concept === 'log_start')
+  const isWithin =
+    (isBegun || /^(?:in|into)$/.test(wordAt(typed, at - 1))) &&
+    /^(?:jar|batch|kilner|vaso|barattolo)$/.test(wordAt(typed, at + 1))
   // `One orange` is counted, `the lemon one` is not.
   const isCounted =
     tokens[at]!.text === 'one' && plantAt(around, isLarge(wordAt(typed, at + 1)) ? at + 2 : at + 1) !== null

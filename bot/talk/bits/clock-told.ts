@@ -51,7 +51,11 @@ export function clockTold({ typed, spans }: Around, at: number): Bit | null {
   const isAfterAt = from > at
   // `Strained at 87`, `at 20, 650 ml`: how strong.
   const isItalianHour = wordAt(typed, at) === 'alle'
-  const isMark = spans.some(({ concept }) => concept === 'tasted')
+  // `Gave the lemons a rattle` gives no mark.
+  const isMark = spans.some(
+    ({ concept, from, to }) =>
+      concept === 'tasted' && !spans.some((other) => isDeed(other) && other.from <= from && other.to > to),
+  )
   const isNoStrength = !isMark && (Number(wordAt(typed, hourAt)) <= MOST_HOUR || HOURS.test(wordAt(typed, hourAt)))
   const isTold = isHalf || isShown || end > next || isItalianHour || DAY.test(wordAt(typed, at - 1)) || isNoStrength
   if (!(isAfterAt || isShown || MERIDIEM.test(wordAt(typed, next)) || isHalf) || !isTold || !isEnd) return null

@@ -11,7 +11,7 @@ const ARTICLE = /^(?:a|an|one|another|un|una|uno)$/
 
 /** Between how many there are and how large they are: `three of the small 200 ml ones`. */
 const BETWEEN =
-  /^(?:of|ones?|the|x|×|wee|small|smaller|little|tiny|big|bigger|large|larger|tall|nice|more|at|quelle|quelli|piccol[aei]|grand[ei]|di|da|del|delle|dei|d)$/
+  /^(?:of|ones?|the|pieces?|pcs?|pz|pezzi|littl(?:ies|es|uns)|bigg(?:ies|uns)|minis?|tinies|babies|x|×|wee|small|smaller|little|tiny|big|bigger|large|larger|tall|nice|more|at|quelle|quelli|piccol[aei]|grand[ei]|di|da|del|delle|dei|d)$/
 
 const PIECE = /^(?:ones?|each|apiece|ciascun[oa]|l|una)$/
 
@@ -39,7 +39,8 @@ function sizeAt({ typed, lexicon }: Around, at: number, mayBeBare: boolean): Flu
   return { text: `${bare.text} ${unit}`, ml, next: isPlural ? bare.next + 1 : bare.next }
 }
 
-const LARGE = /^(?:ones?|wee|small|smaller|little|tiny|big|bigger|large|larger|tall|piccol[aei]|grand[ei])$/
+const LARGE =
+  /^(?:ones?|pieces?|pcs?|pz|pezzi|littl(?:ies|es|uns)|bigg(?:ies|uns)|minis?|tinies|babies|wee|small|smaller|little|tiny|big|bigger|large|larger|tall|piccol[aei]|grand[ei])$/
 
 /** No bottle that is told by its bare size is smaller, ml. */
 const LEAST_BARE_ML = 50

@@ -3,6 +3,7 @@ import { US_FLUID_OUNCE_ML } from '../../../core/quantity/customary.ts'
 import { type TypedText, wordAt } from '../../../core/quantity/read/tokens.ts'
 import { type MeasureSaid, measureSaid } from '../../../core/quantity/said/measure-said.ts'
 import { numberSaid } from '../../../core/quantity/said/number-said.ts'
+import type { ConceptSpan } from '../lexicon/concepts.ts'
 import type { Lexicon } from '../lexicon/lexicon.ts'
 import { type Bit, bit } from './bit.ts'
 import { thingAt } from './things.ts'
@@ -60,6 +61,22 @@ export function ouncesOfProof(typed: TypedText, at: number): Bit | null {
   while (next - from < MOST_NAMED && isNamed(next)) next++
   const strength = measureSaid(typed, next, none)
   if (strength?.kind !== 'strength' || strength.value < LEAST_SPIRIT) return null
+  const ounces = size.value / size.unit.factor
+  return bit('volume', at, size.next, ounces * US_FLUID_OUNCE_ML, `${size.numberText} fl oz`)
+}
+
+/** What is said of it behind `of`: `22 oz of it`. */
+const LIQUID = /^(?:it|this|that|them|liquid|infusion|clear|clean|liquor|spirit|juice|stuff)$/
+
+/** `Strained it, came to 22 ounces`: what runs through a cloth is poured, so that its ounces are fluid; null where none begin. */
+export function ouncesStrained(typed: TypedText, spans: readonly ConceptSpan[], at: number): Bit | null {
+  const strained = spans.find(({ concept }) => concept === 'strained')
+  const none: ReadonlySet<string> = new Set()
+  const size = strained === undefined ? null : measureSaid(typed, at, none)
+  if (size === null || !isOunces(size)) return null
+  const isOf = /^(?:of|di)$/.test(wordAt(typed, size.next))
+  const behind = isOf ? size.next + 1 : size.next
+  if (isOf ? !LIQUID.test(wordAt(typed, behind)) : plantSaid(typed.tokens, behind, none) !== null) return null
   const ounces = size.value / size.unit.factor
   return bit('volume', at, size.next, ounces * US_FLUID_OUNCE_ML, `${size.numberText} fl oz`)
 }

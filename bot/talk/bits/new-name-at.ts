@@ -1,6 +1,6 @@
 /** Another thing to do is no part of a name: `call the sloe mild and make the plum again`. */
 export const NEXT_DEED =
-  /[\s,;]+(?:and|then|and then|e|poi|e poi)\s+(?:make|start|plan|shake|strain|filter|bottle|sweeten|remind|nudge|show|tell|print|put|add|open|call|rename|fai|rifai|mostra|filtra|imbottiglia|ricordami|chiama|stampa)\b.*$/i
+  /[\s,;]+(?:and|then|and then|e|poi|e poi)\s+(?:make|start|plan|shake|strain|filter|bottle|sweeten|remind|nudge|show|tell|print|put|add|open|call|rename|begin|get (?:it|that|this|things)|set (?:it|that|this)|off we go|lets|let['’]s|go|log|save|record|inizia\p{L}*|avvia\p{L}*|comincia\p{L}*|parti\p{L}*|fallo|falla|mettil[oa]|fai|rifai|mostra|filtra|imbottiglia|ricordami|chiama|stampa)\b.*$/iu
 
 /** All that a name is told by: it is what follows, to the end. */
 const CALLED: readonly RegExp[] = [
@@ -21,11 +21,16 @@ const CALLED: readonly RegExp[] = [
 /** `Half a bag of lemons, call it 12, and 750 ml of brandy`: how many there are. */
 const COUNTED = /^(?:about |say )?\d+(?:[.,]\d+)?(?: ?(?:g|kg|ml|l|lb|oz|kilos?|litres?|of them))?(?:[,.;]|$| and \d)/i
 
+/** `Call it 910 ml`: so much there is, and nothing is named. */
+const AMOUNT =
+  /^(?:about |around |roughly |an? (?:even |round )?)?\d[\d.,]*\s?(?:ml|cl|dl|l|lit(?:er|re)s?|litri|fl\.? ?oz|oz|ounces|cups?|pints?|quarts?|g|kg|grams?|lbs?|%|percent|per cent|proof|days|weeks|bottles)(?!\p{L})/iu
+
 /** The name that something is given, as it was typed, and where it begins; null where none is. */
 export function newNameAt(text: string): { readonly text: string; readonly at: number } | null {
   for (const pattern of CALLED) {
     const name = pattern.exec(text)?.[1]
-    if (name !== undefined && !COUNTED.test(name)) return { text: name, at: text.length - name.length }
+    if (name !== undefined && !COUNTED.test(name) && !AMOUNT.test(name))
+      return { text: name, at: text.length - name.length }
   }
   return null
 }

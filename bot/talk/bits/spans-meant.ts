@@ -72,11 +72,30 @@ const isOnlyLed = (tokens: readonly Token[], { concept, from, to }: ConceptSpan)
 const isCounted = (tokens: readonly Token[], { to }: ConceptSpan): boolean =>
   /^(?:call|say)$/.test(tokens[to - 2]?.text ?? '') && tokens[to]?.kind === 'number'
 
+const WELL =
+  /^(?:ok|okay|okey|fine|good|well|right|clear|quiet|normal|calm|grand|dandy|looks|looking|seems|bene|regolare|tranquillo|posto|apposto)$/
+
+/** `All ok`, `tutto bene`: how it stands, not how many jars. */
+const isWell = (tokens: readonly Token[], { to }: ConceptSpan): boolean => {
+  const next = tokens[to]?.text === 'a' ? tokens[to + 1] : tokens[to]
+  return /^(?:all|everything|tutto)$/.test(tokens[to - 1]!.text) && WELL.test(next?.text ?? '')
+}
+
+/** `Four out of five, I should say`: so it is held to be. */
+const isSaying = (tokens: readonly Token[], { from, to }: ConceptSpan): boolean =>
+  /^(?:should|would|shall|must|d)$/.test(tokens[to - 1]!.text) &&
+  tokens[from - 1]?.text === 'i' &&
+  /^(?:say|think|guess|reckon|imagine)$/.test(tokens[to]?.text ?? '')
+
 /** The phrases that say what they seem to, by what stands before and behind them. */
 export const spansMeant = (spans: readonly ConceptSpan[], tokens: readonly Token[]): readonly ConceptSpan[] =>
   spans.filter((span) => {
     const { concept, from, to } = span
     if (isOnlyLed(tokens, span)) return false
+    if (concept === 'all_of_them' && isWell(tokens, span)) return false
+    if (concept === 'hypothesis' && isSaying(tokens, span)) return false
+    // `I have take out the pieces`: told, nothing is wished away.
+    if (concept === 'without' && /^(?:have|has|had|ive|just)$/.test(tokens[from - 1]?.text ?? '')) return false
     // `It stands in the dark` tells no colour.
     if (
       concept === 'dark' &&

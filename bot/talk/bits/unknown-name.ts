@@ -11,6 +11,9 @@ const FOR = /^(?:for|of|on|about|per|su|sul|sulla|del|della)$/
 const WITH = /^(?:with|of|from|con|di|del|dello|della|dell)$/
 /** `Ho dato una scossa al mostro`. */
 const TO_THE = /^(?:to|of|al|allo|alla|all|a)$/
+/** `Before going to class`, `prima di andare a lezione`: where somebody goes. */
+const GOING =
+  /^(?:go|going|went|goes|off|back|drive|driving|drove|walk|walking|run|running|on|way|and\p{L}*|vado|torn\p{L}*|usc\p{L}*|corr\p{L}*|part\p{L}*)$/u
 const BEFORE: Readonly<Record<string, RegExp>> = {
   'jar bottle': WITH,
   'jar shake': TO_THE,
@@ -83,7 +86,10 @@ export function unknownName(sentence: Sentence, command: string): string | null 
     const isOne = /^ones?$/.test(tokens[to]?.text ?? '')
     let begin = at
     while (begin > 0 && (isFiller(begin - 1) || isCalled(begin - 1))) begin--
-    const isShaken = command === 'jar shake' && TO_THE.test(tokens[begin - 1]?.text ?? '')
+    const isShaken =
+      command === 'jar shake' &&
+      TO_THE.test(tokens[begin - 1]?.text ?? '') &&
+      !GOING.test(tokens[begin - 2]?.text ?? '')
     const isNamed = ARTICLE.test(tokens[begin - 1]?.text ?? '') && !isOne
     const isCapital = at > 0 && /^\p{Lu}/u.test(text.slice(tokens[at]!.from))
     const before = isNamed ? begin - 2 : at - 1

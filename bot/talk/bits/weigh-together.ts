@@ -2,6 +2,7 @@ import type { TypedText } from '../../../core/quantity/read/tokens.ts'
 import type { ConceptSpan } from '../lexicon/concepts.ts'
 import { type Concept, DEEDS } from '../lexicon/lexicon.ts'
 import type { Bit } from './bit.ts'
+import { isPastDay } from './past-day.ts'
 import { steepSpan } from './steep-span.ts'
 
 /** What is said changes by what stands beside it: concepts that hold only together, or not together. */
@@ -30,6 +31,10 @@ export function weighTogether(
   if (asksSpirit && said.has('plant_amount') && !bits.some(({ kind }) => kind === 'volume')) {
     said.add('as_needed')
     said.delete('how_much')
+  }
+  if (isToldOnDay(said, bits, spans, typed)) {
+    said.add('remind')
+    for (const asked of ['tell_me_about', 'asking', 'how_much'] as const) said.delete(asked)
   }
   if (isForBottles(said, bits, spans)) {
     said.add('for_bottles')
@@ -81,6 +86,20 @@ const isToward =
         .map(({ text }) => text)
         .join(' '),
     )
+
+/** `On Monday please tell me about the pear`: of a jar of one's own, on a day that is to come, it is spoken of then. */
+const isToldOnDay = (
+  said: ReadonlySet<Concept>,
+  bits: readonly Bit[],
+  spans: readonly ConceptSpan[],
+  { tokens }: TypedText,
+): boolean =>
+  said.has('own_jar') &&
+  bits.some((each) => each.kind === 'date' && !isPastDay(each) && !/^(?:today|oggi)$/.test(each.text)) &&
+  bits.every(({ kind }) => kind === 'date' || kind === 'plant' || kind === 'jar') &&
+  spans.some(
+    ({ concept, from }) => concept === 'tell_me_about' && /^(?:tell|parlami|dimmi)$/.test(tokens[from]?.text ?? ''),
+  )
 
 /** No infusion to sweeten is told of beside a plant at such a strength, % vol. */
 const SPIRIT_ABV = 90

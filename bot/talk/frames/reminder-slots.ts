@@ -63,6 +63,10 @@ function clockInWords(text: string): string | null {
   return whole === undefined ? null : written(hourOf(whole), half === undefined ? 0 : 30, more, text)
 }
 
+/** `Remind me 7.30am`, `reminders 19:30`: an hour by its own look. */
+const BARE_CLOCK =
+  /(?<![\d.:])(?:1[0-2]|0?[1-9])(?:[:.][0-5]\d)?\s?(?:am|pm)\b|(?<![\d.:])(?:[01]?\d|2[0-3]):[0-5]\d(?![\d:])/i
+
 /** The words for the part of a day, which the hour tells. */
 const PART_OF_DAY =
   /^(?:evening|afternoon|night|morning|sera|pomeriggio|notte|mattino|mattina|half|quarter|past|oclock)$/
@@ -80,10 +84,16 @@ const clock: Fill = (sentence) => {
 function clockAt({ typed, bits }: Sentence): SlotFilled | null {
   const said = clockInWords(typed.text)
   if (said !== null) return { text: said, bits: bits.filter(({ kind }) => kind === 'bare' || kind === 'strength') }
+  const within = (begin: number, { length }: string) =>
+    bits.filter(
+      ({ from, to }) => (typed.tokens[from]?.from ?? 0) >= begin && (typed.tokens[to - 1]?.to ?? 0) <= begin + length,
+    )
   const match =
     /\b(?:at|alle|ore)\s+(\d{1,2}(?:(?:[:.]|\s+e\s+)\d{2})?)\s*(am|pm|o'?clock|in the evening|in the morning|in the afternoon|at night|di sera|di notte|di mattina|del pomeriggio|della sera|del mattino)?/i.exec(
       typed.text,
     )
+  const bare = match === null ? BARE_CLOCK.exec(typed.text) : null
+  if (bare !== null) return { text: bare[0].trim(), bits: within(bare.index, bare[0]) }
   const named = match === null ? /\b(noon|midday|mezzogiorno)\b/i.exec(typed.text) : null
   if (named !== null) return { text: named[1]!, bits: [] }
   if (match === null) return null
@@ -91,11 +101,7 @@ function clockAt({ typed, bits }: Sentence): SlotFilled | null {
   // `Alle 19 e 30`.
   const hour = typedHour.replace(/\s+e\s+/, ':')
   const half = halfOfDay(Number.parseInt(hour, 10), part) ?? halfOfDay(Number.parseInt(hour, 10), typed.text)
-  const end = match.index + match[0].length
-  const within = bits.filter(
-    ({ from, to }) => (typed.tokens[from]?.from ?? 0) >= match.index && (typed.tokens[to - 1]?.to ?? 0) <= end,
-  )
-  return { text: Number(hour) > 12 || half === null ? hour : `${hour} ${half}`, bits: within }
+  return { text: Number(hour) > 12 || half === null ? hour : `${hour} ${half}`, bits: within(match.index, match[0]) }
 }
 
 /** A silence without an end. */

@@ -36,7 +36,15 @@ const OF_STEP: Readonly<Record<string, readonly Concept[]>> = {
 
 /** Looked at once more. */
 const AGAIN =
-  /\b(?:second|another|closer|better) look\b|\b(?:looked|guardato|visto|letto) (?:meglio|again|closer)\b|\bchanged my mind\b|\b(?:ho|abbiamo) cambiato idea\b|\bcambio idea\b/u
+  /\b(?:second|another|other) (?:time|check|reading)\b|\b(?:check|checked|measured|weighed|read) (?:it |them |that )?(?:again|twice)\b|\bdouble checked\b|\b(?:second|another|closer|better) look\b|\b(?:looked|guardato|visto|letto) (?:meglio|again|closer)\b|\bchanged my mind\b|\b(?:ho|abbiamo) cambiato idea\b|\bcambio idea\b/u
+
+/** `Wait no 910`, `aspetta, no, 910`. */
+const NO =
+  /^(?:(?:wait|hang on|hold on|oh|ah|er|erm|um|uh|hmm+|hm|sorry|oops|ops|actually|scusa|aspetta|anzi|,|[.!]) ?)*(?:no|nope|nah|non)\b/u
+
+/** `910, my bad`: who says it owns up to a slip. */
+const OWNED =
+  /\b(?:my (?:bad|mistake|error|fault|slip)|slip of|fat fingers?|colpa mia|errore mio|mi correggo|sbagliat[oa]|mistaken|miscount|misread)\b/u
 
 /** The number that holds: that before `not`, or behind `instead of`; the only one. */
 export function righted(sentence: Sentence, step: CallRead): readonly Bit[] {
@@ -104,8 +112,8 @@ export const correctedStep: Rule = (sentence, last, { step }) => {
     return null
   if (typed.tokens.some(({ text }) => text === '?')) return null
   if (isOfOtherPlant(sentence, step)) return null
-  const isOfPast = isAgain || typed.tokens.some(({ text }) => WAS.test(text))
-  const isNo = /^(?:no|nope|non)$/.test(typed.tokens[0]?.text ?? '')
+  const isOfPast = isAgain || OWNED.test(wordsFrom(typed)) || typed.tokens.some(({ text }) => WAS.test(text))
+  const isNo = NO.test(wordsFrom(typed))
   const isOther = righted(sentence, step).length < numbersOf(sentence).length
   const isMade = /^(?:ok |right |hm+ )?(?:make|put|call) (?:it|that)\b/i.test(typed.text)
   // What is told of a deed is a deed of its own.

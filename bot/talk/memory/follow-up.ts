@@ -23,6 +23,7 @@ import { agreed, begun, doneAsOffered, shownAgain, troubleAnswered } from './ste
 import { styled } from './taste-rules.ts'
 import { troubleJar } from './trouble-jar.ts'
 import { undone } from './undo-rule.ts'
+import { wasSaid } from './was-said.ts'
 import { weighsUnknown } from './weighs-unknown.ts'
 import { wishOfNothing } from './wish-of-nothing.ts'
 
@@ -57,6 +58,7 @@ const RULES: readonly Rule[] = [
   sameOfOther,
   correctedStep,
   doneAsOffered,
+  wasSaid,
   ...OF_RECIPE,
   shopped,
   inMeasures,

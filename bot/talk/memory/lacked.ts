@@ -10,6 +10,10 @@ import { plantAnswered } from './plant-answered.ts'
 /** `To the cellar`: which it is. */
 const TO = /^(?:it['’]?s )?(?:now )?(?:to|into|in|at|al|alla|nel|nella|in) (?:the |my |our )?|^(?:the|la|il) /i
 
+const MOST_ALONE = 8
+/** A plant is described as well as named. */
+const MOST_OF_PLANT = 12
+
 /** The text for what was lacking, as its option takes it. */
 export function lackedText(sentence: Sentence, option: string, { command, options: { of } }: CallRead): string | null {
   const { bits, typed } = sentence
@@ -24,7 +28,7 @@ export function lackedText(sentence: Sentence, option: string, { command, option
   const [day, later] = bits
   const isDay = /^(?:ready-by|start)$/.test(option) && day?.kind === 'date' && later === undefined
   if (isDay && isRead(command, option, day.text)) return day.text
-  const isAlone = bits.length <= 2 && typed.tokens.length <= 8
+  const isAlone = bits.length <= 2 && typed.tokens.length <= (option === 'of' ? MOST_OF_PLANT : MOST_ALONE)
   if (!isAlone) return null
   // `five half litres`: how many, and how large.
   const isSized = bit?.kind === 'bare' && another?.kind === 'volume' && /^(?:bottles|given|opened)$/.test(option)

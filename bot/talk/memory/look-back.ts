@@ -7,6 +7,7 @@ import { bottled, otherSpirit, spiritInstead, swapped, withoutPlant } from './pl
 import type { Remembered } from './remembered.ts'
 import type { Rule } from './rule.ts'
 import { disliked, sameWith, targetAtLength } from './said-at-length.ts'
+import { severalInstead } from './several-instead.ts'
 import { sharedSweetener } from './shared-sweetener.ts'
 import { begun } from './step-rules.ts'
 import { sugarShare } from './sugar-share.ts'
@@ -18,6 +19,7 @@ export const OF_RECIPE: readonly Rule[] = [
   sharedSweetener,
   sameWith,
   disliked,
+  severalInstead,
   swapped,
   spiritInstead,
   corrected,

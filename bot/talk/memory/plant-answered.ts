@@ -6,7 +6,9 @@ const AMOUNT =
   /^(?:[\d.,/½⅓⅔¼¾⅛]+\s*)+(?:(?:g|gr|grams?|grammes?|grammi|kg|kilos?|oz|ounces?|lbs?|pounds?|ml|l|cups?|tsp|tbsp)\b)?/i
 
 const LEAD = /^(?:(?:it['’]?s|it is|they['’]?re|they are|is|the|è|e'|sono|la|il)\s+)+/i
-const BEHIND = /\s+(?:ones?|kind|sort|type|please)[.!]*$|[.!]+$/i
+const BEHIND = /(?:\s+(?:ones?|kind|sort|type|please|only|just|then|solo|soltanto))+[.!]*$|[.!]+$/i
+/** `The Ceylon one only, the thin soft bark`: what is said of it behind its name. */
+const MORE = /\s*[,;(–—].*$/
 
 const MEASURE_OF = /^.*\s(?:of|di)\s+/i
 
@@ -49,8 +51,9 @@ function isOneOf(text: string, name: string): boolean {
  */
 export function plantAnswered(of: string, said: readonly string[], isRead: (text: string) => boolean): string | null {
   const items = of.split(/\s*\+\s*/)
+  const answers = [...said, ...said.map((text) => text.replace(MORE, '')).filter((text) => !said.includes(text))]
   for (const [at, item] of items.entries()) {
-    const found = isRead(item) ? undefined : said.flatMap((text) => formsOf(item, text)).find(isRead)
+    const found = isRead(item) ? undefined : answers.flatMap((text) => formsOf(item, text)).find(isRead)
     if (found !== undefined) return items.with(at, found).join(' + ')
   }
   return items.length > 1 ? null : (said.find(isRead) ?? null)

@@ -78,16 +78,20 @@ export const inOtherMeasures: Rule = ({ has, bits, typed }, last) => {
     : null
 }
 
+const OUNCES = /\b(?:oz|ounces?)\b/i
+
 const MOST_GLASS_ML = 400
 
 /** `Our glasses are smaller, they take 25 ml`: the glass that was asked about is of another size. */
 export const otherGlass: Rule = ({ bits }, last) => {
-  const size = bits.find(({ kind }) => kind === 'volume')
+  const size = bits.find(({ kind, text }) => kind === 'volume' || (kind === 'mass' && OUNCES.test(text)))
   const [strength, another] = bits.filter((bit) => bit !== size)
   if (last.command !== 'serving' || last.options.pour === undefined || another !== undefined) return null
   if (size === undefined || size.value > MOST_GLASS_ML || (strength !== undefined && strength.kind !== 'strength'))
     return null
-  const poured = withOption(last, 'pour', size.text)
+  // What is poured is fluid.
+  const text = size.kind === 'mass' ? size.text.replace(OUNCES, 'fl oz') : size.text
+  const poured = withOption(last, 'pour', text)
   return callReading(strength === undefined ? poured : withOption(poured, 'strength', strength.text))
 }
 
@@ -108,9 +112,10 @@ export const ofWhatWasSaid: Rule = ({ has, bits, typed }, last) => {
   return last.command === 'plan' && isShort && !isOther && has('what_of_it') ? callReading(last) : null
 }
 
-/** `In cups please`. */
+/** `In cups please`, `in cups please, my scale is broken`. */
 export const inMeasures: Rule = ({ has, bits, typed }, last) => {
-  if (bits.length > 0 || typed.tokens.length > 8) return null
+  const isLed = IN_MEASURES.exec(wordsFrom(typed))?.index === 0
+  if (bits.length > 0 || (isLed ? isLong(typed) : typed.tokens.length > 8)) return null
   const kitchen = measuresAsked(has)
   return kitchen === null ? null : { kind: 'call', call: last, does: 'compute', leftOut: [], kitchen }
 }

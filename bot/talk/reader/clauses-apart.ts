@@ -43,6 +43,10 @@ const OF_ANOTHER =
 const ORDER =
   /^(?:(?:can|could|will|would) you (?:also |just |then )?|mi |puoi (?:anche )?)?(?:please )?(?:print|(?:do|get|make|write|run off) (?:me )?(?:the|its|some|a few) (?:labels?|tags?)|show|display|list|draw|make (?:it|this|that|one) again|make (?:me )?a (?:tag|label)|remind|nudge|rename|tell me|(?:now |so )?(?:leave|let|keep) (?:the |my )?\p{L}+ (?:alone|be|rest|in peace|till|until)|(?:now |so )?(?:dont|do not) (?:bother me|remind me|nag me|message me|mention|nudge me|ping me)|(?:ora |adesso )?lascia\p{L}* (?:stare |riposare )?(?:il |lo |la |l )?\p{L}+|(?:il |lo |la |l )\p{L}+ lascia\p{L}* (?:stare|riposare|in pace)|stampa\p{L}*|mostra\p{L}*|fammi vedere|dimmi|elenca|ricorda\p{L}*|rinomina\p{L}*|rifall[oa])(?!\p{L})/u
 
+/** Labels that are wished for, behind what was filled: `labels next please`, `mi servono le etichette`. */
+const LABELS =
+  /^(?:(?:now|then|so|next|ora|adesso|poi) )*(?:(?:(?:i|we|id|wed|ill|well|im|were) )?(?:(?:would|will|d|ll|just|also|only|now|still) )*(?:need|want|like|needing|wanting|after)(?: (?:to have|to print|printing))? |(?:mi|ci) (?:\p{L}+ )?(?:serv|occorr|vorr|stamp|f(?:ai|aresti|ate))\p{L}*(?: (?:anche|ora|adesso))? |(?:vorrei|voglio|vogliamo) )?(?:(?:the|some|its|their|a few|my|le|delle|sue|un po di) )*(?:labels?|tags?|etichett[ae])(?: (?:for|per) (?:it|them|that|these|those|the lot|all of them|the bottles|tutte|le bottiglie))?(?: (?:next|now|then|please|pls|plz|too|as well|thanks|ta|ora|adesso|per favore|grazie|anche))*(?: ?[.!?])*$/u
+
 /** A question of its own, with nothing of an amount in it. */
 const QUESTION =
   /^(?:how (?:strong|sweet|much|many|long|old|do|does|is)|hows|whats|what|when|whens|which|is it|can i|should i|do i|quanto|quanta|quanti|quando|come|che|cosa)(?!\p{L})/u
@@ -53,7 +57,7 @@ const OF_ALL =
 
 /** What is said whenever a jar is strained: what goes in next, and how much of it. */
 const AFTER_STRAINING =
-  /^(?:and |so |now |then |e |ora |adesso )*(?:how much (?:sugar|syrup|water|sugar and water|sugar and how much water)|(?:what|which|che|quale) (?:syrup|sugar|sciroppo)|what(?: comes|s| is| do i do)? (?:next|now)|now what|quanto (?:zucchero|sciroppo)|quanta acqua|e (?:adesso|ora)|cosa faccio (?:adesso|ora)|che faccio (?:adesso|ora))(?: (?:do|should|must|would|will|shall) i (?:need|add|use|put in|stir in))?(?: (?:goes|go|(?:does|will|would|should) (?:it|this|that|the \p{L}+) (?:need|want|take|get|like)|(?:ci )?vuole|gli (?:serve|va)|ci va|serve|metto|ci metto|devo mettere))?(?: in)?(?: now| adesso| ora)? ?\??$/u
+  /^(?:and |so |now |then |e |ora |adesso )*(?:how much (?:sugar|syrup|water|sugar and water|sugar and how much water)|(?:what|which|che|quale) (?:sugar and water|sugar|syrup|water|zucchero|sciroppo)|what (?:do|should|must|would|will|does) (?:i|we|it) (?:need|add|use|want|take|put in)(?: (?:for|of|in the way of|by way of))?(?: the)? (?:sugar and water|sugar|syrup|water)|what(?: comes|s| is| do i do)? (?:next|now)|now what|quanto (?:zucchero|sciroppo)|quanta acqua|e (?:adesso|ora)|cosa faccio (?:adesso|ora)|che faccio (?:adesso|ora))(?: (?:do|should|must|would|will|shall) i (?:need|add|use|put in|stir in))?(?: (?:goes|go|(?:does|will|would|should) (?:it|this|that|the \p{L}+) (?:need|want|take|get|like)|(?:(?:ci|gli|mi|le) )?vuole|(?:ci|gli) va|(?:(?:mi|gli|ci|le) )?serve|(?:mi|gli|ci|le) occorre|metto|ci metto|devo mettere))?(?: in)?(?: now| adesso| ora)? ?\??$/u
 
 /** Deeds told with a taste, whose words are noted with it. */
 const NOTED: ReadonlySet<Concept> = new Set(['tasted', 'rated'])
@@ -86,7 +90,7 @@ function lastCut(sentence: Sentence, surroundings: Surroundings): Cut | null {
     const rest = wordsFrom(sentence.typed, begin)
     const isStrong = tokens.slice(end, begin).some(({ text }) => STRONG.test(text))
     if (begin + MOST_WORDS < tokens.length) return null
-    if (ORDER.test(rest) || (isStrong && QUESTION.test(rest))) return { end, begin }
+    if (ORDER.test(rest) || LABELS.test(rest) || (isStrong && QUESTION.test(rest))) return { end, begin }
     const isAfterDeed = firstDeed !== undefined && firstDeed.to <= end
     if (isAfterDeed && (HOW_LONG_NOW.test(rest) || OF_ANOTHER.test(rest) || OF_ALL.test(rest)) && !/\d/.test(rest))
       return { end, begin }

@@ -190,7 +190,7 @@ const ASKED: readonly Asked[] = [
         '(?:ride|cycle|cycling|biking)(?: \\w+){0,2} (?:home|back)|chainsaw|operate (?:\\w+ ){0,2}machin\\w+|motosega|behind the wheel|breathaly\\w+|guidare|mi metto al volante|al volante|(?:prima|dopo) (?:di )?guid\\w+',
     ),
     unless:
-      /\bdriv(?:e|es|ing) (?:me|us|everyone|off|out|away|them|it|the|this|these|all|bottles|jars|everything) ?(?:mad|crazy|nuts|the)?\b/,
+      /\bdriv(?:e|es|ing) (?:me|us|everyone|off|out|away|them|it|the|this|these|all|bottles|jars|everything) ?(?:mad|crazy|nuts|the)?\b|\b(?:reminders?|nudges?|messages|pings|promemoria)\b.{0,60}\b(?:i|we|ill|well|to) drive (?:to|up|down|over|out|across|through)\b(?!.*\b(?:drunk|drink|glass|taste|sip|after)\b)/,
   },
   {
     entry: 'driving',

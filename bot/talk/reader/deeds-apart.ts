@@ -50,11 +50,11 @@ const deedsOf = (sentence: Sentence): readonly (ConceptSpan & { readonly group: 
   const others = new Set(all.filter(({ group }) => group !== 'add').map(({ group }) => group))
   const mayAdd = !sentence.has('started') && [...others].every((group) => ALONE_WITH.has(group))
   // `Put it through a cloth` is told by the longest of what holds there.
-  return all
-    .filter(({ group }) => group !== 'add' || mayAdd)
+  const told = all.filter(({ group }) => group !== 'add' || mayAdd)
+  return told
     .filter(
       (deed) =>
-        !all.some(
+        !told.some(
           (other) =>
             other !== deed &&
             other.from <= deed.from &&

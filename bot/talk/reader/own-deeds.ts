@@ -30,12 +30,23 @@ const OWN = new RegExp(`^${LED_BY}(?:${MOVED}|${STANDS}|${REMINDED}|${LET_BE}|${
 
 const MOST = 4
 
+const MOVES =
+  /^(?:(?:i|we|ive|weve|have|then|also|just|now|ho|abbiamo|poi|l|anche) )*(?:moved|shifted|put|popped|stashed|set|took|carried|brought|lugged|stood|stuck|tucked|messo|messa|spostato|spostata|portato|portata)(?!\p{L})/u
+
+/** `Then moved it to the barn`: a verb of moving, and a place behind it in its clause. */
+function isMoved({ typed, spans }: Sentence, at: number): boolean {
+  if (!MOVES.test(wordsFrom(typed, at))) return false
+  const end = typed.tokens.findIndex(({ text }, place) => place > at && JOIN.test(text))
+  return spans.some(({ concept, from }) => concept === 'place_word' && from > at && (end === -1 || from < end))
+}
+
 /** Where clauses begin that have a deed of their own, behind what joins them to the one before. */
-function begins({ typed }: Sentence): readonly number[] {
+function begins(sentence: Sentence): readonly number[] {
+  const { typed } = sentence
   const { tokens } = typed
   return tokens.flatMap((_, at) => {
     const isJoined = at > 1 && JOIN.test(tokens[at - 1]!.text) && !JOIN.test(tokens[at]!.text)
-    return isJoined && OWN.test(wordsFrom(typed, at)) ? [at] : []
+    return isJoined && (OWN.test(wordsFrom(typed, at)) || isMoved(sentence, at)) ? [at] : []
   })
 }
 

@@ -3,10 +3,14 @@ import type { TalkReading } from '../frames/reading.ts'
 import { dangerAsked } from './danger-asked.ts'
 import { whoIsYoung } from './for-a-child.ts'
 
+const MOST_SAID = 6
+/** Thanks say more of the same: `ta very much, you’re a gem`. */
+const MOST_THANKS = 12
+
 /** Greetings and thanks, said alone. */
 export function smallTalk(sentence: Sentence): TalkReading | null {
   const { typed, spans, bits } = sentence
-  if (bits.length > 0 || typed.tokens.length > 6) return null
+  if (bits.length > 0 || typed.tokens.length > MOST_THANKS) return null
   if (sentence.has('erase', 'not_this_week')) return null
   if (sentence.has('never_mind') && typed.tokens.length <= 5) return { kind: 'last', what: 'let_be' }
   const covers = (concept: 'greeting' | 'thanks' | 'help_me'): boolean =>
@@ -20,12 +24,13 @@ export function smallTalk(sentence: Sentence): TalkReading | null {
             at < span.to,
         ),
     )
+  if (sentence.has('thanks') && covers('thanks')) return { kind: 'small_talk', key: 'thanks' }
+  if (typed.tokens.length > MOST_SAID) return null
   if (
     sentence.has('help_me') &&
     (covers('help_me') || spans.some((span) => span.concept === 'help_me' && span.to - span.from >= 3))
   )
     return { kind: 'small_talk', key: 'help' }
-  if (sentence.has('thanks') && covers('thanks')) return { kind: 'small_talk', key: 'thanks' }
   return sentence.has('greeting') && covers('greeting') ? { kind: 'small_talk', key: 'greeting' } : null
 }
 

@@ -1,0 +1,14 @@
+/** Words with a figure for a sound in them, as they are typed on a telephone. */
+const TEXTED: Readonly<Record<string, string>> = {
+  b4: 'before',
+  '2day': 'today',
+  '2nite': 'tonight',
+  '2moro': 'tomorrow',
+  '2morrow': 'tomorrow',
+  l8r: 'later',
+}
+
+const EACH = new RegExp(`(?<![\\p{L}\\p{N}])(?:${Object.keys(TEXTED).join('|')})(?![\\p{L}\\p{N}])`, 'giu')
+
+/** A sentence with those words written out. */
+export const writtenOut = (text: string): string => text.replace(EACH, (word) => TEXTED[word.toLowerCase()]!)
