@@ -62,7 +62,7 @@ const MOST_JARS = 3
  * `Undo`: what was written down last in this talk is taken back. Where other answers came after it, it is named and asked about; where
  * nothing was written down, or a jar is named, that jar's line is for typing, as it may be its start that goes.
  */
-export function undone(sentence: Sentence, { step, answersSince }: Remembered): TalkReading | null {
+export function undone(sentence: Sentence, { step, answersSince, question }: Remembered): TalkReading | null {
   const { has, bits, typed, jars } = sentence
   // `Put it back in the cellar` is where it stands.
   if (!has('take_back') || has('housed')) return null
@@ -78,7 +78,8 @@ export function undone(sentence: Sentence, { step, answersSince }: Remembered): 
   if (wanted !== null && typed.tokens.length <= 2 * MOST_WORDS)
     return undoneStep(wanted, isNamed ? [...new Set(named)] : [], last, running)
   if (step !== null && jar !== undefined && (!isNamed || (last !== undefined && named.includes(last)))) {
-    if (answersSince === 0 && !isNamed) return callReading(undoOf(jar), 'record')
+    // What was only asked about was not written down: it is not what stands before it that is to go.
+    if (answersSince === 0 && !isNamed && question === null) return callReading(undoOf(jar), 'record')
     return undoAsked(step, last?.name ?? jar)
   }
   const words = typed.tokens.filter(({ kind }) => kind === 'word')

@@ -26,6 +26,13 @@ describe('undo', () => {
     expect(await one.say('yes')).toMatchObject({ read: '/jar undo lemon', code: null, recorded: 1 })
   })
 
+  it('asks before it takes back what came before a deed that was only asked about', async () => {
+    const one = await talkerFor({ after: null, shelf: 'lemon' })
+    await one.say('/jar start cherry of:500 g sour cherries spirit:1 l vodka 40%')
+    expect((await one.say('shake it')).code).toBe('question')
+    expect(await one.say('undo that')).toMatchObject({ code: 'question', choices: ['/jar undo cherry'], recorded: 0 })
+  })
+
   it('takes back no step of another jar after bottles were given', async () => {
     const one = await talkerFor({ after: null, shelf: 'lemon_bottled' })
     await one.say('/jar start ginger of:100 g ginger spirit:700 ml 60%')
