@@ -27,7 +27,7 @@ describe('undo', () => {
   })
 
   it('asks before it takes back what came before a deed that was only asked about', async () => {
-    const one = await talkerFor({ after: null, shelf: 'lemon' })
+    const one = await talkerFor({ after: null })
     await one.say('/jar start cherry of:500 g sour cherries spirit:1 l vodka 40%')
     expect((await one.say('shake it')).code).toBe('question')
     expect(await one.say('undo that')).toMatchObject({ code: 'question', choices: ['/jar undo cherry'], recorded: 0 })
