@@ -4,7 +4,8 @@ import type { HarmId } from './harm.ts'
 import { isAskedOfThing } from './jar-deeds.ts'
 import { type SaidOfHarm, saidIn, type WordClass, type WordSpan } from './said.ts'
 import { GRAVE, hasSign, isAlarmed, isApart, isDenied, isOnlyAsked, SIGNS, signsIn, signsOf } from './signs.ts'
-import { isAdult, isChild, isMethanol, isPet, isPlant } from './swallowing.ts'
+import { isAdult, isChild, isPet, isPlant } from './swallowing.ts'
+import { isMethanol } from './undrinkable-had.ts'
 import { names, OTHERS, PEOPLE, victimOf } from './victim.ts'
 
 /** `Will I go blind from homemade limoncello?`: of a drink that nobody has had, and nobody is ill. */

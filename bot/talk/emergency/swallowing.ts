@@ -15,7 +15,7 @@ import {
 import { CHILDREN, isSmellOfThing, isVictim, names, OTHERS, PEOPLE, victimOf } from './victim.ts'
 import type { WhoKind } from './who-words.ts'
 
-const isTroubled = (said: SaidOfHarm): boolean => hasSign(said) || isAlarmed(said)
+export const isTroubled = (said: SaidOfHarm): boolean => hasSign(said) || isAlarmed(said)
 
 /** Asked for, or asked whether it may be: `chiede un sorso`, `can children have`. */
 const WISHED =
@@ -75,7 +75,7 @@ const isSupposedOf = (said: SaidOfHarm, kinds: readonly WhoKind[]): boolean =>
         !said.near('harmless', { from: to, to }, 0, 6),
     )
 
-const swallowed = (said: SaidOfHarm): readonly WordSpan[] =>
+export const swallowed = (said: SaidOfHarm): readonly WordSpan[] =>
   said.spans('swallowed').filter((span) => !isDenied(said, span) && (isTroubled(said) || !isDrawnOff(said, span)))
 
 export const isPet = (said: SaidOfHarm): boolean =>
@@ -110,30 +110,6 @@ export const isChild = (said: SaidOfHarm): boolean =>
   (names(said, ['young']) && said.spans('alarm').length > 0 && said.spans('strong').length > 0 && isShort(said)) ||
   isIll(said, CHILDREN) ||
   isPoorly(said, CHILDREN)
-
-/** `My husband had some of the jar that smells of varnish`: a maker’s own sip is told as what is wrong with the jar, a glass is not. */
-function isDrunk(said: SaidOfHarm, span: WordSpan): boolean {
-  const kind = victimOf(said, span)
-  if (isDenied(said, span)) return false
-  return (
-    (kind !== null && OTHERS.includes(kind)) ||
-    /drank|drunk|glass|bevut|bicchier/.test(said.between(span.from, span.to))
-  )
-}
-
-/** Something that nobody may drink was drunk, or what nobody knows made somebody ill. */
-export function isMethanol(said: SaidOfHarm): boolean {
-  const isIn = (name: WordClass, isEnough: (span: WordSpan) => boolean) =>
-    [...swallowed(said), ...said.spans('partaken')].some(
-      (span) => said.near(name, span, 16, 16) && isEnough(span) && !isDenied(said, span),
-    )
-  return (
-    isIn('undrinkable', (span) => !isSmellOfThing(said, span) && (isTroubled(said) || !isContent(said, span))) ||
-    isIn('doubtful', () => isTroubled(said)) ||
-    swallowed(said).some((span) => said.near('solventSmell', span, 16, 16) && isDrunk(said, span)) ||
-    (hasSign(said) && said.spans('undrinkable').length + said.spans('doubtful').length > 0 && isPoorly(said, PEOPLE))
-  )
-}
 
 const isToxic = (said: SaidOfHarm, span: WordSpan): boolean =>
   said.near('toxic', span, 12, 12) && !isDenied(said, span) && (isTroubled(said) || !isContent(said, span))
