@@ -12,7 +12,7 @@ import {
   SIGNS,
   signsIn,
 } from './signs.ts'
-import { CHILDREN, isSmellOfThing, isVictim, names, OTHERS, PEOPLE, victimOf } from './victim.ts'
+import { CHILDREN, isVictim, names, OTHERS, PEOPLE, victimOf } from './victim.ts'
 import type { WhoKind } from './who-words.ts'
 
 export const isTroubled = (said: SaidOfHarm): boolean => hasSign(said) || isAlarmed(said)
