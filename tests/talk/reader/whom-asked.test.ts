@@ -12,14 +12,14 @@ const knows = { lexicons: [english, italian], jars: [], today: { year: 2026, mon
 
 const topicOf = (text: string): string | null => findHarm(text) ?? dangerTopic(sentenceIn(text, knows))
 
-/** The short run reads one of thirteen, and three of each kind where jars stand; the long one reads all. */
+/** The short run reads one of twenty-six, and three of each kind where jars stand; the long one reads all. */
 describe('whoever is to be kept from it, in whatever words', () => {
   it('are thousands', () => {
     expect(whoms.reduce((sum, { sentences }) => sum + sentences.length, 0)).toBeGreaterThan(12_000)
   })
 
   it.each(whoms)('is told so: $name', ({ entries, sentences }) => {
-    const missed = sampled(sentences, 13, 3).filter((text) => !entries.includes(topicOf(text) ?? ''))
+    const missed = sampled(sentences, 26, 3).filter((text) => !entries.includes(topicOf(text) ?? ''))
     expect(missed).toEqual([])
   })
 
