@@ -7,6 +7,7 @@ import { measuredOut, pouredMl } from '../../../core/recipe/tool-precision.ts'
 import type { Format } from '../format.ts'
 import type { Feature, Part, Written } from '../language.ts'
 import type { CalculateMessages, MadeDrink, SyrupSaid } from '../messages/calculate.ts'
+import { isAre } from './jar-verbs.ts'
 import { articleOf, capital, countWord, listed, plural } from './phrases.ts'
 import { plannedFillText } from './planned-bottles.ts'
 import { fillerName, sweetenerName, sweetenerShort, sweetenerText } from './sweeteners.ts'
@@ -87,7 +88,7 @@ const headlines = {
   syrup_expected: ({ name, filler, sweetener, sugarG, waterMl, syrupG }, format) => {
     const sugar = sweetenerText(sugarG.value, sweetener, format)
     const water = `${format.round.volume(waterMl.value)} ${fillerName(filler)}`
-    const once = `once ${name} is strained`
+    const once = `once ${name} ${isAre(name)} strained`
     if (sugarG.value === 0 && waterMl.value === 0) return `Nothing, ${once}: it’ll be where you want it.`
     if (sugarG.value === 0) return `About ${water}, ${once}.`
     if (waterMl.value === 0) return `About ${sugar}, ${once}.`

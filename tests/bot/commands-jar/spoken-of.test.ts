@@ -3,7 +3,7 @@ import { jarDesk } from './desk.ts'
 
 const START = 'spirit:1 l strength:60% when:2026-10-20'
 
-/** `sweet orange peel`, `midwinter` of lemons, `hedge gin` and `hedge brandy`, of sloes and damsons. */
+/** `oranges`, `midwinter` of lemons, `hedge gin` and `hedge brandy`, of sloes and damsons. */
 const shelf = async () => {
   const desk = jarDesk()
   for (const line of [
@@ -19,10 +19,10 @@ const shelf = async () => {
 
 describe('a jar that is not called by its name', () => {
   it.each([
-    ['orange', 'sweet orange peel'],
-    ['Oranges', 'sweet orange peel'],
-    ['orange peel', 'sweet orange peel'],
-    ['the orange jar', 'sweet orange peel'],
+    ['orange', 'oranges'],
+    ['Oranges', 'oranges'],
+    ['orange peel', 'oranges'],
+    ['the orange jar', 'oranges'],
     ['lemon', 'midwinter'],
     ['lemons', 'midwinter'],
     ['limone', 'midwinter'],
@@ -53,12 +53,12 @@ describe('a jar that is not called by its name', () => {
   it.each(['cherry', 'peels and gin', 'xyzzy'])('%s is none, and it is said which there are', async (typed) => {
     const desk = await shelf()
     const { message } = await desk.refused(`/jar show ${typed}`)
-    expect(message).toContain('Yours are sweet orange peel, midwinter, hedge gin and hedge brandy.')
+    expect(message).toContain('Yours are oranges, midwinter, hedge gin and hedge brandy.')
   })
 
   it('is never thrown away by a word of it', async () => {
     const desk = await shelf()
-    expect((await desk.refused('/jar discard orange')).message).toContain('full name: sweet orange peel')
+    expect((await desk.refused('/jar discard orange')).message).toContain('full name: oranges')
   })
 })
 
@@ -67,7 +67,7 @@ describe('a jar that gets its name from what is in it', () => {
     const desk = jarDesk()
     const values = async (line: string) => (await desk.headlineOf(line)).values
     expect(await values(`/jar start of:2 oranges ${START}`)).toMatchObject({ isNamed: false })
-    expect(await desk.textOf(`/jar start of:3 oranges ${START}`)).toContain('I’ve named it sweet orange peel 2.')
+    expect(await desk.textOf(`/jar start of:3 oranges ${START}`)).toContain('I’ve named it oranges 2.')
     expect(await desk.textOf(`/jar start brunch of:4 oranges ${START}`)).not.toContain('named')
   })
 })
@@ -95,7 +95,7 @@ describe('a jar where numbers are to stand', () => {
     }
     expect((await desk.ask('/syrup lemon')).data.infusionMl).toBeCloseTo(930, 0)
     expect((await desk.refused('/adjust lemon')).message).toContain('What should midwinter become?')
-    expect(await desk.textOf('/syrup orange')).toContain('once sweet orange peel is strained')
+    expect(await desk.textOf('/syrup orange')).toContain('once oranges are strained')
   })
 
   it('gives its amount and strength, and what lacks is asked with them', async () => {

@@ -8,6 +8,6 @@ it('says one strength in one way where the usual is out of reach, and offers a w
     expect(text, of).toContain(`I’ve gone for ${made} %`)
   }
   const { error } = await askAny('/plan of:500 g sloes spirit:700 ml 40% to-strength:38%')
-  const [, line] = /This works: (\/plan .+)$/.exec(error!.message)!
+  const [, line] = /At most [\d.]+ %: (\/plan .+)$/.exec(error!.message)!
   expect((await askAny(line!)).error).toBeUndefined()
 })

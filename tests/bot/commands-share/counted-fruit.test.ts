@@ -15,7 +15,8 @@ type Desk = ReturnType<typeof deskOf>
 
 /** What a reply says of the fruit in it. */
 const fruitIn = async (desk: Desk, line: string): Promise<string> =>
-  /peel of [\d.]+ lemons? \(about [\d.]+ k?g/.exec(await desk.textOf(line))?.[0] ?? `no fruit in ${line}`
+  (await desk.textOf(line)).match(/Buy \d+ unwaxed lemons?|no bitter pith: about [\d.]+ k?g/g)?.join(', ') ??
+  `no fruit in ${line}`
 
 /** The lines that plan what this one begins, as others do who see it shared. */
 async function linesOf(desk: Desk, line: string): Promise<readonly [from: string, make: string]> {
@@ -30,7 +31,7 @@ describe('counted fruit', () => {
     const desk = deskOf()
     const batch = `of:${count} lemons spirit:1 l 95% ${WISH}`
     const typed = await fruitIn(desk, `/plan ${batch}`)
-    expect(typed).toContain(`peel of ${count} lemon`)
+    expect(typed).toContain(`Buy ${count} unwaxed lemon`)
     const [from, make] = await linesOf(desk, `/jar start ${batch}`)
     for (const line of [from, make, `${make} of:${count} lemons`, `${make} spirit:1 l 95%`]) {
       expect(await fruitIn(desk, line), line).toBe(typed)

@@ -23,7 +23,7 @@ describe('/plan from: with what there is of its plants', () => {
   it('weighs counted fruit as its own plan did, and says no factor that is one', async () => {
     const desk = deskOf()
     const code = await codeAfter(`/jar start lemon of:10 lemons spirit:1 l 95% ${WISH}`)
-    const fruit = /peel of 10 lemons \(about \d+ g/
+    const fruit = /no bitter pith: about \d+ g/
     const typed = fruit.exec(await desk.textOf(`/plan of:10 lemons spirit:1 l 95% ${WISH}`))![0]
     for (const more of ['', ' spirit:1 l 96%', ' strength:96%']) {
       expect(fruit.exec(await desk.textOf(`/plan from:${code}${more}`))![0], more).toBe(typed)
@@ -51,21 +51,15 @@ describe('/plan from: with what there is of its plants', () => {
   })
 
   it.each([
-    [
-      'spirit:700 ml 60% of:40 g coffee beans bottles:3',
-      'too little coffee beans. To see how much fills them: /plan from:CODE bottles:3 strength:60%',
-    ],
-    [
-      'of:40 g coffee beans bottles:3',
-      'too little coffee beans. To see how much fills them: /plan from:CODE bottles:3',
-    ],
-    ['spirit:300 ml strength:60% bottles:3', '. To see how much fills them: /plan from:CODE strength:60% bottles:3'],
-  ])('says what %s has too little of', async (more, says) => {
+    ['spirit:700 ml 60% of:40 g coffee beans bottles:3', 'The coffee beans fill', 'bottles:3 strength:60%'],
+    ['of:40 g coffee beans bottles:3', 'The coffee beans fill', 'bottles:3'],
+    ['spirit:300 ml strength:60% bottles:3', 'The spirit fills', 'strength:60% bottles:3'],
+  ])('says what %s has too little of, and what fills them', async (more, says, fills) => {
     const desk = deskOf()
     const code = await codeAfter('/jar start coffee of:100 g coffee beans spirit:1 l 60%')
-    expect(await desk.textOf(`/plan from:${code} ${more}`)).toContain('You’ll be two bottles short')
-    expect(await desk.textOf(`/plan from:${code} ${more}`)).toContain(says.replace('CODE', code))
-    const without = `/plan from:${code} strength:60% bottles:3`
-    expect((await desk.jsonOf(without)).data.bottles).toEqual([{ count: 3, volumeMl: 500 }])
+    const text = await desk.textOf(`/plan from:${code} ${more}`)
+    expect(text).toContain(`${says} only one of your three bottles.`)
+    expect(text).toContain(`Fill all three: /plan from:${code} ${fills}`)
+    expect((await desk.jsonOf(`/plan from:${code} ${fills}`)).data.bottles).toEqual([{ count: 3, volumeMl: 500 }])
   })
 })

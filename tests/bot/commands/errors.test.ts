@@ -69,7 +69,7 @@ describe('the nearest that a sentence names, typed in, works', () => {
     ],
     [
       '/syrup 1 l strength:28% to-strength:26% to-sweetness:250',
-      /This works: \/syrup infusion:1 l strength:28% to-strength:([\d.]+)% to-sweetness:250/,
+      /At most 23 %: \/syrup infusion:1 l strength:28% to-strength:([\d.]+)% to-sweetness:250/,
       (found) => `/syrup 1 l strength:28% to-strength:${found}% to-sweetness:250`,
     ],
     [

@@ -12,7 +12,7 @@ const METRIC_MASS = /\d k?g\b/
 /** What a plan says first, without what was typed and without bottles, which are sold in millilitres. */
 const workedOut = async (line: string): Promise<string> => {
   const [head = ''] = (await textOf(line)).split('\n\n• ')
-  const days = head.slice(head.indexOf('\n\n'), head.indexOf('In the jar'))
+  const days = head.slice(head.indexOf('\n\n'), head.indexOf('Steeping'))
   return days.replaceAll(/closed [\d.]+ (?:ml|l) jar/g, '')
 }
 
