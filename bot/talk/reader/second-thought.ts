@@ -1,8 +1,10 @@
 import type { SymptomId } from '../../../core/trouble/symptoms.ts'
 import type { Path } from '../../calls/signatures.ts'
+import type { Sentence } from '../bits/bit.ts'
 import type { TalkReading } from '../frames/reading.ts'
 import type { Aim, Leaning } from '../hunch/hunch.ts'
 import { MAY_BURST } from './asked-of-handbook.ts'
+import { isAsked } from './is-told.ts'
 
 /** From here on a hunch is trusted: of those of unseen sentences that are as sure some 96 in 100 are right. */
 export const SURE = 0.8
@@ -89,6 +91,10 @@ export const lostNear = (aim: Aim): TalkReading => ({
   kind: 'lost',
   nearest: isCommand(aim) ? [{ command: aim, options: {} }] : [],
 })
+
+/** `How much syrup for 28 %?`: asked for by its own word, a hunch has no say. */
+export const isAskedByName = (reading: TalkReading, sentence: Sentence): boolean =>
+  reading.kind === 'call' && reading.call.command === 'syrup' && sentence.has('syrup') && isAsked(sentence)
 
 /**
  * A reading that hardly ever is what such sentences are after gives way to what they mostly are, where the sentence can be read so.
