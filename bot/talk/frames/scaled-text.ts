@@ -38,3 +38,18 @@ export function scaledText(option: string, text: string, factor: number): string
     })
     .join('+')
 }
+
+const LEADING = new RegExp(
+  String.raw`^(?:${NUMBER}|an?(?=\s))\s*(?:${UNITS}\.?(?:(?:\s*,|\s+and|\s+e)?\s*${NUMBER}\s*${UNITS}\.?)*)?`,
+  'iu',
+)
+
+/** `1 lb 4 oz` of `1 lb 4 oz sloes`, `10` of `10 lemons`; undefined where no amount is typed. */
+export const amountBefore = (item: string): string | undefined => LEADING.exec(item)?.[0].trim()
+
+/** `sloes` of `1 lb 4 oz of sloes`. */
+export const nameBehind = (item: string): string =>
+  item
+    .replace(LEADING, '')
+    .replace(/^\s*of\s/i, '')
+    .trim()

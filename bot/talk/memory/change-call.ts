@@ -6,7 +6,7 @@ import { USUAL } from '../../../core/recipe/plan/reach-targets.ts'
 import { type Path, signatures } from '../../calls/signatures.ts'
 import { nextStrength, nextSweetness } from '../frames/better.ts'
 import type { CallRead } from '../frames/reading.ts'
-import { scaledText } from '../frames/scaled-text.ts'
+import { nameBehind, scaledText } from '../frames/scaled-text.ts'
 import { NUMBER, numberOf, WHOLE_BEFORE, WHOLE_BEHIND } from '../frames/typed-number.ts'
 
 export const takes = (command: Path, option: string): boolean => option in signatures[command].shape
@@ -42,10 +42,17 @@ export function sweetened(
   return withOption(call, 'to-sweetness', `${gPerL} g/L`)
 }
 
-export function strengthened(call: CallRead, isStronger: boolean, isSlight: boolean): CallRead {
+/** The same of how strong it is, which may be less than was aimed at. */
+export function strengthened(
+  call: CallRead,
+  isStronger: boolean,
+  isSlight: boolean,
+  workedPercent: number | null = null,
+): CallRead {
   const now =
     read(call.options['to-strength'], (text) => parseStrength(text).abvPercent) ??
     (call.command === 'adjust' ? read(call.options.strength, (text) => parseStrength(text).abvPercent) : null) ??
+    workedPercent ??
     USUAL.abvPercent
   const step =
     call.options['to-strength'] === undefined && call.command !== 'adjust'
@@ -104,7 +111,7 @@ export const withNumber = (call: CallRead, option: string, value: string): CallR
 /** Plants by name alone: how much of them follows from the bottles. */
 function plantsWithout({ of, ...options }: Readonly<Record<string, string>>): Record<string, string> {
   if (of === undefined) return options
-  const named = of.split('+').map((item) => item.trim().replace(/^[\d.,½¼¾]+\s*(?:(?:g|kg|ml|l|lb|oz)\b)?\s*/i, ''))
+  const named = of.split('+').map((item) => nameBehind(item.trim()))
   return { of: named.join(' + '), ...options }
 }
 

@@ -3,6 +3,7 @@ import type { TalkReading } from '../frames/reading.ts'
 import { type Concept, DEEDS } from '../lexicon/lexicon.ts'
 import { costed } from './cost-rule.ts'
 import { corrected } from './number-instead.ts'
+import { inJarOfSize, partOfPlant } from './part-of-plan.ts'
 import { bottled, otherSpirit, spiritInstead, swapped, withoutPlant } from './plan-rules.ts'
 import type { Remembered } from './remembered.ts'
 import type { Rule } from './rule.ts'
@@ -20,6 +21,8 @@ export const OF_RECIPE: readonly Rule[] = [
   sameWith,
   disliked,
   severalInstead,
+  partOfPlant,
+  inJarOfSize,
   swapped,
   spiritInstead,
   corrected,

@@ -3,6 +3,7 @@ import { saidText } from '../../../core/quantity/said/said-text.ts'
 import type { Bit } from '../bits/bit.ts'
 import { liquidsIn, spiritText } from '../frames/liquids.ts'
 import { plantText } from '../frames/plant-slots.ts'
+import { amountBefore, nameBehind } from '../frames/scaled-text.ts'
 import { forBottles, takes, withOption } from './change-call.ts'
 import { callReading, isLiquidBit, type Rule } from './rule.ts'
 
@@ -17,8 +18,12 @@ export const bottled: Rule = ({ bits }, last) => {
 /** `Only vodka`. */
 const ONLY = /^(?:(?:but|so|its|it’s|it's|it is|ma|pero) )?(?:only|just|solo|soltanto)\b/i
 
+const isNamedIn = (spirit = '', name: string): boolean => spirit.toLowerCase().split(/\s+/).includes(name.toLowerCase())
+
 export const otherSpirit: Rule = (sentence, last) => {
-  const word = sentence.bits.find(({ kind }) => kind === 'spirit')
+  const words = sentence.bits.filter(({ kind }) => kind === 'spirit')
+  // `Swap the gin for vodka`: the one that is there goes.
+  const word = words.find(({ text }) => !isNamedIn(last.options.spirit, text)) ?? words[0]
   const strength = sentence.bits.find(({ kind, role }) => kind === 'strength' && role !== 'want')
   // `No vodka but I’ve got rum`: what is not there is no bit of the sentence.
   const isOther =
@@ -111,7 +116,7 @@ export const otherPlants: Rule = ({ bits, typed, has }, last) => {
   // `Could it be limes`, `I've only limes`.
   const isInstead = has('instead') || (has('only_have', 'could_be') && typed.tokens.length <= SHORT)
   if (!isInstead || !isOne) return null
-  const amount = plants[0]!.with === undefined ? /^[\d.,½¼¾]+(?:\s*(?:g|kg)\b)?/.exec(of)?.[0] : undefined
+  const amount = plants[0]!.with === undefined ? amountBefore(of) : undefined
   return callReading(withOption(last, 'of', [amount, text].filter((part) => part !== undefined).join(' ')))
 }
 
@@ -136,15 +141,13 @@ function partSwapped(item: string, gone: Bit, come: Bit, bits: readonly Bit[]): 
   return `${left} ${name.join(' ')} + ${part.value} ${come.text.toLowerCase()}`
 }
 
-const AMOUNT_BEFORE = /^[\d.,½¼¾]+(?:\s*(?:g|kg|oz|lbs?|pounds?|kilos?|cups?)\b)?/i
-
 /** `Damsons, not plums`: of two names of one plant the one that holds, as much of it as there was; null where they are of two. */
 function kindNamed(item: string, plants: readonly Bit[]): string | null {
   const [one, other] = plants
   if (one === undefined || other === undefined || one.ids?.[0] === undefined || one.ids[0] !== other.ids?.[0])
     return null
   const held = plants.find(({ role }) => role !== 'left_out') ?? one
-  const amount = held.with === undefined ? AMOUNT_BEFORE.exec(item)?.[0] : undefined
+  const amount = held.with === undefined ? amountBefore(item) : undefined
   return [amount, held.text.toLowerCase()].filter((part) => part !== undefined).join(' ')
 }
 
@@ -162,8 +165,7 @@ export const swapped: Rule = ({ bits, has }, last) => {
   if (at === -1 || gone.length !== 1 || come === undefined) return null
   const share = partSwapped(items[at]!, gone[0]!, come, bits)
   if (share !== null) return callReading(withOption(last, 'of', items.with(at, share).join(' + ')))
-  const amount =
-    come.with === undefined ? /^[\d.,½¼¾]+(?:\s*(?:g|kg|oz|lb)\b)?/.exec(items[at]!)?.[0] : bits[come.with]!.text
+  const amount = come.with === undefined ? amountBefore(items[at]!) : bits[come.with]!.text
   const text = [amount, come.text.toLowerCase()].filter((part) => part !== undefined).join(' ')
   return callReading(withOption(last, 'of', items.map((item, place) => (place === at ? text : item)).join(' + ')))
 }
@@ -175,7 +177,7 @@ export const weighedAnew: Rule = ({ bits, typed, has }, last) => {
   const isShort = typed.tokens.filter(({ kind }) => kind === 'word').length <= 8
   if (mass?.kind !== 'mass' || another !== undefined || !isShort || has('asking', 'how_much')) return null
   if (last.command !== 'plan' || of === undefined || of.includes('+') || /sugar|zucchero/.test(typed.text)) return null
-  const name = of.replace(/^(?:[\d.,½¼¾]+|an?)\s*(?:(?:g|kg|lb|oz|pounds?|kilos?|grams?|ounces?)\b)?\s*(?:of\s+)?/i, '')
+  const name = nameBehind(of)
   return name === '' ? null : callReading(withOption(last, 'of', `${mass.text} ${name}`))
 }
 

@@ -30,11 +30,12 @@ export interface Remembered {
   readonly later: readonly string[]
 }
 
-/** How strong a drink is, % vol, how sweet, g/L, and how much sugar it takes, g; null where that is not worked out. */
+/** How strong a drink is, % vol, how sweet, g/L, how much sugar it takes, g, and the jar for it, ml; null where that is not worked out. */
 export interface DrinkSaid {
   readonly abvPercent: number
   readonly sugarGPerL: number
   readonly sugarG: number | null
+  readonly jarMl: number | null
 }
 
 /** A batch, and the list that its answer offered. */

@@ -1,6 +1,7 @@
 import { wordsFrom } from '../../../core/quantity/read/tokens.ts'
 import type { Bit, Sentence } from '../bits/bit.ts'
 import { measuresAsked } from '../frames/amount-slots.ts'
+import { amountBefore } from '../frames/scaled-text.ts'
 import { takes, withOption } from './change-call.ts'
 import { isOf } from './plan-rules.ts'
 import { callReading, changedOf, type Rule, setTo } from './rule.ts'
@@ -53,7 +54,7 @@ export const sameWith: Rule = ({ bits, typed }, last) => {
   if (last.command !== 'plan' || of === undefined || of.includes('+')) return null
   if (plant?.kind !== 'plant' || plant.role === 'left_out' || another !== undefined) return null
   if (!SAME.test(wordsFrom(typed))) return null
-  const amount = plant.with === undefined ? /^[\d.,½¼¾]+(?:\s*(?:g|kg|oz|lb)\b)?/.exec(of)?.[0] : bits[plant.with]?.text
+  const amount = plant.with === undefined ? amountBefore(of) : bits[plant.with]?.text
   return callReading(withOption(last, 'of', [amount, plant.text.toLowerCase()].filter(Boolean).join(' ')))
 }
 

@@ -5,7 +5,7 @@ import { unknownName } from '../bits/unknown-name.ts'
 import type { CallRead, TalkReading } from '../frames/reading.ts'
 import { symptomIn } from '../frames/symptoms.ts'
 import type { Concept } from '../lexicon/lexicon.ts'
-import { withOption } from './change-call.ts'
+import { changedBy, withOption } from './change-call.ts'
 import { nameSaid } from './name-said.ts'
 import { isOf } from './plan-rules.ts'
 import type { Remembered } from './remembered.ts'
@@ -93,16 +93,7 @@ export const agreed: Rule = ({ has, bits, typed, spans, jars }, _last, said) => 
   }
   const [first, ...others] = offered.filter(({ command }) => !NEVER_BY_YES.test(command))
   if (!isYes || first === undefined) return null
-  if (others.length > 0)
-    return WHICH.test(typed.text.trim())
-      ? {
-          kind: 'question',
-          call: first,
-          about: { kind: 'which_reading' },
-          choices: [first, ...others].slice(0, 3),
-          leftOut: [],
-        }
-      : null
+  if (others.length > 0) return WHICH.test(typed.text.trim()) ? eitherOf(first, [first, ...others].slice(0, 3)) : null
   // `When it’s bottled` asks for nothing that a yes could be to.
   if (first.command === 'jar bottle' || (NOD.test(typed.text.trim()) && first.command.startsWith('jar ')))
     return { kind: 'question', call: first, about: { kind: 'told_or_asked' }, choices: [first], leftOut: [] }
@@ -132,12 +123,27 @@ export const doneAsOffered: Rule = (sentence, last, { offered, planned }) => {
       done.includes(command) && (options.sugar ?? options.measured ?? options.bottles) !== undefined,
   )
   const isTried = last.command === 'syrup' && AS_PLANNED.test(typed.text)
-  if (step?.command === 'jar sweeten' && isTried) return callReading(planned ?? bare(step), 'record')
+  if (step?.command === 'jar sweeten' && isTried) return asPlanned(step, planned)
   // `Put the old faithful in bottles`: of the jar that is named.
   return step === undefined || unknownName(sentence, step.command) !== null ? null : callReading(step, 'record')
 }
 
-/** Of the plan, whatever was tried since. */
+/** Of two ways that were worked out it may be either: the plan of the jar, or the last one. */
+function asPlanned(tried: CallRead, planned: CallRead | null): TalkReading {
+  if (planned === null) return callReading(bare(tried), 'record')
+  if (changedBy(tried, planned).length === 0) return callReading(planned, 'record')
+  return eitherOf(tried, [tried, planned])
+}
+
+export const eitherOf = (call: CallRead, choices: readonly CallRead[]): TalkReading => ({
+  kind: 'question',
+  call,
+  about: { kind: 'which_reading' },
+  choices,
+  leftOut: [],
+})
+
+/** `As planned`, which may be of what was tried since. */
 const AS_PLANNED = /\b(?:as|like|to) (?:i |we )?(?:the )?plan(?:ned)?\b|\bcome (?:previsto|da piano|da programma)\b/iu
 
 /** Without amounts: the line with those that were planned is asked with. */

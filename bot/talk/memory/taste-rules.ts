@@ -22,7 +22,7 @@ export const tasteChanged: Rule = (sentence, last, { drink }) => {
   if (takes(call.command, 'to-sweetness') && (isDrier || isSweeter))
     changed = sweetened(call, isSweeter, isSlight, drink?.sugarGPerL)
   if (takes(call.command, 'to-strength') && (isStronger || isWeaker))
-    changed = strengthened(changed ?? call, isStronger, isSlight)
+    changed = strengthened(changed ?? call, isStronger, isSlight, drink?.abvPercent)
   if (changed === null) return null
   // A step in place of a number that is said would be a guess.
   if (sentence.bits.some(({ kind, value }) => kind === 'mass' && value > 0)) return null
@@ -71,6 +71,19 @@ const PARTS: readonly (readonly [RegExp, number])[] = [
   [/\b(?:a|one) third\b|\bun terzo\b/, 1 / 3],
   [/\b(?:a|one) quarter\b|\bun quarto\b/, 0.25],
 ]
+
+/** How many times as much is said, and where that ends; null where nothing of it is. */
+export function factorSaid({ spans, typed }: Pick<Sentence, 'spans' | 'typed'>) {
+  const span = spans.find(({ concept }) => concept in FACTORS)
+  if (span !== undefined) return { times: FACTORS[span.concept as keyof typeof FACTORS], from: span.from, to: span.to }
+  const { tokens } = typed
+  for (const at of tokens.keys()) {
+    const words = tokens.slice(at, at + 2).map(({ text }) => text)
+    const part = PARTS.find(([pattern]) => words.length === 2 && pattern.test(words.join(' ')))
+    if (part !== undefined) return { times: part[1], from: at, to: at + 2 }
+  }
+  return null
+}
 
 export const resized: Rule = ({ has, bits, typed }, last) => {
   if (bits.length > 0 && !bits.every(({ kind }) => kind === 'bare')) return null

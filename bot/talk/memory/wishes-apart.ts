@@ -4,8 +4,10 @@ import type { TalkReading } from '../frames/reading.ts'
 import { DEEDS } from '../lexicon/lexicon.ts'
 import { changedBy } from './change-call.ts'
 import { followUp } from './follow-up.ts'
+import { isSizeOfJar } from './part-of-plan.ts'
 import type { Remembered } from './remembered.ts'
 import { callReading, digitsOf, numbersOf, WORKED_OUT } from './rule.ts'
+import { factorSaid } from './taste-rules.ts'
 
 /** What joins two wishes of one recipe. */
 const JOIN = /^(?:and|but|then|also|e|ed|ma|poi|anche|[,;.!&+])$/
@@ -27,6 +29,10 @@ function clausesOf({ typed, bits }: Sentence): readonly string[] {
 /** Before a number that does not hold: `28 percent not 30`. */
 const NOT = /^(?:not|non|than|che)$/
 
+/** The two of `two thirds`. */
+const isWithin = ({ from, to }: Bit, part: { readonly from: number; readonly to: number } | null): boolean =>
+  part !== null && part.from <= from && to <= part.to
+
 /** A wish of which a number stands in nothing that it came to is asked about. */
 function withEachNumber(reading: TalkReading | null, sentence: Sentence, { call }: Remembered): TalkReading | null {
   if (reading?.kind !== 'call' || reading.does !== 'compute' || call === null || !WORKED_OUT.test(call.command))
@@ -45,7 +51,13 @@ function withEachNumber(reading: TalkReading | null, sentence: Sentence, { call 
   // `20 per cent less sugar` is worked out.
   const isShare = reading.call.options['to-sweetness'] !== call.options['to-sweetness']
   const left = numbersOf(sentence).find(
-    (bit) => !isGone(bit) && !isNone(bit) && !isSaid(bit) && !(isShare && bit.kind === 'strength'),
+    (bit) =>
+      !isGone(bit) &&
+      !isNone(bit) &&
+      !isSaid(bit) &&
+      !isSizeOfJar(bit, sentence.typed) &&
+      !isWithin(bit, factorSaid(sentence)) &&
+      !(isShare && bit.kind === 'strength'),
   )
   if (left === undefined) return reading
   return {

@@ -349,7 +349,11 @@ export const recipeProblems = {
     const why = `It’s too weak for that: ${percent(own, format)} can’t become ${percent(toAbvPercent, format)}${sweet}.`
     if (line === null) return `${why} Use stronger spirit.`
     const most = /to-strength:(\S+)/.exec(line)?.[1]
-    return most === undefined ? `${why} This works: ${line}` : `${why} At most ${most.replace('%', '\u00a0%')}: ${line}`
+    // Plants bring water.
+    const more = line.startsWith('/plan ') ? ' For more, use stronger spirit or steep less in it.' : ''
+    return most === undefined
+      ? `${why}${more} This works: ${line}`
+      : `${why}${more} At most ${most.replace('%', '\u00a0%')}: ${line}`
   },
   already_sweeter: ({ sugarGPerL, toSugarGPerL }, format) => {
     const [wanted, own] = [format.wished.sweetness(toSugarGPerL, 0), format.round.sweetness(sugarGPerL)]

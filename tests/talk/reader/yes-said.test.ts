@@ -84,15 +84,33 @@ describe('what /trouble asks', () => {
 describe('a sweetening as planned', () => {
   const STRAINED = '/jar strain lemon measured:930 ml strength:87%'
 
-  it('takes the plan’s amounts, whatever was tried since', async () => {
+  it.each([
+    ['/syrup jar:lemon to-strength:25%', 'I’ve sweetened it as planned'],
+    ['less sweet please', 'all sweetened to plan'],
+    ['più dolce', 'addolcito come previsto'],
+  ])('asks which of two ways it was, and writes down the one that is said: %s, %s', async (tried, text) => {
     const one = await talkerFor({ after: null, shelf: 'lemon' })
     await one.say(STRAINED)
-    const planned = (await one.say('/syrup jar:lemon')).data
-    await one.say('/syrup jar:lemon to-sweetness:300 g/L')
-    await one.say('/syrup jar:lemon to-strength:25%')
-    const told = await one.say('I’ve sweetened it as planned')
-    expect(told).toMatchObject({ command: 'jar sweeten', code: null, recorded: 1 })
-    expect(Number.parseFloat(told.call!.options.sugar!)).toBeCloseTo((planned as { sugarG: number }).sugarG, -1)
+    const planned = (await one.say('/syrup jar:lemon')).data as { sugarG: number }
+    const anew = (await one.say(tried)).data as { sugarG: number }
+    const asked = await one.say(text)
+    expect(asked).toMatchObject({ code: 'question', recorded: 0 })
+    expect(asked.choices.map((line) => Number(/sugar:(\d+)/.exec(line)?.[1]))).toEqual([
+      expect.closeTo(anew.sugarG, -1),
+      expect.closeTo(planned.sugarG, -1),
+    ])
+    expect(await one.say('the second')).toMatchObject({ command: 'jar sweeten', code: null, recorded: 1 })
+  })
+
+  it('takes the plan’s amounts where what was tried comes to the same', async () => {
+    const one = await talkerFor({ after: null, shelf: 'lemon' })
+    await one.say(STRAINED)
+    await one.say('/syrup jar:lemon')
+    expect(await one.say('I’ve sweetened it as planned')).toMatchObject({
+      command: 'jar sweeten',
+      code: null,
+      recorded: 1,
+    })
   })
 
   it('takes what was tried last where nothing is said of a plan', async () => {
