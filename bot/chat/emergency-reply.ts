@@ -3,7 +3,7 @@ import { ANYWHERE, type Contact, contactOf } from '../talk/emergency/contacts.ts
 import { countryAssumedInZone, countryInZone, countryOfZone } from '../talk/emergency/country-of-zone.ts'
 import { isPoisoning, stepsFor } from '../talk/emergency/first-aid.ts'
 import type { HarmId } from '../talk/emergency/harm.ts'
-import type { WhomToCall } from '../text/messages/emergency.ts'
+import type { NumberOfZone, WhomToCall } from '../text/messages/emergency.ts'
 import type { Message } from '../text/words.ts'
 import type { Reply, Row } from './reply.ts'
 
@@ -62,7 +62,11 @@ function secondRow(harm: HarmId, contact: Contact | null, { country, zone }: Whe
         ]
       : []
   if (harm === 'pet') {
-    const values = { numbers: numbersFor(harm, contact), isCountryKnown: country !== null }
+    const values = {
+      numbers: numbersFor(harm, contact),
+      isCountryKnown: country !== null,
+      zones: numberOfZone(harm, zone),
+    }
     return [cellOf({ group: 'cells', key: 'emergency_person', values }, labelled('emergency_person')), ...asked]
   }
   if (!isPoisoning(harm)) return asked
@@ -90,6 +94,13 @@ function centreFor(harm: HarmId, contact: Contact | null) {
 /** The country that was named, else the one that a zone or units tell; null where nothing does. */
 const countryIn = ({ country, zone, units }: Whereabouts): string | null =>
   country ?? (units === 'us' && countryInZone(zone) === null ? 'US' : countryAssumedInZone(zone))
+
+/** Said beside 112 where nobody named a country: that of the zone’s, where another number stands on record. */
+function numberOfZone(harm: HarmId, zone: string): NumberOfZone | null {
+  const country = countryInZone(zone)
+  const [number = ANYWHERE] = numbersFor(harm, contactOf(country))
+  return country === null || number === ANYWHERE ? null : { country, number }
+}
 
 /** Its numbers. */
 const contactIn = (whereabouts: Whereabouts): Contact | null => contactOf(countryIn(whereabouts))
@@ -129,6 +140,7 @@ export function emergencyReply(harm: HarmId, whereabouts: Whereabouts): Reply {
         harm,
         numbers: numbersFor(harm, contact),
         isCountryKnown: country !== null,
+        zones: numberOfZone(harm, whereabouts.zone),
         hasCentre: centre !== null,
         animals: contact?.poisonCentre?.takesAnimals === true ? contact.poisonCentre.number : null,
       },

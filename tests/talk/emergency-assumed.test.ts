@@ -22,15 +22,24 @@ it.each([
   expect(text).toMatch(/\/settings country:\w\w/)
 })
 
+it.each([{ zone: 'Europe/Vienna' }, { zone: 'Europe/Rome', units: 'us' as const }, { zone: 'Asia/Ulaanbaatar' }])(
+  'assumes no country for %j',
+  async (own) => {
+    const text = await told(own, 'my daughter drank the vodka')
+    expect(text).toContain('your emergency number (112 in the EU)')
+    expect(text).not.toMatch(/911|1-800/)
+  },
+)
+
+// The numbers as on record in the contacts, with their sources.
 it.each([
-  { zone: 'Europe/Vienna' },
-  { zone: 'America/Toronto' },
-  { zone: 'Europe/Rome', units: 'us' as const },
-  { zone: 'Asia/Ulaanbaatar' },
-])('assumes no country for %j', async (own) => {
-  const text = await told(own, 'my daughter drank the vodka')
-  expect(text).toContain('your emergency number (112 in the EU)')
-  expect(text).not.toMatch(/911|1-800/)
+  ['Europe/London', '999 in the UK'],
+  ['America/Toronto', '911 in Canada'],
+  ['Australia/Sydney', '000 in Australia'],
+])('names the number of the zone %s beside that of the EU, and assumes no country', async (zone, own) => {
+  const text = await told({ zone }, 'my daughter drank the vodka')
+  expect(text).toContain(`your emergency number (${own}, 112 in the EU)`)
+  expect(text).not.toMatch(/assumed|1-800/)
 })
 
 it('says that the number beside what is thrown away is assumed', async () => {

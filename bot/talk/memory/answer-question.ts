@@ -122,6 +122,13 @@ function isOwnCall(sentence: Sentence, asked: Path): boolean {
   })
 }
 
+/** `The one that I bottled` tells which. */
+const TELLS_WHICH = /^(?:the|that|my|our|it|it[’']?s|il|la|lo|quello|quella)\b/i
+
+/** `Show me the hedgerow`, `gave the plums to Sue`: asked or told of a jar, where another deed was asked about. */
+const looksElsewhere = (sentence: Sentence, asked: Path): boolean =>
+  sentence.bits.length > 0 && !TELLS_WHICH.test(sentence.typed.text.trim()) && isOwnCall(sentence, asked)
+
 /** What a sentence says to the question that is open; null where it says nothing to it. */
 export function answered(sentence: Sentence, question: Question | null): TalkReading | null {
   if (question === null) return null
@@ -129,7 +136,7 @@ export function answered(sentence: Sentence, question: Question | null): TalkRea
   const isShort = sentence.typed.tokens.length <= 6
   if (isShort && sentence.has('no') && !sentence.has('yes') && sentence.bits.length === 0)
     return { kind: 'last', what: 'let_be' }
-  const choice = chosen(sentence, question)
+  const choice = looksElsewhere(sentence, call.command) ? null : chosen(sentence, question)
   if (choice !== null && about.kind === 'undo_jar') return { kind: 'only_typed', call: choice }
   if (choice !== null) return run(choice)
   if (

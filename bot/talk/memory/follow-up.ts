@@ -8,10 +8,11 @@ import { refusedMended } from './correct-refused.ts'
 import { correctedStep } from './correct-step.ts'
 import { costed } from './cost-rule.ts'
 import { earlier } from './earlier.ts'
-import { gathered } from './gathered.ts'
+import { gathered, moreGathered } from './gathered.ts'
 import { glassesOf } from './glass-rule.ts'
 import { halfWords } from './half-words.ts'
 import { lookedBack, OF_RECIPE } from './look-back.ts'
+import { mendAsked } from './mend-asked.ts'
 import { ofOtherJar } from './other-jar.ts'
 import { otherPlants, readyBy, shopped, weighedAnew } from './plan-rules.ts'
 import type { Remembered } from './remembered.ts'
@@ -102,8 +103,10 @@ export function followUp(sentence: Sentence, said: Remembered): TalkReading | nu
   const right = refusedMended(sentence, said) ?? toldRight(sentence, said)
   if (right !== null) return right
   const answer =
+    mendAsked(sentence, said) ??
     earlier(sentence, said) ??
     shoppingFor(sentence, said) ??
+    moreGathered(sentence, said) ??
     answered(sentence, said.question) ??
     gathered(sentence, said)
   if (answer !== null) return answer

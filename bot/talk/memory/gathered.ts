@@ -12,6 +12,9 @@ import { callReading } from './rule.ts'
 /** A line of a recipe has no more words. */
 const MOST_PIECES = 10
 
+/** A plant more is told, and none in place of another. */
+const MORE = /^(?:oh )?(?:and|plus|also|with|e|anche|più)\b/i
+
 const sugar = amountOf('of_sugar', 'sugar')
 
 /** Said of how long it lies: `let it sit 6 weeks`. */
@@ -65,6 +68,13 @@ export function gathered(sentence: Sentence, said: Remembered): TalkReading | nu
   if (plant === undefined || another !== undefined || !isAll(used)) return null
   const isPinch = /\b(?:pinch|dash|pizzico)\b/i.test(typed.text)
   // Behind a plan that is whole a plant with its amount is a plan of its own.
-  if (!isPinch && (!open.isOpen || amount === undefined)) return null
+  const isOne = open.isOpen && /\b(?:an?|una?)\s/i.test(typed.text) && MORE.test(typed.text.trim())
+  if (!isPinch && !isOne && (!open.isOpen || amount === undefined)) return null
   return done(withPlant(open.plan, plantText(bits, plant, typed), plant.text), used)
 }
+
+/** `And 3 cloves`, where a plan asked which cinnamon: that stays asked. */
+export const moreGathered = (sentence: Sentence, said: Remembered): TalkReading | null =>
+  said.question?.call.options.of !== undefined && MORE.test(sentence.typed.text.trim())
+    ? gathered(sentence, said)
+    : null

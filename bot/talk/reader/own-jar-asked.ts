@@ -35,6 +35,12 @@ const OUTCOME =
 const IS_OUTCOME =
   /^(?:(?:so|and|but|ok|then|remind me|e|ma) )*(?:how (?:strong|sweet) (?:is|s) (?:it|this|that)\b|how (?:strong|sweet|much|many bottles|many litres) (?:will|does|would|do|should) (?:it|this|that|they|i|we|there)\b|how (?:long|many days|many weeks|much longer)\b.*\b(?:left|to go|has (?:it|this|that) got|longer)\b|what(?:s| is| was| went) (?:in(?:side)?|went in) (?:it|this|that|there)\b|quanto (?:sara |viene |verra )(?:forte|dolce)|quante bottiglie (?:fa|verranno|vengono)|quanti giorni mancano|cosa c e dentro)/
 
+/** `Show raspberry`, `what should I do with the plums?`: how it stands, and what is next. */
+const SHOWN =
+  /^(?:show|see|view|mostra|mostrami|vedi|what|whats|how|me|do|next|with|about|to|happens|done|am|supposed|cosa|che|faccio|fare|con|adesso|by|today|then)$/
+const IS_SHOWN =
+  /^(?:(?:please|so|and|ok|now|e) )*(?:(?:show|see|view|mostra|mostrami|vedi)(?: me)? (?!an? )|what (?:should|do|must|shall|am) (?:i|we) (?:(?:need|have|going|supposed) to )?(?:now |next )?do (?:now |next )?(?:with|about|to) (?:the|my|our|that|this)\b|(?:what|whats) (?:is |s )?(?:next|now|to (?:do|be done)) (?:with|for) (?:the|my|our)\b|(?:cosa|che cosa) (?:devo fare|faccio|dobbiamo fare|facciamo) (?:(?:adesso|ora) )?(?:con|col|della|del)\b)/
+
 const isOnlyOf = ({ typed, bits }: Sentence, words: RegExp): boolean =>
   typed.tokens.every(
     ({ kind, text }, at) =>
@@ -101,7 +107,8 @@ export function ownJarAsked(sentence: Sentence, said: Remembered): TalkReading |
     const before = askedAgain(said)
     if (before !== null) return before
   }
-  if (!isDrunk && !isReady && !isSyrup && !isOutcome) return null
+  const isShown = IS_SHOWN.test(words) && isOnlyOf(sentence, SHOWN) && isOfNamed(sentence)
+  if (!isDrunk && !isReady && !isSyrup && !isOutcome && !isShown) return null
   // `How much sugar does honey have`, `how much sugar goes in a limoncello`: of no jar.
   if (bits.some(({ kind, text, spirit }) => spirit !== undefined || (kind === 'sugar' && !SUGAR.test(text))))
     return null

@@ -4,16 +4,9 @@ import { jarsNamed, runningAmong } from '../bits/jars-of.ts'
 import { sentenceIn } from '../bits/sentence.ts'
 import { symptomIn } from '../frames/symptoms.ts'
 import type { Concept } from '../lexicon/lexicon.ts'
+import { ASKS_MENDING } from '../memory/mend-asked.ts'
 
 const JOIN = /^(?:and|so|but|e|ed|ma|then|poi|allora|[-—,;:.!?])$/
-
-const MENDS = '(?:fix|save|mend|rescue|sort|improve|better|help|correct|cure|tame|soften|balance|put (?:it|that) right)'
-
-/** What is asked of a drink that was just judged: what to do about it. */
-const ASKS_MENDING = new RegExp(
-  `^(?:what (?:do|should|can|could|shall|would|must) (?:i|we|you) (?:do|try|suggest)\\b.*|what (?:now|next|to do)\\b.*|now what\\b.*|what can be done\\b.*|any(?:thing)? (?:way|idea|ideas|fix|tip|tips|advice|suggestions?|hope|i can do|to be done|to do)\\b.*|(?:how|can|could|is there|is there any)\\b.*\\b${MENDS}(?:ed|d|able)?\\b.*|how do i make it better\\b.*|(?:is it |is that |is this )?(?:fixable|mendable|salvageable)|can it be (?:fixed|saved|mended|rescued)\\b.*|(?:please )?help|(?:come|cosa|che) (?:\\S+ ){0,3}(?:rimedio|rimediare|faccio|fare|fa|aggiusto|sistemo|salvo|correggo|miglioro)\\b.*|(?:si puo|posso|potrei|si riesce a) (?:\\S+ ){0,2}(?:rimediare|salvar\\S*|aggiustar\\S*|sistemar\\S*|corregger\\S*|migliorar\\S*)\\b.*|(?:qualche |c e un |hai un )?(?:rimedi[oa]?|idee|idea|consigli|consiglio)|aiuto)(?: \\?)*$`,
-  'u',
-)
 
 /** Of a jar that was found good, what is next is what it shows. */
 const ASKS_NEXT = /^(?:what (?:now|next)|now what|what do (?:i|we) do (?:now|next))/

@@ -25,7 +25,11 @@ export function smallTalk(sentence: Sentence): TalkReading | null {
         ),
     )
   if (sentence.has('thanks') && covers('thanks')) return { kind: 'small_talk', key: 'thanks' }
-  if (typed.tokens.length > MOST_SAID) return null
+  // However it is greeted before: `hello, what can you do?`.
+  const isOf = (at: number, ...concepts: readonly string[]): boolean =>
+    spans.some(({ concept, from, to }) => concepts.includes(concept) && from <= at && at < to)
+  const said = typed.tokens.filter(({ kind }, at) => kind !== 'sign' && (isOf(at, 'help_me') || !isOf(at, 'greeting')))
+  if (said.length > MOST_SAID) return null
   if (
     sentence.has('help_me') &&
     (covers('help_me') || spans.some((span) => span.concept === 'help_me' && span.to - span.from >= 3))

@@ -3,7 +3,7 @@ import type { PoisonCentre } from '../../talk/emergency/contacts.ts'
 import type { StepKey } from '../../talk/emergency/first-aid.ts'
 import type { HarmId } from '../../talk/emergency/harm.ts'
 import type { Feature } from '../language.ts'
-import type { EmergencyMessages } from '../messages/emergency.ts'
+import type { EmergencyMessages, NumberOfZone } from '../messages/emergency.ts'
 
 /** What to do first, as an order. */
 const stepWords: Readonly<Record<StepKey, string>> = {
@@ -83,10 +83,18 @@ const vetWords = (number: string | null): string =>
 const SWALLOWED: readonly HarmId[] = ['swallowed_spirit_child', 'swallowed_spirit_adult', 'swallowed_plant']
 
 /** `112 or 144`; in a country that is not known, `your emergency number`. */
-const numberWords = (numbers: readonly string[], isCountryKnown: boolean): string => {
+const numberWords = (numbers: readonly string[], isCountryKnown: boolean, zones: NumberOfZone | null): string => {
   if (numbers.length > 0) return `${numbers.join(' or ')}${isCountryKnown ? '' : ' (US assumed, 112 in the EU)'}`
-  return isCountryKnown ? 'your emergency number (112 from many mobiles)' : 'your emergency number (112 in the EU)'
+  if (isCountryKnown) return 'your emergency number (112 from many mobiles)'
+  return zones === null
+    ? 'your emergency number (112 in the EU)'
+    : `your emergency number (${zones.number} in ${placeWords(zones.country)}, 112 in the EU)`
 }
+
+const COUNTRY_NAMES = new Intl.DisplayNames(['en'], { type: 'region' })
+
+/** Inside of a sentence. */
+const placeWords = (country: string): string => (country === 'GB' ? 'the UK' : (COUNTRY_NAMES.of(country) ?? country))
 
 const insteadWords = {
   gp_nl: 'Ask your GP. At night and weekends, the out-of-hours GP post.',
@@ -107,9 +115,9 @@ const hoursWords = (hours: PoisonCentre['hours']): string =>
 export const emergencySentences = {
   headlines: {
     emergency: (values) => {
-      const { harm, numbers, isCountryKnown, hasCentre, animals } = values
+      const { harm, numbers, isCountryKnown, zones, hasCentre, animals } = values
       if (harm === 'pet') return vetWords(animals)
-      const number = numberWords(numbers, isCountryKnown)
+      const number = numberWords(numbers, isCountryKnown, zones)
       if (!SWALLOWED.includes(harm)) return callWords[harm](number)
       if (!isCountryKnown && !hasCentre) return `Call ${number} now and ask for the poison centre.`
       return `${callWords[harm](number)}${hasCentre ? ' If not, call the poison centre now.' : ''}`
@@ -136,7 +144,7 @@ export const emergencySentences = {
     },
     emergency_no_centre: ({ instead }) =>
       instead === null ? 'I have no number for one. Ask the emergency line.' : insteadWords[instead],
-    emergency_person: ({ numbers, isCountryKnown }) => `Call ${numberWords(numbers, isCountryKnown)}.`,
+    emergency_person: ({ numbers, isCountryKnown, zones }) => `Call ${numberWords(numbers, isCountryKnown, zones)}.`,
     emergency_country: ({ example }) =>
       // The line begins the cell, so that it is never broken.
       `${lineTyped('settings', { country: example })} (or yours) and I’ll show its numbers.`,

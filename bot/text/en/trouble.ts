@@ -165,7 +165,7 @@ export const troubleSentences = {
       because === null ? 'Keep it: nothing here says throw it away.' : `Keep it: ${keepReasons[because]}.`,
     trouble_cannot_tell: ({ isTaste }) =>
       isTaste
-        ? 'I can’t tell why: none of its numbers is unusual. Go by your taste.'
+        ? 'You can fix it. None of its numbers is unusual, so go by your taste.'
         : 'I can’t tell what that is: nothing I know of fits. If in doubt, throw it away.',
   },
   notes: {

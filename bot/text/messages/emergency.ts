@@ -14,12 +14,20 @@ export interface WhomToCall {
   readonly isAssumed: boolean
 }
 
+/** The number of the country that a time zone is of, where nobody named one. */
+export interface NumberOfZone {
+  /** Two letters. */
+  readonly country: string
+  readonly number: string
+}
+
 export interface EmergencyMessages {
   headlines: {
     emergency: {
       readonly harm: HarmId
       readonly numbers: readonly string[]
       readonly isCountryKnown: boolean
+      readonly zones: NumberOfZone | null
       /** Whether a poison centre of that country takes this call. */
       readonly hasCentre: boolean
       /** A poison centre that takes animals. */
@@ -39,7 +47,11 @@ export interface EmergencyMessages {
   cells: {
     emergency_poison_centre: Omit<PoisonCentre, 'takesAnimals'> & { readonly harm: HarmId; readonly otherwise: string }
     emergency_no_centre: { readonly instead: InsteadOfCentre | null }
-    emergency_person: { readonly numbers: readonly string[]; readonly isCountryKnown: boolean }
+    emergency_person: {
+      readonly numbers: readonly string[]
+      readonly isCountryKnown: boolean
+      readonly zones: NumberOfZone | null
+    }
     emergency_country: { readonly example: string }
     emergency_step: { readonly step: StepKey }
     emergency_numbers: {

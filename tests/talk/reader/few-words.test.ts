@@ -144,3 +144,13 @@ it('plans a batch that is only thought of without its name', async () => {
   expect(told).toMatchObject({ recorded: 0 })
   expect(told.read ?? '').not.toMatch(/name:/)
 })
+
+it.each([
+  'hello, what can you do?',
+  'hi there, what can you do?',
+  'good morning! what do you do?',
+  'hi! how do I start?',
+  'ciao, cosa sai fare?',
+])('answers what is asked behind a greeting: %s', async (text) => {
+  expect((await talker().say(text)).command).toBe('help')
+})

@@ -53,3 +53,16 @@ it('asks nothing to be emptied but by a line', async () => {
 it('renames nothing that is asked', async () => {
   expect(await say('should the lemon be called Frost?', 'lemon')).toMatchObject({ recorded: 0 })
 })
+
+it.each([
+  ['lemon_bottled', 'show lemon'],
+  ['lemon_bottled', 'see the lemon'],
+  ['lemon_bottled', 'what should I do with the lemon?'],
+  ['lemon_strained', 'what do I need to do with the lemon now?'],
+  ['lemon_strained', 'what’s next for the lemon?'],
+  ['lemon', 'cosa devo fare con il limone?'],
+  ['lemon', 'mostra limone'],
+] as const)('%s: shows how a jar stands and what is next: %s', async (shelf, text) => {
+  const { read } = await (await talkerFor({ after: null, shelf })).say(text)
+  expect(read).toBe('/jar show lemon')
+})

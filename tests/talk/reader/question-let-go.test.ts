@@ -35,3 +35,29 @@ it.each([
 ])('keeps the amount of what was asked about: %s, %s', async (question, text, line) => {
   expect((await after(question, text)).read).toBe(line)
 })
+
+it.each([
+  ['shook it', 'show me the ginger', '/jar show ginger'],
+  ['tasted it, lovely', 'gave a bottle of the ginger to Jo', /^\/bottles ginger given:1|^-$/],
+  ['shook it', 'the ginger', '/jar shake ginger'],
+])('looks at another jar where a deed asked which: %s, %s', async (question, text, line) => {
+  const one = await talkerFor({ after: question, shelf: 'lemon_ginger' })
+  const read = (await one.say(text)).read ?? '-'
+  if (typeof line === 'string') expect(read).toBe(line)
+  else expect(read).toMatch(line)
+})
+
+it.each([
+  ['50 g chilli in 1 l vodka', 'and 3 cloves', 'fresh', '50 g fresh chilli + 3 cloves'],
+  [
+    '10 lemons and 2 cinnamon sticks in 1 l vodka',
+    'and a vanilla pod',
+    'Ceylon',
+    '2 ceylon cinnamon sticks + vanilla pod',
+  ],
+  ['2 cinnamon sticks in 1 l vodka', 'plus 4 oranges', 'Ceylon', '2 ceylon cinnamon sticks + 4 oranges'],
+])('keeps what was asked of one plant when another is told: %s, %s', async (question, more, answer, plants) => {
+  const one = await talkerFor({ after: question })
+  await one.say(more)
+  expect((await one.say(answer)).read).toContain(plants)
+})

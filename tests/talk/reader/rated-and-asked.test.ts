@@ -35,3 +35,27 @@ describe('a mark with a question behind it is written down, and answered', () =>
     },
   )
 })
+
+describe('what is asked behind a low mark is answered of that jar', () => {
+  it.each([
+    ['tasted the lemon, too sweet, 2 out of 5', 'what can I do about it?', '/trouble too sweet jar:lemon'],
+    ['tasted the lemon, too sweet, 2 out of 5', 'ok, what should I do?', '/trouble too sweet jar:lemon'],
+    ['the lemon gets 3 out of 5, bit bitter', 'can I fix it?', '/trouble bitter jar:lemon'],
+    ['rated the lemon 2 out of 5', 'what do I do about that?', '/trouble jar:lemon'],
+    ['rated the lemon 2 out of 5', 'how do I fix the lemon?', '/trouble jar:lemon'],
+    ['2 su 5 al limone', 'come rimedio?', '/trouble jar:lemon'],
+    ['the lemon is too sweet', 'what can I do about it?', /^\/adjust jar:lemon to-sweetness:\d+ g\/L$/],
+  ])('%s, then %s', async (first, asked, line) => {
+    const one = await talkerFor({ after: null, shelf: 'lemon_bottled' })
+    await one.say(first)
+    const { read, recorded } = await one.say(asked)
+    if (typeof line === 'string') expect(read).toBe(line)
+    else expect(read).toMatch(line)
+    expect(recorded).toBe(0)
+  })
+
+  it('is of no jar where none was judged', async () => {
+    const one = await talkerFor({ after: null, shelf: 'lemon_bottled' })
+    expect((await one.say('what can I do about it?')).read ?? '').not.toMatch(/^\/trouble/)
+  })
+})
