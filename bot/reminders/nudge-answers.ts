@@ -92,7 +92,7 @@ export function sinceIn({ entries }: Jar, { seq, asked }: NudgedJar): JarSince {
   }
 }
 
-/** What is said under a nudge of an answer to it. */
+/** What is said under a nudge of an answer to it: nothing that its owner typed elsewhere, for others may see the nudge. */
 export interface SaidAnswer {
   readonly message: Message<'headlines'>
   readonly atMs: number
@@ -117,7 +117,7 @@ function messageOf(answers: readonly NudgeAnswer[]): Message<'headlines'> {
     const { untilDay, untilMs, zone } = entry
     return { group: 'headlines', key: 'jar_all_put_off', values: { names, untilDay, untilMs, zone } }
   }
-  return { group: 'headlines', key: 'jar_recorded', values: { name, happening: entry, day } }
+  return { group: 'headlines', key: 'jar_recorded', values: { name, happening: entry, day, isBrief: true } }
 }
 
 /** Answers in the order in which they were made, those of one attempt together. */

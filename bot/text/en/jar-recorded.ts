@@ -49,12 +49,13 @@ const ADDED_TO = { added: 'Added to', layer: 'Layered into', top_up: 'Topped up'
 
 /** What was recorded, as a sentence. */
 export function recordedText(
-  { name, happening, day, became = null, leftMl = null }: RecordedStep,
+  { name, happening, day, became = null, leftMl = null, isBrief = false }: RecordedStep,
   format: Format,
 ): string {
   const when = onDayText(day, format)
   const done = `${name} ${isText(name, day)} ${(day === null ? RECORDED_AS[happening.kind] : undefined) ?? didWords[happening.kind]}${when}`
   const into = became === null ? '' : `: ${drinkText(became, format)}`
+  if (isBrief && happening.kind !== 'put_off') return `${done}.`
   switch (happening.kind) {
     case 'tasted': {
       const { rating, note } = happening

@@ -26,4 +26,6 @@ export interface RecordedStep extends LateStep {
   readonly became?: BecameSaid | null
   /** What is not in bottles yet, where that is said. */
   readonly leftMl?: Measured | null
+  /** Only that it was done: no amount, no mark and no note of it, where others may read along. */
+  readonly isBrief?: boolean
 }

@@ -25,6 +25,14 @@ it('asks for no shaking of what was strained, and for nothing of what is gone', 
   expect(labels(message)).toEqual(KEPT)
 })
 
+it('says no amount of what was typed elsewhere, where others may read along', async () => {
+  const message = await nudge([ripe()])
+  await fake.slash('jar strain', { jar: 'lemon', measured: '920 ml', strength: '87%' })
+  await edited(message)
+  expect(textOf(message.json)).toContain('✓ lemon is strained.')
+  expect(textOf(message.json)).not.toMatch(/920|87/)
+})
+
 it('of a jar that was thrown away holds nothing that is asked of it', async () => {
   const message = await nudge([ripe(), lemonJar(fake, 'ginger')])
   await fake.slash('jar discard', { jar: 'lemon' })
