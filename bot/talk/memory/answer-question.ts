@@ -5,6 +5,7 @@ import { frames } from '../frames/frames.ts'
 import { halfNamed } from '../frames/half-of-day.ts'
 import type { CallRead, TalkReading } from '../frames/reading.ts'
 import { tryFrame } from '../frames/score.ts'
+import { symptomIn } from '../frames/symptoms.ts'
 import { DEEDS } from '../lexicon/lexicon.ts'
 import { withOption } from './change-call.ts'
 import { isRead, lackedByFrame, lackedText } from './lacked.ts'
@@ -158,6 +159,8 @@ export function answered(sentence: Sentence, question: Question | null): TalkRea
     return PLACE.test(zone) ? { ...question, about: { kind: 'zone_of', place: zone } } : null
   }
   if (about.kind !== 'lacks' || isOwnCall(sentence, call.command)) return null
+  // `It’s gone brown` is no plant’s name.
+  if (about.option === 'of' && symptomIn(sentence) !== null) return null
   const more = lackedByFrame(sentence, call)
   if (more !== null) return run({ command: call.command, options: { ...call.options, ...more } })
   const text = lackedText(sentence, about.option, call)

@@ -2,7 +2,8 @@ import type { Bit, Sentence } from '../bits/bit.ts'
 import { NEXT_DEED } from '../bits/new-name-at.ts'
 
 /** `start it and call it midwinter`: its name as it was typed. */
-const NAMED = /\b(?:(?:call(?:ed)?|named?)(?: (?:it|that|this))?|chiamalo|chiamala)\s+(.+?)[.!]*$/i
+const NAMED =
+  /\b(?:(?:call(?:ed)?|named?)(?: (?:it|that|this))?|(?:start|begin) (?:it|this|that|one) as|chiamalo|chiamala|inizial[oa] come)\s+(.+?)(?:,? (?:please|pls|per favore))?[.!]*$/i
 
 /** `Named lemon, 12 days ago`: the day is no part of the name. */
 export function nameSaid({ text, tokens }: Sentence['typed'], day: Bit | null): string | undefined {

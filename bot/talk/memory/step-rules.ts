@@ -1,55 +1,12 @@
-import { wordsFrom } from '../../../core/quantity/read/tokens.ts'
-import type { Bit, Sentence } from '../bits/bit.ts'
-import { isPastDay } from '../bits/past-day.ts'
+import type { Sentence } from '../bits/bit.ts'
 import { unknownName } from '../bits/unknown-name.ts'
 import type { CallRead, TalkReading } from '../frames/reading.ts'
 import { symptomIn } from '../frames/symptoms.ts'
 import type { Concept } from '../lexicon/lexicon.ts'
-import { changedBy, withOption } from './change-call.ts'
-import { nameSaid } from './name-said.ts'
-import { isOf } from './plan-rules.ts'
+import { changedBy } from './change-call.ts'
 import type { Remembered } from './remembered.ts'
 import { callReading, type Rule } from './rule.ts'
 import { undoAsked, undoOf } from './undo-rule.ts'
-
-/** `I started it three weeks ago`: what was planned, on its day. */
-const STARTED = /^(?:i|we|ive|weve) (?:have )?(?:already )?(?:started|begun|began|made) (?:it|that|this)\b/
-
-const pastDay = (bits: readonly Bit[]): Bit | null => {
-  const days = bits.filter(isPastDay)
-  return days.length === 1 ? days[0]! : null
-}
-
-/** Told of the plan by its plant, and with no amounts of its own. */
-const isOfPlanned = (bits: readonly Bit[], { options }: CallRead): boolean =>
-  bits.length === 2 && bits.every((bit) => bit.kind === 'date' || (bit.kind === 'plant' && isOf(options.of ?? '', bit)))
-
-const isUnsure = ({ tokens }: Sentence['typed'], has: Sentence['has']): boolean =>
-  has('denial', 'hypothesis', 'asking', 'wish') || tokens.some(({ text }) => text === '?')
-
-export const begun: Rule = ({ has, bits, typed }, last, { offered }) => {
-  const [day, another] = bits
-  const planned = last.command === 'plan' ? offered.find(({ command }) => command === 'jar start') : undefined
-  const isTold = STARTED.test(wordsFrom(typed)) && !has('denial', 'hypothesis')
-  if (planned !== undefined && isTold && day?.kind === 'date' && another === undefined && !has('asking'))
-    return callReading(withOption(planned, 'when', day.text), 'record')
-  const past = pastDay(bits)
-  if (planned !== undefined && past !== null && isOfPlanned(bits, planned) && has('started') && !isUnsure(typed, has))
-    return callReading(withOption(planned, 'when', past.text), 'record')
-  const name = nameSaid(typed, past)
-  const isAsked = has('denial') || typed.tokens.some(({ text }) => text === '?')
-  const isOther = bits.some((bit) => bit !== past && (bit.kind !== 'date' || bit.text !== 'today'))
-  if (!has('start_word') || isAsked || (isOther && name === undefined)) return null
-  const start = offered.find(({ command }) => command === 'jar start')
-  const named = (call: CallRead): TalkReading => {
-    const dated = past === null ? call : withOption(call, 'when', past.text)
-    return callReading(name === undefined ? dated : withOption(dated, 'name', name), 'record')
-  }
-  if (start !== undefined) return named(start)
-  if (last.command !== 'plan') return null
-  const { start: when, ...options } = last.options
-  return named({ command: 'jar start', options: { ...options, ...(when !== undefined && { when }) } })
-}
 
 /** Whether hardly anything else is said. */
 export const isOnly = ({ tokens }: Sentence['typed'], spans: Sentence['spans'], concept: Concept): boolean => {
@@ -77,7 +34,16 @@ function doubted({ step, doubt }: Remembered, isYes: boolean, jars: Sentence['ja
 /** Heard, rather than agreed: nothing is written down by it. */
 const NOD = /^(?:ok|okay|okey|k|right|great|good|perfect|perfetto|va bene|giusto)\b[ .!]*$/i
 
-export const agreed: Rule = ({ has, bits, typed, spans, jars }, _last, said) => {
+const isSameCall = (one: CallRead, other: CallRead): boolean =>
+  one.command === other.command && changedBy(one, other).length === 0
+
+/** Each line once. */
+const different = (calls: readonly CallRead[]): readonly CallRead[] =>
+  calls.filter((call, at) => calls.findIndex((each) => isSameCall(each, call)) === at)
+
+const BEGUN = /^jar start$/
+
+export const agreed: Rule = ({ has, bits, typed, spans, jars }, last, said) => {
   const { offered } = said
   if (bits.length > 0 || typed.tokens.length > 6 || has('asking', 'denial')) return null
   if (DOUBTS.test(typed.text.trim())) return null
@@ -91,8 +57,10 @@ export const agreed: Rule = ({ has, bits, typed, spans, jars }, _last, said) => 
     const step = offered.find(({ command }) => DONE.test(command))
     return step === undefined ? null : callReading(step, 'record')
   }
-  const [first, ...others] = offered.filter(({ command }) => !NEVER_BY_YES.test(command))
+  const [first, ...others] = different(offered.filter(({ command }) => !NEVER_BY_YES.test(command)))
   if (!isYes || first === undefined) return null
+  // `Yes` to what was only told as done says that it is so.
+  if (others.length > 0 && said.question === null && BEGUN.test(last.command)) return { kind: 'last', what: 'let_be' }
   if (others.length > 0) return WHICH.test(typed.text.trim()) ? eitherOf(first, [first, ...others].slice(0, 3)) : null
   // `When it’s bottled` asks for nothing that a yes could be to.
   if (first.command === 'jar bottle' || (NOD.test(typed.text.trim()) && first.command.startsWith('jar ')))

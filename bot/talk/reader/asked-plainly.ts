@@ -119,6 +119,12 @@ const isLessBack = (text: string, { bits, has, typed }: Sentence): boolean =>
   bits.some(({ kind }) => kind === 'volume') &&
   bits.every(({ kind }) => kind === 'volume' || kind === 'bare' || kind === 'spirit')
 
+/** `What can I put in with the plums?`: what goes with them. */
+const ADDS_WHAT =
+  /^ ?(?:(?:so|and|ok) )?(?:what (?:else )?(?:can|could|should|might|would|shall) (?:i|we|you) (?:put|add|throw|pop|steep|mix|pair)(?: (?:in|into|to|with|together|alongside|beside))+ (?:the |my |some )?|(?:che )?cosa (?:posso|potrei|possiamo) (?:mettere|aggiungere|abbinare) (?:con|a|ai|alle|al|alla|insieme a\p{L}*) (?:le |i |il |la )?)[\p{L} ]{3,24}$/u
+const FOR_TASTE =
+  /\b(?:to|make|so|if|sweet\p{L}*|strong\p{L}*|clear\p{L}*|thick\p{L}*|jam|cake|pie)\b(?! (?:the|my|some)\b)/u
+
 /**
  * The entry that a plain question is about, whatever else its words would be read as: a finished drink in the freezer, plants for a
  * second time, dry sugar on what was strained off. Null where none is asked, or amounts are told.
@@ -145,6 +151,7 @@ export function askedPlainly(sentence: Sentence): string | null {
   const isOfPlants = PIECES.test(text) || bits.some(({ kind }) => kind === 'plant' || kind === 'jar')
   if (!isLong && isOfPlants && ABOVE.test(text) && !has('mould', 'slime', 'lid', 'how_long')) return 'keep_under'
   if (!isAsked(sentence) || isLong) return null
+  if (ADDS_WHAT.test(text) && isOfPlants && !FOR_TASTE.test(text)) return 'mix_plants'
   if (VEGAN.test(text) && !CREAMY.test(text)) return 'vegan'
   if (HOW_TELL.test(text) && STEEPED.test(text)) return 'steep_done'
   if (FIND_OUT.test(text) && SWEETENED.test(text) && !has('own_jar')) return 'obscuration'

@@ -61,3 +61,11 @@ it.each([
   await one.say(more)
   expect((await one.say(answer)).read).toContain(plants)
 })
+
+it.each(['its gone brown', 'it smells of vinegar', 'è andato a male, puzza'])(
+  'takes what has gone wrong for no plant: %s',
+  async (text) => {
+    const one = await talkerFor({ after: 'added a bit of cinnamon', shelf: 'lemon' })
+    expect((await one.say(text)).read ?? '').not.toMatch(/^\/jar add/)
+  },
+)

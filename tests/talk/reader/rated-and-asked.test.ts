@@ -59,3 +59,25 @@ describe('what is asked behind a low mark is answered of that jar', () => {
     expect((await one.say('what can I do about it?')).read ?? '').not.toMatch(/^\/trouble/)
   })
 })
+
+describe('what is said beside a mark is noted with it', () => {
+  it.each([
+    ['lemon: bit thin, 3 out of 5', 'bit thin'],
+    ['lemon a bit thin, 3 out of 5', 'a bit thin'],
+    ['3 out of 5 for the lemon, bit watery', 'bit watery'],
+    ['the lemon is harsh, 3 out of 5', 'harsh'],
+    ['the lemon’s a touch sharp - 3 stars', 'a touch sharp'],
+    ['lemon too weak, 2 stars', 'too weak'],
+    ['rated the lemon 2 out of 5 yesterday, too bitter', 'too bitter'],
+    ['the lemon gets 4 out of 5 today, rich and fruity', 'rich and fruity'],
+    ['2 su 5 al limone, troppo dolce', 'troppo dolce'],
+    ['limone, un po’ amaro, 3 su 5', 'un po’ amaro'],
+    ['hi, lemon 4 stars', undefined],
+    ['lemon 3 out of 5', undefined],
+  ])('%s', async (said, note) => {
+    const one = await talkerFor({ after: null, shelf: 'lemon_bottled' })
+    const { call } = await one.say(said)
+    expect(call?.path).toBe('jar taste')
+    expect(call?.options.note).toBe(note)
+  })
+})

@@ -18,6 +18,13 @@ it.each([
   [LEMONS, 'inizialo ieri', '/jar start of:10 lemons spirit:1 l 95% when:yesterday'],
   [LEMONS, "l'ho iniziato tre giorni fa", '/jar start of:10 lemons spirit:1 l 95% when:3 giorni fa'],
   [LEMONS, 'start it', '/jar start of:10 lemons spirit:1 l 95%'],
+  [LEMONS, 'started it on 20 october', '/jar start of:10 lemons spirit:1 l 95% when:20 october'],
+  [LEMONS, 'started on the 20th of october', '/jar start of:10 lemons spirit:1 l 95% when:20th of october'],
+  [LEMONS, 'begun on 3 November', '/jar start of:10 lemons spirit:1 l 95% when:3 november'],
+  [LEMONS, 'started this three weeks ago', '/jar start of:10 lemons spirit:1 l 95% when:3 weeks ago'],
+  [LEMONS, "l'ho iniziato il 20 ottobre", '/jar start of:10 lemons spirit:1 l 95% when:20 ottobre'],
+  [LEMONS, 'start it as lemon 2', '/jar start lemon 2 of:10 lemons spirit:1 l 95%'],
+  [LEMONS, 'start this as batch 3 please', '/jar start batch 3 of:10 lemons spirit:1 l 95%'],
   [WALNUTS, 'ho iniziato il nocino ieri', '/jar start of:20 green walnuts spirit:1 l 95% when:yesterday'],
   [WALNUTS, 'I started the walnuts 3 days ago', '/jar start of:20 green walnuts spirit:1 l 95% when:3 days ago'],
 ])('starts what was planned on the day that is told: %s, %s', async (plan, text, line) => {

@@ -129,3 +129,12 @@ describe('a sweetening as planned', () => {
     expect(await one.say('I’ve sweetened it as planned')).toMatchObject({ code: 'missing_option', recorded: 0 })
   })
 })
+
+it.each(['yes', 'yes, go on', 'sì'])(
+  'takes a yes behind a start for no answer to what is only offered: %s',
+  async (text) => {
+    const one = await talkerFor({ after: '10 lemons and 1 l 95%' })
+    await one.say('start it')
+    expect(await one.say(text)).toMatchObject({ code: null, recorded: 0, choices: [] })
+  },
+)
