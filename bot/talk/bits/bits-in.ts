@@ -28,6 +28,8 @@ import { calledAt, ouncerAt } from './unit-words.ts'
 const LIES =
   /^(?:been|left|leave|leaving|sat|sitting|steeped|steeping|kept|infused|infusing|stood|stewing|lasciat[oaie]|stat[oaie]|tenut[oaie])$/
 
+const MEASURES = /^(?:ml|cl|dl|l|oz|litres?|litri)$/
+
 function dateAt({ typed, today, spans }: Around, at: number): Bit | null {
   const { tokens } = typed
   const isIn = /^(?:in|tra|fra)$/.test(wordAt(typed, at))
@@ -54,6 +56,9 @@ function dateAt({ typed, today, spans }: Around, at: number): Bit | null {
   const found = dateSaid(typed, at, today, isPast ? 'past' : 'after_today')
   // `Limone al 30%`: how strong, no day of the month.
   if (found === null || /^(?:%|percent|gradi|vol|abv)$/.test(wordAt(typed, found.next))) return null
+  // `The 20cl`: the size of a bottle.
+  const isSize = typed.tokens[found.next - 1]?.kind === 'number' && MEASURES.test(wordAt(typed, found.next))
+  if (isSize) return null
   return bit('date', at, found.next, 0, found.text)
 }
 

@@ -54,6 +54,19 @@ function oneMoreEach(
 const NTH =
   /\b(?:second|third|fourth|fifth|sixth|next|last) (?:bottle|one)\b|\b(?:second|terz|quart|quint|ultim)a(?: bottiglia)?\b/u
 
+/** `The 20cl`, `a 35 cl one`, `two 20cl`: bottles by their size alone. */
+function ofSize({ bits, typed }: Pick<Parameters<Fill>[0], 'bits' | 'typed'>): ReturnType<Fill> {
+  const [size, another] = bits.filter(({ kind }) => kind === 'volume')
+  if (size === undefined || another !== undefined || size.value < LEAST_ML || size.value > MOST_ML) return null
+  const count = bits.find(({ kind, to }) => kind === 'bare' && to === size.from)
+  if (count !== undefined) return { text: `${count.value} x ${size.text}`, bits: [count, size] }
+  return A_SIZE.test(typed.tokens[size.from - 1]?.text ?? '') ? { text: `1 x ${size.text}`, bits: [size] } : null
+}
+
+const A_SIZE = /^(?:the|a|an|one|my|our|last|first|il|la|una|un|quella|quello|da)$/
+/** Sizes of bottles that are given and opened, ml. */
+const [LEAST_ML, MOST_ML] = [40, 2000]
+
 /** How many bottles were given or opened: `two bottles`, `one raspberry`, `a bottle of it`. */
 export const bottleCount: Fill = ({ bits, typed }) => {
   const bottles = bits.filter(({ kind }) => kind === 'bottles')
@@ -70,6 +83,8 @@ export const bottleCount: Fill = ({ bits, typed }) => {
         .join(' + '),
       bits: bottles,
     }
+  const sized = ofSize({ bits, typed })
+  if (sized !== null) return sized
   const bare = bits.find(
     ({ kind, value }) => kind === 'bare' && Number.isInteger(value) && value >= 1 && value <= MOST_GIVEN,
   )

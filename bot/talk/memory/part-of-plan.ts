@@ -2,8 +2,7 @@ import type { Bit, Sentence } from '../bits/bit.ts'
 import { scaledText } from '../frames/scaled-text.ts'
 import { scaled, withOption } from './change-call.ts'
 import { isOf } from './plan-rules.ts'
-import { callReading, type Rule } from './rule.ts'
-import { eitherOf } from './step-rules.ts'
+import { callReading, eitherOf, type Rule } from './rule.ts'
 import { factorSaid } from './taste-rules.ts'
 
 /** Between how much of it and what of. */

@@ -18,6 +18,15 @@ export const callReading = (
 /** Worked out, and in no jar yet: what is asked or wished next is of it. */
 export const WORKED_OUT = /^(?:plan|again|syrup|mix|dilute)$/
 
+/** Which way it is read; each choice is the whole line. */
+export const eitherOf = (call: CallRead, choices: readonly CallRead[]): TalkReading => ({
+  kind: 'question',
+  call,
+  about: { kind: 'which_reading' },
+  choices,
+  leftOut: [],
+})
+
 /** Which of several is meant; each choice is the whole line. */
 export const whichJar = (call: CallRead, choices: readonly CallRead[]): TalkReading => ({
   kind: 'question',

@@ -5,7 +5,7 @@ import { symptomIn } from '../frames/symptoms.ts'
 import type { Concept } from '../lexicon/lexicon.ts'
 import { changedBy } from './change-call.ts'
 import type { Remembered } from './remembered.ts'
-import { callReading, type Rule } from './rule.ts'
+import { callReading, eitherOf, type Rule } from './rule.ts'
 import { undoAsked, undoOf } from './undo-rule.ts'
 
 /** Whether hardly anything else is said. */
@@ -102,14 +102,6 @@ function asPlanned(tried: CallRead, planned: CallRead | null): TalkReading {
   if (changedBy(tried, planned).length === 0) return callReading(planned, 'record')
   return eitherOf(tried, [tried, planned])
 }
-
-export const eitherOf = (call: CallRead, choices: readonly CallRead[]): TalkReading => ({
-  kind: 'question',
-  call,
-  about: { kind: 'which_reading' },
-  choices,
-  leftOut: [],
-})
 
 /** `As planned`, which may be of what was tried since. */
 const AS_PLANNED = /\b(?:as|like|to) (?:i |we )?(?:the )?plan(?:ned)?\b|\bcome (?:previsto|da piano|da programma)\b/iu

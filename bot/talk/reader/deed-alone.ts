@@ -45,6 +45,10 @@ const DEEDS: Readonly<Partial<Record<Concept, Deed>>> = {
 const DRANK =
   /^(?:(?:i|we|ive|weve|have|just) )*(?:drank|drunk) (?:it|them|that|this)(?: all)?(?: now| already| today)?$/u
 
+/** `Drank one`, `we finished off a bottle`: of a batch in bottles one is gone. */
+const DRANK_ONE =
+  /^(?:(?:i|we|ive|weve|have|just|ho|abbiamo|ne) )*(?:drank|drunk|finished|finished off|polished off|bevut[oa]) (?:one|another|a bottle|another bottle|one bottle|one of them|una|un altra|una bottiglia)(?: (?:now|already|today|tonight|oggi))?$/u
+
 /** Said around a deed that tells nothing of its own: what it is done to, and when. */
 const AROUND =
   /^(?:i|we|ive|weve|have|has|had|is|was|been|just|now|already|also|then|so|ok|right|finally|today|it|its|them|that|this|these|those|one|ones|all|em|the|my|our|jar|jars|batch|lot|up|off|out|away|ho|abbiamo|l|lo|la|li|le|e|gia|ora|adesso|oggi|tutto|tutta|tutti|questo|quello|vaso|barattolo)$/u
@@ -103,6 +107,17 @@ function deedOf(deed: Deed, { bits }: Sentence, running: readonly TalkJar[]): De
   return deed.command === 'jar strain' && !has('steeping') ? DEEDS.filtered! : deed
 }
 
+function drankOne(running: readonly TalkJar[]): TalkReading | null {
+  const calls = running
+    .filter(({ stage }) => IN_BOTTLES.includes(stage))
+    .map(({ name }): CallRead => ({ command: 'bottles', options: { jar: name, opened: '1' } }))
+  const [only, another] = calls
+  if (only === undefined) return null
+  return another === undefined
+    ? { kind: 'call', call: only, does: 'record', leftOut: [] }
+    : whichJar({ command: 'bottles', options: { opened: '1' } }, calls)
+}
+
 /** `Bottled it`, `gave them away`: a deed and nothing else, of the one jar that it can be of, else of the one that there is. */
 function deedAlone(sentence: Sentence): TalkReading | null {
   const { bits, jars, typed, has } = sentence
@@ -110,6 +125,8 @@ function deedAlone(sentence: Sentence): TalkReading | null {
   const words = wordsFrom(typed)
     .replace(/[.!]+$/u, '')
     .trim()
+  const drunk = DRANK_ONE.test(words) ? drankOne(running) : null
+  if (drunk !== null) return drunk
   const found = DRANK.test(words) ? { deed: DRUNK, span: null } : deedIn(sentence)
   if (running.length === 0 || found === null || typed.tokens.some(({ text }) => text === '?')) return null
   const { span } = found

@@ -14,6 +14,17 @@ import { either, listed } from './phrases.ts'
 import { toldText } from './told-of-jar.ts'
 import { nameText, vesselText } from './words.ts'
 
+/** The first so many of what is left. */
+function soMany(left: JarProblems['bottles_of_sizes']['left'], wanted: number): string {
+  let lacking = wanted
+  const taken = left.flatMap(({ count, volumeMl }) => {
+    const now = Math.min(count, lacking)
+    lacking -= now
+    return now === 0 ? [] : [`${now} x ${volumeMl} ml`]
+  })
+  return taken.join(' + ')
+}
+
 const on = (iso: IsoDay, format: Format): string => `on ${format.day(dayFromIso(iso))}`
 
 type CannotFollow = JarProblems['cannot_follow']
@@ -140,6 +151,10 @@ export const jarProblems = {
     left === 0
       ? `There are no ${vesselText(volumeMl, format)} bottles of ${jar} left. Was one counted twice? See ${toShow(jar)}`
       : `There ${left === 1 ? 'is' : 'are'} only ${left} of the ${vesselText(volumeMl, format)} bottles of ${jar} left. How many was it?`,
+  bottles_of_sizes: ({ jar, use, left, wanted }, format) => {
+    const there = listed(left.map(({ count, volumeMl }) => `${count} of ${vesselText(volumeMl, format)}`))
+    return `Which sizes? There’s ${there} left of ${jar}. For example: ${lineTyped('bottles', { jar, [use]: soMany(left, wanted) })}`
+  },
   no_such_jar: ({ typed, nearest, begun, several = [], all = [] }) => {
     if (begun?.line !== undefined) return `Did you mean ${begun.name}? Type: ${begun.line}`
     if (begun) return `You have no jar “${typed}”. Did you mean ${begun.name}?`

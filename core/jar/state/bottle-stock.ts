@@ -51,13 +51,36 @@ interface AskedBottles {
   readonly size: unknown
 }
 
+/** All that are left of several sizes, where a number alone is as many; throws `bottles_of_sizes` where it is another that no size has. */
+function ofSeveralSizes(
+  asked: readonly AskedBottles[],
+  stock: readonly StockOf[],
+  { jar, use }: { readonly jar: string; readonly use: BottlesOut['use'] },
+): readonly BottlesOf[] | null {
+  const [only, another] = asked
+  if (only === undefined || another !== undefined || only.size !== null || only.count === null) return null
+  const there = stock.filter(({ left }) => left > 0)
+  const { count: wanted } = only
+  if (there.length < 2 || there.some(({ left }) => left >= wanted)) return null
+  const all = there.map(({ volumeMl, left }) => ({ volumeMl, count: left }))
+  if (all.reduce((sum, { count }) => sum + count, 0) === wanted) return all
+  throw new DomainError('bad_value', 'bottles_of_sizes', { jar, use, wanted, left: all })
+}
+
 /**
- * Bottles that leave the shelf: a number alone is of the size there is most of, a size alone is one. Throws `no_such_bottles`
- * where there are none of a size, and `bottles_not_left` where there are fewer.
+ * Bottles that leave the shelf: a number alone is of the size there is most of, or all there are; a size alone is one. Throws
+ * `no_such_bottles` where there are none of a size, `bottles_not_left` where there are fewer, and `bottles_of_sizes` where a number
+ * alone is more than of any size.
  */
-export function bottlesTaken(asked: readonly AskedBottles[], story: JarState): readonly BottlesOf[] {
+export function bottlesTaken(
+  asked: readonly AskedBottles[],
+  story: JarState,
+  use: BottlesOut['use'],
+): readonly BottlesOf[] {
   const { name: jar } = story
   const stock = bottleStock(story)
+  const all = ofSeveralSizes(asked, stock, { jar, use })
+  if (all !== null) return all
   const most = stock.toSorted((one, other) => other.left - one.left)[0]
   const taken = asked.map(({ count, volumeMl, size }): BottlesOf => {
     const sizeMl = size === null ? (most?.volumeMl ?? volumeMl) : volumeMl

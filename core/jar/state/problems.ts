@@ -118,6 +118,13 @@ export interface JarProblems {
   no_such_bottles: { readonly jar: string; readonly volumeMl: number; readonly sizesMl: readonly number[] }
   /** More bottles than are left of a size. */
   bottles_not_left: { readonly jar: string; readonly wanted: number; readonly left: number; readonly volumeMl: number }
+  /** A number alone that is more than are left of any size. */
+  bottles_of_sizes: {
+    readonly jar: string
+    readonly use: 'given' | 'opened'
+    readonly wanted: number
+    readonly left: readonly { readonly volumeMl: number; readonly count: number }[]
+  }
   /** What takes away wants the whole name; `name` only begins so. */
   jar_begins_so: { readonly typed: string; readonly name: string }
   /** Water and sugar only lower the strength. */

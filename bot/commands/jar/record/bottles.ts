@@ -65,7 +65,7 @@ async function takenReply(input: Input & { readonly jar: Given<string> }, contex
     happening: (story): BottlesOut => ({
       kind: 'bottles_out',
       use,
-      bottles: asOptionProblem(use, () => bottlesTaken(asked.is, story)),
+      bottles: asOptionProblem(use, () => bottlesTaken(asked.is, story, use)),
     }),
     expect: expectNothingTold,
   })
