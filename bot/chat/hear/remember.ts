@@ -146,6 +146,7 @@ export function remember({ heard, reading }: Understood, dispatch: Dispatch, pla
       call,
       offered,
       worked: workedBy({ call, offered, drink }, before.worked),
+      answersBehind: 0,
       question: null,
       later: [],
       refused: null,
@@ -159,7 +160,8 @@ export function remember({ heard, reading }: Understood, dispatch: Dispatch, pla
     if (call.command === 'jar undo') talk.keep(who, { ...now, step: null, answersSince }, nowMs)
     else if (isStep(call)) talk.keep(who, { ...now, step: stepOf(call, outcome.reply), answersSince: 0 }, nowMs)
     else talk.keep(who, { ...now, step: before.step, answersSince }, nowMs)
-  } else if (question !== null) talk.keep(who, { ...before, question, refused: null }, nowMs)
+  } else if (question !== null)
+    talk.keep(who, { ...before, answersBehind: before.answersBehind + 1, question, refused: null }, nowMs)
   else if (reading !== null && reading.kind !== 'lost')
     // A greeting or thanks in between answers no question.
     talk.keep(
@@ -167,6 +169,7 @@ export function remember({ heard, reading }: Understood, dispatch: Dispatch, pla
       {
         ...before,
         answersSince,
+        answersBehind: before.answersBehind + (reading.kind === 'small_talk' ? 0 : 1),
         question: reading.kind === 'small_talk' ? before.question : null,
         refused: refusedStep(reading, outcome),
       },

@@ -122,6 +122,21 @@ function changed(jar: TalkJar, sentence: Sentence, said: Remembered): CallRead |
     : null
 }
 
+const AGAIN_ALONE =
+  /^(?:(?:ok|right|so|and|please|lets|id like to|i want to|can i|can we) )*(?:do|make|brew|repeat) (?:it|that|this|that one|this one)(?: all)? (?:again|once more|over again)(?: please)?$|^(?:rifallo|rifalla|rifacciamolo|rifacciamola)$/
+
+/** What is done to a jar that stands there, and may itself be done again. */
+const STEP = /^jar (?!show|taste|note|bottle|open|empty|later|tag|label)/
+
+/** `Do it again`, of the jar that was just spoken of and is through. */
+function againAlone({ typed, bits, jars }: Sentence, { call }: Remembered): TalkReading | null {
+  if (call === null || bits.length > 0 || STEP.test(call.command) || WORKED_OUT.test(call.command)) return null
+  const jar = AGAIN_ALONE.test(wordsFrom(typed)) ? jarCalled(call.options.jar, jars) : undefined
+  return jar === undefined || !MADE.has(jar.stage)
+    ? null
+    : callReading({ command: 'again', options: { jar: jar.name } })
+}
+
 /**
  * `Again, but six bottles`, `same again but with limes`, `like last time, but less sweet`: the batch that was worked out last with that
  * change, else that of the jar that was spoken of, or of the only one.
@@ -132,7 +147,7 @@ export function againChanged(
   part: (text: string) => Sentence,
 ): TalkReading | null {
   const text = changeIn(sentence)
-  if (text === null) return null
+  if (text === null) return againAlone(sentence, said)
   const wish = part(text)
   if (jarsNamed(wish.bits, sentence.jars).length > 0) return null
   if (said.call !== null && WORKED_OUT.test(said.call.command)) return followUp(wish, said)

@@ -10,6 +10,8 @@ export interface Remembered {
   readonly refused: CallRead | null
   /** How many answers came after it. */
   readonly answersSince: number
+  /** How many other answers came after that of the last call. */
+  readonly answersBehind: number
   /** What its answer offered, in order. */
   readonly offered: readonly CallRead[]
   /** What was asked back and not answered yet. */
@@ -59,6 +61,7 @@ export const NOTHING_SAID: Remembered = {
   step: null,
   refused: null,
   answersSince: 0,
+  answersBehind: 0,
   offered: [],
   question: null,
   doubt: null,

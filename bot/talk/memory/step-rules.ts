@@ -136,7 +136,7 @@ export const shownAgain: Rule = (sentence) => {
 }
 
 /** `Yes`, `no, none has`: the open question of a trouble is answered, which keeps its jar and what was told. */
-export const troubleAnswered: Rule = ({ has, bits, typed, spans }, last, { offered }) => {
+export const troubleAnswered: Rule = ({ has, bits, typed, spans }, last, { offered, answersBehind }) => {
   const isAsked = has('asking') || typed.tokens.some(({ text }) => text === '?')
   if (last.command !== 'trouble' || bits.length > 0 || typed.tokens.length > 8 || isAsked) return null
   const answer = (['yes', 'no'] as const).find((concept) =>
@@ -145,5 +145,6 @@ export const troubleAnswered: Rule = ({ has, bits, typed, spans }, last, { offer
   const open = (option: 'yes' | 'no') =>
     offered.find(({ command, options }) => command === 'trouble' && options[option] !== last.options[option])
   const call = answer === undefined ? undefined : open(answer)
-  return call === undefined ? null : callReading(call)
+  // Behind other answers it may be one to those: what was asked of the trouble is shown once more.
+  return call === undefined ? null : callReading(answersBehind > 0 ? last : call)
 }

@@ -35,3 +35,11 @@ describe('the batch that was made, with a change', () => {
     })
   })
 })
+
+it.each(['do it again', 'let’s make that again', 'can we do this once more please', 'rifallo'])(
+  'plans the jar that was spoken of once more: %s',
+  async (text) => {
+    const one = await talkerFor({ after: '/jar show lemon', shelf: 'lemon_bottled' })
+    expect(await one.say(text)).toMatchObject({ read: '/again lemon', recorded: 0 })
+  },
+)

@@ -119,3 +119,15 @@ describe('what turned out to be nothing', () => {
     expect(await one.say('the sloe was only pith')).toMatchObject({ read: '/jar note sloe was:the sloe was only pith' })
   })
 })
+
+it.each([
+  ['the lemon is fizzing', 'what is proof?', 'yes'],
+  ['my lemon has gone mouldy', 'can I freeze sloes', 'yes'],
+  ['il limone frizza', 'what is proof?', 'sì'],
+])('asks again where a yes comes behind another answer: %s, %s, %s', async (trouble, between, yes) => {
+  const one = await lemon()
+  const { read } = await one.say(trouble)
+  await one.say(between)
+  expect(await one.say(yes)).toMatchObject({ read, recorded: 0 })
+  expect((await one.say(yes)).read).toContain('yes:')
+})
