@@ -48,6 +48,7 @@ const CHANGES: Partial<Record<Problem['problem'], (values: Values, known: Known)
   pour_where: ({ free }) => [{ into: String(free) }],
   before_straining: () => [{ when: 'today' }, { when: 'yesterday' }],
   sweet_strength: () => [{ strength: null }],
+  stronger_than_went_in: () => [{ strength: null }],
   in_the_future: withoutOption,
   not_ahead: optionAs('tomorrow'),
   not_ahead_today: optionAs('23:30', 'tomorrow'),

@@ -25,6 +25,9 @@ function soMany(left: JarProblems['bottles_of_sizes']['left'], wanted: number): 
   return taken.join(' + ')
 }
 
+/** Strengths nearer than that are told as one, % vol. */
+const TOLD_APART_PERCENT = 1
+
 const on = (iso: IsoDay, format: Format): string => `on ${format.day(dayFromIso(iso))}`
 
 type CannotFollow = JarProblems['cannot_follow']
@@ -130,9 +133,19 @@ export const jarProblems = {
   more_than_went_in: ({ jar, measuredMl, mostMl }, format) =>
     `${format.round.volume(measuredMl.value)} is more than went into ${jar} (${format.round.volume(mostMl)} at most).` +
     ` Is there an amount to fix? See ${toShow(jar)}`,
-  stronger_than_went_in: ({ jar, measuredMl, abvPercent, mostAbvPercent }, format) =>
-    `${format.round.volume(measuredMl.value)} at ${format.round.strength(abvPercent)} has more alcohol than went into ${jar}: it can be ${format.wished.strength(mostAbvPercent, 1)} at most.` +
-    ` Is there an amount to fix? See ${toShow(jar)}`,
+  stronger_than_went_in: (values, format) => {
+    const { jar, measuredMl, abvPercent, readPercent, mostAbvPercent, line = null } = values
+    const [read, meant] = [format.round.strength(readPercent), format.round.strength(abvPercent)]
+    const isHidden = abvPercent.value - readPercent.value >= TOLD_APART_PERCENT
+    const hidden = isHidden ? ` Read through its sugar, that means ${meant}.` : ''
+    return (
+      `${format.round.volume(measuredMl.value)} at ${read} has more alcohol than went into ${jar}.${hidden}` +
+      ` It can be ${format.wished.strength(mostAbvPercent, 1)} at most.` +
+      (isHidden && line !== null
+        ? ` Is the reading right? Without it I’ll work it out: ${line}`
+        : ` Is there an amount to fix? See ${toShow(jar)}`)
+    )
+  },
   stronger_than_spirit: ({ jar, abvPercent, mostAbvPercent }, format) =>
     `${format.round.strength(abvPercent)} is stronger than what went into ${jar}: ${format.wished.strength(mostAbvPercent, 1)} at most.` +
     ` Is there a strength to fix? See ${toShow(jar)}`,

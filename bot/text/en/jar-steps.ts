@@ -347,9 +347,9 @@ export const stepSentences = {
     jar_not_measured: ({ name, entry, volumeMl }, format) =>
       `These are estimates. Once you’ve measured it: ${lineTyped('jar correct', { jar: name, entry: String(entry), measured: format.round.volume(volumeMl.value) })}`,
     /** `at20`: what was read, brought to 20 °C; null where it was read there. */
-    jar_reading: ({ abvPercent, at20 }, format) =>
+    jar_reading: ({ abvPercent, read, at20 }, format) =>
       at20 === null
-        ? `Sugar hides strength: it’s about ${format.strength(abvPercent)}.`
+        ? `With its sugar, ${format.round.strength(read)} means about ${format.strength(abvPercent)}.`
         : `At ${format.temperature({ value: 20, plusMinus: 0 })} your reading is ${format.strength(at20)}. With what the plants gave off in it that’s about ${format.strength(abvPercent)}.`,
     jar_reading_hidden: ({ read, expected, plants, isSweetened }, format) =>
       `${dissolved(plants, isSweetened)} hides strength: I expect ${format.strength(expected)}, and your ${format.strength(read)} fits that.`,

@@ -79,6 +79,7 @@ export function judgeMeasurement(jar: string, allSteps: readonly LiquidStep[]): 
       jar,
       measuredMl: found.volumeMl,
       abvPercent: found.abvPercent,
+      readPercent: { value: strengthAt20(valuesOf(strength)), plusMinus: strength.abvPercent.plusMinus },
       mostAbvPercent: Math.min(100, (100 * ethanolG(most)) / ETHANOL_DENSITY_20C_G_PER_ML / found.volumeMl.value),
     })
   }

@@ -96,8 +96,11 @@ export interface JarProblems {
     readonly jar: string
     readonly measuredMl: Measured
     readonly abvPercent: Measured
+    /** As it was read, where what is dissolved hides some of it: at most the strength. */
+    readonly readPercent: Measured
     /** The strongest that this much can be. */
     readonly mostAbvPercent: number
+    readonly line?: string | null
   }
   /** A correction puts something of the same kind in an entry's place. */
   other_kind: { readonly jar: string; readonly seq: number; readonly kind: HappeningKind; readonly by: HappeningKind }
