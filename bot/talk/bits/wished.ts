@@ -21,6 +21,8 @@ export function isWished(around: RolesAround, bits: readonly Open[], at: number)
   if (isThinning && last !== undefined && /^(?:for|per|get)$/.test(last) && bits[at - 1] !== undefined) return true
   // `Syrup for 30 and 200 g a litre`.
   const isSyrupFor = /^(?:syrup|sciroppo)$/.test(near.at(-2) ?? '') && /^(?:for|per|to|a)$/.test(near.at(-1) ?? '')
+  // `How much syrup for 28 %?`
+  if (isSyrupFor && bit.kind === 'strength' && bit.value <= MOST_OF_LIQUEUR) return true
   if ((isSyrupFor || TOWARD.test(near.join(' '))) && bits[at - 1] !== undefined) return true
   if (last !== undefined && /^(?:to|until|towards|fino|a|ad)$/.test(last) && isToward(around, near, bits, at))
     return true
