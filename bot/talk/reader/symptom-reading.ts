@@ -75,10 +75,18 @@ function signTold({ typed: { text }, has }: Sentence, id: SymptomId, isOnFruit: 
   return namesFuel(text) && has('smell') && !has('taste_word') ? 'fuel' : null
 }
 
+/** `Lids bulging, got 10 lemons`: what is counted or weighed is no jar’s name. */
+function isOnlyCounted({ bits }: Sentence): boolean {
+  const plants = bits.filter(({ kind }) => kind === 'plant')
+  return (
+    plants.length > 0 && plants.every((plant) => plant.with !== undefined) && !bits.some(({ kind }) => kind === 'jar')
+  )
+}
+
 /** The jar that it is about, where one is named, and what the sentence tells of it. */
 export function symptomReading(sentence: Sentence, id: SymptomId): TalkReading {
   const { bits, has } = sentence
-  const { text } = has('own_jar') ? jarsMeant(sentence, 'jar show') : { text: null }
+  const { text } = has('own_jar') && !isOnlyCounted(sentence) ? jarsMeant(sentence, 'jar show') : { text: null }
   // `The hydrometer shows 5 in a 30 % liqueur`: what it shows of what is sweet is too little.
   const [strength] = bits
     .filter(({ kind, role }) => kind === 'strength' && role === 'have')

@@ -46,7 +46,7 @@ const MEANS_IT: Readonly<Record<string, RegExp>> = {
   'jar split': /split|divid|pour|dr[ae]w|decant|part|aside|jar|took|divis|separ|part|vaso|spill|preliev|prelev/i,
   'jar take-out': /t[ao]k|fish|pull|pick|lift|remov|scoop|out|tolt|lev|ripesc|estra|tir|rim|sfil/i,
   'jar note':
-    /mov|shift|st[ao][no]|sit|li[vf]|put|stor|keep|kept|in |on |under|carr|went|tuck|note|jot|wri|annot|nota|spost|sta|mess|port|trav/i,
+    /mov|shift|st[ao][no]|at the|sit|li[vf]|put|stor|keep|kept|in |on |under|carr|went|tuck|note|jot|wri|annot|nota|spost|sta|mess|port|trav/i,
   'jar start':
     /start|beg[au]n|set|put|made|going|on the go|steep|filled|kick|add|pop|drop|thr[eo]w|chuck|do|go|record|log|save|keep|mak|cominc|iniz|mess|prepar|avvi|aggiunt|vai|registr|salv/i,
   'jar later':
@@ -54,6 +54,9 @@ const MEANS_IT: Readonly<Record<string, RegExp>> = {
   'jar undo':
     /undo|back|wrong|scrap|ignore|mean|cancel|delete|remove|mistake|me\b|revert|annull|togl|sbagl|cancell|indietro|detto/i,
   'jar rename': /call|name|rinomin|chiam/i,
+  // What has to be thrown away, or may have to, is kept of its jar.
+  trouble:
+    /mou?ld|fur|fuzz|fluff|hair|grow|slim|scum|varnish|glue|paint|solvent|acet|smell|stink|reek|rott|rancid|bulg|swell|swoll|burst|lid|hiss|fizz|bubbl|foam|gas|ferment|vinegar|glass|crack|broke|insect|fl(?:y|ies)|ants?\b|mouse|garlic|stone|sun|hot|warm|muff|pel|puzz|odor|curdl|cagli|split|panna|cream|taste|sap|poison|ill|sick|strange|wrong|weird|brown|black|pink|orang|worm|verm|maggot|mag|colla|vernic|marci|aceto|bolli|schium|gonfi|tapp|coperch|vetro|rott|mosc|inset|formich|aglio|sole|cald/i,
   again: /again|same|last|before|repeat|redo|another|more batch|come|nuovo|rif|stess|altro|ripet|ugual/i,
 }
 
