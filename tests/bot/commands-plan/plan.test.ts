@@ -132,7 +132,7 @@ describe('refused', () => {
   it('speaks of no sweetness that nobody asked for', async () => {
     const { error } = await askAny('/plan of:1 kg strawberries spirit:1 l 95% to-strength:92%')
     expect(error!.message).toMatch(
-      /^It’s too weak for that: 56\.9 % can’t become 92 %\. At most 56 %: \/plan .*to-strength:[\d.]+%$/,
+      /^It’s too weak for that: 56\.9 % can’t become 92 %\. For more, use stronger spirit or steep less in it\. At most 56 %: \/plan .*to-strength:[\d.]+%$/,
     )
     const sweet = await askAny('/plan of:10 lemons spirit:1 l 95% to-strength:80% to-sweetness:300 g/L')
     expect(sweet.error!.message).toMatch(/^It’s too weak for that: 88\.7 % can’t become 80 % with 300 g\/L\./)

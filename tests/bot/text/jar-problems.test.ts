@@ -100,7 +100,7 @@ describe('what was measured wrong', () => {
     )
     const half = started({ spirits: [spirit(1000, 50)], plants: [plant('lemon_peel', 300)] })
     expect(next([half], strained({ measured: ml(1100), strength: strength(50) }))).toMatch(
-      /^1\.1 l at 50 % has more alcohol than went into lemon: it can be 45\.5 % at most\./,
+      /^1\.1 l at 50 % has more alcohol than went into lemon\. It can be 45\.5 % at most\./,
     )
     expect(next([half], strained({ strength: strength(55) }))).toMatch(
       /^55 % is stronger than what went into lemon: 50 % at most\./,
