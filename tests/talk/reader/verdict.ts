@@ -95,6 +95,6 @@ export const isWronglyRecorded = ({ recorded, erased, command }: Told, { meaning
   erased ||
   (recorded !== 0 && (meaning.records === false || !(RECORDING.has(meaning.intent) || isKept(command, meaning))))
 
-/** What a maker is told to do with a jar that something is wrong with is kept with it. */
+/** What a maker is told to do with a jar that something is wrong with is kept with it, also where throwing it away is what they asked for. */
 const isKept = (command: string | null, { intent }: Sentence['meaning']): boolean =>
-  command === 'trouble' && intent === 'trouble'
+  command === 'trouble' && (intent === 'trouble' || intent === 'confirm')
