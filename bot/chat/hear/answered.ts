@@ -1,4 +1,3 @@
-import type { Invocation } from '../../calls/invocation.ts'
 import { lineOf } from '../../calls/write-line.ts'
 import type { CallRead, TalkReading } from '../../talk/frames/reading.ts'
 import { NOTHING_SAID, whoAt } from '../../talk/memory/remembered.ts'
@@ -19,9 +18,7 @@ import { onlyOffered, whichJar } from './offered-where-it-runs.ts'
 import { changeSaid } from './taste-changed.ts'
 import { whatFits } from './what-fits.ts'
 import { whatItCanDo } from './what-it-can-do.ts'
-
-const invocation = ({ command, options }: CallRead): Invocation => ({ path: command, options })
-const written = (call: CallRead): string => lineOf(invocation(call))
+import { asInvocation, written } from './written-call.ts'
 
 const said = (key: 'talk_greeting' | 'talk_thanks' | 'talk_right' | 'talk_let_be'): Reply => ({
   headline: { group: 'headlines', key, values: undefined },
@@ -117,7 +114,7 @@ async function lastHeard(
   if (what === 'let_be') return heard({ ok: true, path: 'talk', reply: said('talk_let_be') })
   const call = dispatch.talk?.of(whoAt(dispatch.userId, place), dispatch.nowMs).call ?? null
   if (call === null) return asked(null, { code: 'not_understood', problem: 'talk_no_last', values: {} }, null)
-  const { lead, outcome, shown } = await moreOf(invocation(call), dispatch)
+  const { lead, outcome, shown } = await moreOf(asInvocation(call), dispatch)
   return { ...heard(outcome, written(call)), shown, ...(lead !== null && { lead }) }
 }
 
@@ -140,7 +137,7 @@ export async function answered(line: string, reading: TalkReading, dispatch: Dis
     case 'call': {
       const call = await wishedIn(reading.call, line, dispatch)
       const before = dispatch.talk?.of(whoAt(dispatch.userId, place), dispatch.nowMs) ?? NOTHING_SAID
-      const ran = changeSaid(await execute(invocation(call), dispatch), call, before)
+      const ran = changeSaid(await execute(asInvocation(call), dispatch), call, before)
       const outcome = leavingOut(pouredFor(takingSpirit(ran, reading.spiritTaken), reading.poured), reading.leftOut)
       const { kitchen } = reading
       const inKitchen =

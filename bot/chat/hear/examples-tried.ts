@@ -1,12 +1,8 @@
-import type { Invocation } from '../../calls/invocation.ts'
-import { lineOf } from '../../calls/write-line.ts'
 import type { CallRead } from '../../talk/frames/reading.ts'
 import type { Dispatch } from '../run/call-outcome.ts'
 import { execute } from '../run/execute.ts'
 import { onTrial } from '../run/on-trial.ts'
-
-const invocation = ({ command, options }: CallRead): Invocation => ({ path: command, options })
-const written = (call: CallRead): string => lineOf(invocation(call))
+import { asInvocation, written } from './written-call.ts'
 
 /** What a call runs without, though it was told. */
 const TOLD: Readonly<Record<string, string>> = { fining: 'egg white' }
@@ -18,9 +14,11 @@ export async function exampleFor(
   dispatch: Dispatch,
 ): Promise<string | null> {
   const told = sample ?? TOLD[option]
-  const withTold = { ...call, options: { ...call.options, ...(told !== undefined && { [option]: told }) } }
-  if (told !== undefined && (await runsOrAsks(withTold, dispatch))) return written(withTold)
-  const tried = await execute(invocation(call), onTrial(dispatch))
+  if (told !== undefined) {
+    const withTold = { ...call, options: { ...call.options, [option]: told } }
+    if (await runsOrAsks(withTold, dispatch)) return written(withTold)
+  }
+  const tried = await execute(asInvocation(call), onTrial(dispatch))
   if (tried.ok) return written(call)
   const { example } = tried.error.values as { example?: string | null }
   return typeof example === 'string' && example.startsWith('/') ? example : null
@@ -28,13 +26,13 @@ export async function exampleFor(
 
 /** Another question may follow. */
 async function runsOrAsks(call: CallRead, dispatch: Dispatch): Promise<boolean> {
-  const tried = await execute(invocation(call), onTrial(dispatch))
+  const tried = await execute(asInvocation(call), onTrial(dispatch))
   return tried.ok || tried.error.code === 'missing_option'
 }
 
 /** Those that run as they are. */
 export async function runningOf(calls: readonly CallRead[], dispatch: Dispatch): Promise<readonly CallRead[]> {
   const run: CallRead[] = []
-  for (const call of calls) if ((await execute(invocation(call), onTrial(dispatch))).ok) run.push(call)
+  for (const call of calls) if ((await execute(asInvocation(call), onTrial(dispatch))).ok) run.push(call)
   return run
 }

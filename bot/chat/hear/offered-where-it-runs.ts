@@ -1,18 +1,15 @@
-import type { Invocation } from '../../calls/invocation.ts'
-import { lineOf } from '../../calls/write-line.ts'
 import type { CallRead } from '../../talk/frames/reading.ts'
 import type { Dispatch } from '../run/call-outcome.ts'
 import { execute } from '../run/execute.ts'
 import { onTrial } from '../run/on-trial.ts'
 import { asked, type Heard, heard } from './heard.ts'
-
-const invocation = ({ command, options }: CallRead): Invocation => ({ path: command, options })
+import { asInvocation, written } from './written-call.ts'
 
 /** What no sentence does: its line is offered where it runs, else it is said why it cannot be. */
 export async function onlyOffered(call: CallRead, dispatch: Dispatch): Promise<Heard> {
   const { command, options } = call
-  const line = lineOf(invocation(call))
-  const tried = await execute(invocation(call), onTrial(dispatch))
+  const line = written(call)
+  const tried = await execute(asInvocation(call), onTrial(dispatch))
   if (!tried.ok) return heard(tried, line)
   const jar = options.jar ?? null
   return asked(command, { code: 'question', problem: 'talk_only_typed', values: { command, jar, line } }, line, [line])
@@ -21,12 +18,12 @@ export async function onlyOffered(call: CallRead, dispatch: Dispatch): Promise<H
 /** Which jar is meant of those that it can be: of those in another stage only where there is no other. */
 export async function whichJar(call: CallRead, choices: readonly CallRead[], dispatch: Dispatch): Promise<Heard> {
   const tried = await Promise.all(
-    choices.map(async (choice) => ({ choice, outcome: await execute(invocation(choice), onTrial(dispatch)) })),
+    choices.map(async (choice) => ({ choice, outcome: await execute(asInvocation(choice), onTrial(dispatch)) })),
   )
   const able = tried.filter(({ outcome }) => outcome.ok || outcome.error.code !== 'wrong_stage')
   const can = (able.length > 0 ? able : tried).map(({ choice }) => choice)
-  const read = lineOf(invocation(call))
-  const lines = [...new Set(can.map((choice) => lineOf(invocation(choice))))]
+  const read = written(call)
+  const lines = [...new Set(can.map(written))]
   const names = can.flatMap(({ options }) => options.jar ?? [])
   const values = { names, line: lines[0] ?? null }
   return asked(call.command, { code: 'question', problem: 'talk_which_jar', values, option: 'jar' }, read, lines)

@@ -1,6 +1,5 @@
 import { invocationOf } from '../../calls/call.ts'
 import { type Path, signatures } from '../../calls/signatures.ts'
-import { lineOf } from '../../calls/write-line.ts'
 import type { CallRead, TalkReading } from '../../talk/frames/reading.ts'
 import { isChanged } from '../../talk/memory/earlier.ts'
 import { type Doubt, type ListOffered, type WorkedOut, whoAt } from '../../talk/memory/remembered.ts'
@@ -11,6 +10,7 @@ import type { CallOutcome, Dispatch } from '../run/call-outcome.ts'
 import type { HelpPage } from '../run/help-page.ts'
 import { DRINKS, drinkIn } from './drink-in.ts'
 import type { Understood } from './heard.ts'
+import { written } from './written-call.ts'
 
 const isPath = (path: string): path is Path => Object.hasOwn(signatures, path)
 
@@ -51,8 +51,8 @@ const MOST_KEPT = 20
 
 /** With one more; one that was there already is gone back to. */
 function trailWith(trail: readonly CallRead[], call: CallRead): readonly CallRead[] {
-  const line = lineOf(asInvocation(call))
-  const at = trail.findIndex((each) => lineOf(asInvocation(each)) === line)
+  const line = written(call)
+  const at = trail.findIndex((each) => written(each) === line)
   return at === -1 ? [...trail, call].slice(-MOST_KEPT) : trail.slice(0, at + 1)
 }
 
@@ -66,8 +66,6 @@ function listsWith(
   if (list === undefined || batch.command === 'shopping') return lists
   return [...lists.filter((each) => !isChanged(each.batch, batch)), { batch, list }].slice(-MOST_KEPT)
 }
-
-const asInvocation = ({ command, options }: CallRead) => ({ path: command, options })
 
 const actionsOf = (outcome: CallOutcome | HelpPage): readonly CallRead[] =>
   'reply' in outcome

@@ -1,6 +1,7 @@
 import { botanicalById } from '../../../core/botanical/catalogue/catalogue.ts'
 import type { BotanicalProblems } from '../../../core/botanical/problems.ts'
 import type { PlanProblems } from '../../../core/recipe/plan/problems.ts'
+import { escaped } from '../../../core/spelling/escaped.ts'
 import type { Problem } from './call-outcome.ts'
 import { nameTyped } from './jar-for-numbers.ts'
 
@@ -32,5 +33,3 @@ export const weighedOf = ({ problem, values }: Problem): readonly Replaced[] => 
 }
 
 const typicalG = (id: string): number => botanicalById(id).dose.typicalGPerL
-
-const escaped = (text: string): string => text.replace(/[$()*+.?[\\\]^{|}]/g, '\\$&')

@@ -1,21 +1,12 @@
 import { isFinished } from '../../../core/jar/tasks/jar-view.ts'
-import { call } from '../../calls/call.ts'
 import type { Action } from '../../chat/reply.ts'
-import { jarRef } from '../jar/known/jar-ref.ts'
-import { nothingAction, toldIn } from '../jar/known/told-trouble.ts'
+import { awayAction, nothingAction, toldIn } from '../jar/known/told-trouble.ts'
 import { undoActions } from '../jar/known/undo-actions.ts'
 import type { Asking } from './asking.ts'
 
 /** Away with the jar that is asked about. */
 export const discardOf = ({ held, context }: Asking): readonly Action[] =>
-  held === null || isFinished(held)
-    ? []
-    : [
-        {
-          label: { group: 'actions', key: 'jar_throw_away', values: undefined },
-          call: call('jar discard', { jar: jarRef(held, context) }),
-        },
-      ]
+  held === null || isFinished(held) ? [] : [awayAction(held, context)]
 
 /** What says that what is kept of a jar was nothing. */
 export function nothingOf({ held, context }: Asking): readonly Action[] {

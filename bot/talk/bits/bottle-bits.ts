@@ -12,7 +12,8 @@ import { countable, thingAt } from './things.ts'
 const LARGE =
   /^(?:wee|small|little|lil|tiny|teeny|dinky|cute|mini|baby|big|large|tall|nice|half|clear|round|square|glass|swingtop|piccol[ae]|grand[ei]|carin[ae]|bell[ae])$/
 const EACH = /^(?:each|apiece|ciascuna|l'una)$/
-const MOST_BOTTLE_ML = 1500
+/** What is filled or given away holds no more, ml; common practice, no source. */
+export const MOST_BOTTLE_ML = 1500
 
 /** A size of bottles that are counted before it, of nothing else: `, 200 ml each`. */
 function isSize(typed: TypedText, at: number, words: ReadonlySet<string>): boolean {

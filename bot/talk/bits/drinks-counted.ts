@@ -1,7 +1,7 @@
 import { type Open, type RolesAround, wordsOf } from './attach.ts'
+import { MOST_BOTTLE_ML } from './bottle-bits.ts'
 import { EACH } from './size-behind.ts'
 
-const MOST_BOTTLE_ML = 1500
 const OF_SIZE = /^(?:of|di|da|at|in|,|x|\(|each|for|the|by)$/
 const SMALL = /^(?:little|small|lil|mini|tiny|wee|big|large|piccol[ei]|grandi)$/
 

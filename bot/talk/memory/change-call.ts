@@ -22,6 +22,9 @@ export const changedBy = (one: CallRead, other: CallRead): readonly string[] =>
     (option) => one.options[option] !== other.options[option],
   )
 
+export const isSameCall = (one: CallRead, other: CallRead): boolean =>
+  one.command === other.command && changedBy(one, other).length === 0
+
 const read = (text: string | undefined, value: (text: string) => number): number | null =>
   text === undefined ? null : unlessRefused(() => value(text))
 

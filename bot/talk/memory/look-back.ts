@@ -11,7 +11,6 @@ import type { Rule } from './rule.ts'
 import { disliked, sameWith, targetAtLength } from './said-at-length.ts'
 import { severalInstead } from './several-instead.ts'
 import { sharedSweetener } from './shared-sweetener.ts'
-
 import { sugarShare } from './sugar-share.ts'
 import { otherSweetener } from './sweetener-rule.ts'
 import { resized, styled, tasteChanged } from './taste-rules.ts'

@@ -3,7 +3,7 @@ import { unknownName } from '../bits/unknown-name.ts'
 import type { CallRead, TalkReading } from '../frames/reading.ts'
 import { symptomIn } from '../frames/symptoms.ts'
 import type { Concept } from '../lexicon/lexicon.ts'
-import { changedBy } from './change-call.ts'
+import { isSameCall } from './change-call.ts'
 import type { Remembered } from './remembered.ts'
 import { callReading, eitherOf, type Rule } from './rule.ts'
 import { undoAsked, undoOf } from './undo-rule.ts'
@@ -33,9 +33,6 @@ function doubted({ step, doubt }: Remembered, isYes: boolean, jars: Sentence['ja
 
 /** Heard, rather than agreed: nothing is written down by it. */
 const NOD = /^(?:ok|okay|okey|k|right|great|good|perfect|perfetto|va bene|giusto)\b[ .!]*$/i
-
-const isSameCall = (one: CallRead, other: CallRead): boolean =>
-  one.command === other.command && changedBy(one, other).length === 0
 
 /** Each line once. */
 const different = (calls: readonly CallRead[]): readonly CallRead[] =>
@@ -99,7 +96,7 @@ export const doneAsOffered: Rule = (sentence, last, { offered, planned }) => {
 /** Of two ways that were worked out it may be either: the plan of the jar, or the last one. */
 function asPlanned(tried: CallRead, planned: CallRead | null): TalkReading {
   if (planned === null) return callReading(bare(tried), 'record')
-  if (changedBy(tried, planned).length === 0) return callReading(planned, 'record')
+  if (isSameCall(tried, planned)) return callReading(planned, 'record')
   return eitherOf(tried, [tried, planned])
 }
 

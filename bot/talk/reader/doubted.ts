@@ -1,6 +1,6 @@
 import type { CallRead, TalkReading } from '../frames/reading.ts'
 import type { Aim, Leaning } from '../hunch/hunch.ts'
-import { changedBy } from '../memory/change-call.ts'
+import { isSameCall } from '../memory/change-call.ts'
 import { HARMFUL, lostNear, type Otherwise, otherwise, SURE } from './second-thought.ts'
 
 /** A reading that is less likely than this is asked about. Of 260 sentences nobody had seen it took half of the wrong ones. */
@@ -39,9 +39,6 @@ const callOf = (reading: TalkReading): CallRead | null => {
     ? { command: 'trouble', options: { ...reading.options, symptom: reading.id } }
     : null
 }
-
-const isSameCall = (one: CallRead, other: CallRead): boolean =>
-  one.command === other.command && changedBy(one, other).length === 0
 
 /** What names its jar follows on nothing. */
 const mayFollow = (reading: TalkReading): boolean =>

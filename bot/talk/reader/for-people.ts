@@ -1,5 +1,6 @@
 import { numberSaid } from '../../../core/quantity/said/number-said.ts'
 import type { Bit, Sentence } from '../bits/bit.ts'
+import { MOST_BOTTLE_ML } from '../bits/bottle-bits.ts'
 import { usualStrength } from '../bits/usual-strength.ts'
 import { isPlant } from '../frames/plant-slots.ts'
 import type { TalkReading } from '../frames/reading.ts'
@@ -25,7 +26,6 @@ function peopleIn(typed: Sentence['typed']): number {
 /** `Everybody gets a 100 ml bottle`, `una bottiglia da 100 ml a testa`. */
 const A_BOTTLE = /\b(?:each|every(?:body|one)|all|apiece|a head|ciascun[oa]|ognuno|tutti|a testa)\b/
 const BOTTLE = /\b(?:bottle|mini|miniature|bottiglia|bottigli(?:na|etta)|boccetta)\b/
-const MOST_BOTTLE_ML = 1500
 
 /** How much the bottle holds of which everybody gets one; null where no such is said. */
 function bottleEach(text: string, bits: readonly Bit[]): number | null {

@@ -52,9 +52,9 @@ function planMeant({ call, worked }: Remembered): Remembered['worked'] {
 }
 
 function ofJars(jars: readonly TalkJar[]): TalkReading | null {
-  const [call, another] = jars.map(({ name }): CallRead => ({ command: 'jar show', options: { jar: name } }))
-  if (call === undefined) return null
   const choices = jars.map(({ name }): CallRead => ({ command: 'jar show', options: { jar: name } }))
+  const [call, another] = choices
+  if (call === undefined) return null
   return another === undefined ? callReading(call) : whichJar({ command: 'jar show', options: {} }, choices)
 }
 

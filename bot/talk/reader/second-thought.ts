@@ -42,7 +42,6 @@ export const HARMFUL: ReadonlySet<SymptomId> = new Set([
   'insects',
   'someone_ill',
   'spilled_or_burnt',
-  'lead_crystal',
 ])
 
 /**

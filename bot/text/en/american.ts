@@ -1,3 +1,4 @@
+import { asCapital, exceptOwn } from './except-own.ts'
 import { MONTHS, WEEKDAYS } from './phrases.ts'
 
 /** What a kitchen that pours in cups calls otherwise: as we say it, as it is said there. */
@@ -85,26 +86,14 @@ const ANY_WORD = new RegExp(
   'gi',
 )
 
-const asCapital = (typed: string, told: string): string =>
-  /^\p{Lu}/u.test(typed) ? `${told.charAt(0).toUpperCase()}${told.slice(1)}` : told
-
 const spelt = (text: string): string =>
   SPELLINGS.reduce(
     (said, [spelling, told]) => said.replace(spelling, told),
     inOrder(text).replace(ANY_WORD, (word) => asCapital(word, WORDS.get(word.toLowerCase())!)),
   )
 
-/** What is typed is typed as it is. */
-const LINE = '(?:^|(?<=\\s))/[a-z][^\\n]*'
-
-const escaped = (text: string): string => text.replace(/[$()*+.?[\\\]^{|}]/g, '\\$&')
-
 /**
  * A text of ours as it is said in a kitchen that pours in cups: its words, its spelling, its dates. Names and notes of somebody's own
  * stay as they are, and so do lines to type.
  */
-export function inAmerican(text: string, own: readonly string[]): string {
-  const kept = own.filter((each) => each !== '' && spelt(each) !== each).map(escaped)
-  const parts = text.split(new RegExp(`(${[...kept, LINE].join('|')})`, 'u'))
-  return parts.map((part, at) => (at % 2 === 1 ? part : spelt(part))).join('')
-}
+export const inAmerican = (text: string, own: readonly string[]): string => exceptOwn(text, own, spelt)

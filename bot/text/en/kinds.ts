@@ -1,6 +1,8 @@
 import { botanicalById } from '../../../core/botanical/catalogue/catalogue.ts'
 import { entryName, kindTyped, type OneAndSeveral } from '../../../core/botanical/names/kind-typed.ts'
+import { escaped } from '../../../core/spelling/escaped.ts'
 import { countedName } from './cook-names.ts'
+import { asCapital, exceptOwn } from './except-own.ts'
 
 /** A kind of a plant that the catalogue has no entry of its own for: how the entry is called, and how its maker calls it. */
 interface Kind {
@@ -15,11 +17,6 @@ function kindOf(id: string, noun: string): Kind | null {
   const counted = countedName(id)
   return own === null ? null : { entry: [entryName(botanical), ...(counted === null ? [] : [counted])], own }
 }
-
-const escaped = (text: string): string => text.replace(/[$()*+.?[\\\]^{|}]/g, '\\$&')
-
-const asCapital = (typed: string, told: string): string =>
-  /^\p{Lu}/u.test(typed) ? `${told.charAt(0).toUpperCase()}${told.slice(1)}` : told
 
 /** What is made of a fruit goes by its own name: `plum brandy`. */
 const DRINK =
@@ -42,15 +39,9 @@ function exchanged(text: string, { entry, own: [one, several] }: Kind): string {
   )
 }
 
-/** What is typed is typed as it is. */
-const LINE = '(?:^|(?<=\\s))/[a-z][^\\n]*'
-
 /** A text with plants by the names that their maker has for them: damsons, where the catalogue has plums. What is somebody's own stays, and so do lines to type. */
 export function byKind(text: string, kinds: Readonly<Record<string, string>>, own: readonly string[]): string {
   const told = Object.entries(kinds).flatMap(([id, noun]) => kindOf(id, noun) ?? [])
   if (told.length === 0) return text
-  const said = (part: string): string => told.reduce(exchanged, part)
-  const kept = own.filter((each) => each !== '' && said(each) !== each).map(escaped)
-  const parts = text.split(new RegExp(`(${[...kept, LINE].join('|')})`, 'u'))
-  return parts.map((part, at) => (at % 2 === 1 ? part : said(part))).join('')
+  return exceptOwn(text, own, (part) => told.reduce(exchanged, part))
 }

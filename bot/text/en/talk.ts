@@ -33,7 +33,6 @@ const QUESTIONS: Readonly<Record<string, string>> = {
   until: 'Until when?',
 }
 
-/** What a command wrote down. */
 /** What a sentence alone never does, with how things stand until then. */
 const ONLY_OFFERED: Readonly<Record<string, (jar: string) => string>> = {
   'jar discard': (jar) => `Nothing’s changed yet. To throw ${jar} away`,
@@ -43,6 +42,7 @@ const ONLY_OFFERED: Readonly<Record<string, (jar: string) => string>> = {
   reminders: () => 'Nothing’s changed yet. To be reminded here',
 }
 
+/** What a command wrote down. */
 const STEPS: Readonly<Record<string, string>> = {
   bottles: 'bottles that left',
   'jar add': 'what you added',

@@ -16,7 +16,7 @@ import { type MixedKitchen, unitsIn } from '../../../text/messages/kitchen.ts'
 import type { Message } from '../../../text/words.ts'
 import { type JarAsker, kitchenAmong } from './jar-kitchen.ts'
 import { afterNow, jarRef, type Referred } from './jar-ref.ts'
-import { toldActions, toldHeld, toldIn } from './told-trouble.ts'
+import { awayAction, toldActions, toldHeld, toldIn } from './told-trouble.ts'
 
 type Held = Referred & { readonly story: JarState }
 
@@ -117,18 +117,10 @@ export function dangerActions(held: Held, context: JarAsker): readonly Action[] 
 export function mendingActions(held: Held, context: JarAsker): readonly Action[] {
   const [worst] = judgeJar(held.story).filter((danger) => !('trouble' in danger))
   if (worst === undefined || held.story.ended !== null) return []
-  const jar = jarRef(held, context)
   const mend = isPoison(worst) ? null : mendingSpirit(held, context)
   const key = worst.kind === 'over_ceiling' ? 'jar_dilute' : 'jar_add_spirit'
   return [
     ...(mend === null ? [] : [{ label: { group: 'actions', key, values: undefined }, call: mend } as const]),
-    ...(worst.kind === 'undecided'
-      ? []
-      : [
-          {
-            label: { group: 'actions', key: 'jar_throw_away', values: undefined },
-            call: call('jar discard', { jar }),
-          } as const,
-        ]),
+    ...(worst.kind === 'undecided' ? [] : [awayAction(held, context)]),
   ]
 }

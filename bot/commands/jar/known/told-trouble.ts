@@ -47,15 +47,17 @@ function answerActions(held: Told, question: Sign, context: Pick<Context, 'place
   ]
 }
 
+/** Away with it. */
+export const awayAction = (held: Referred, context: Pick<Context, 'place'>): Action => ({
+  label: { group: 'actions', key: 'jar_throw_away', values: undefined },
+  call: call('jar discard', { jar: jarRef(held, context) }),
+})
+
 /** What can be done about it: away with it, or it was nothing; or the answer that is lacking. */
 export function toldActions(held: Told, context: Pick<Context, 'place'>): readonly Action[] {
   const { verdict, question } = held.trouble
-  const away: Action = {
-    label: { group: 'actions', key: 'jar_throw_away', values: undefined },
-    call: call('jar discard', { jar: jarRef(held, context) }),
-  }
-  if (verdict === 'throw_away') return [away, nothingAction(held, context)]
-  if (verdict === 'hold') return [nothingAction(held, context), away]
+  if (verdict === 'throw_away') return [awayAction(held, context), nothingAction(held, context)]
+  if (verdict === 'hold') return [nothingAction(held, context), awayAction(held, context)]
   return question !== null && isSign(question) ? answerActions(held, question, context) : []
 }
 

@@ -1,0 +1,2 @@
+/** A text as a pattern that finds it and nothing else. */
+export const escaped = (text: string): string => text.replace(/[$()*+.?[\\\]^{|}]/g, '\\$&')
