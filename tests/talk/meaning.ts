@@ -6,7 +6,8 @@ import { z } from 'zod'
  * cups and ounces as such: a reading within 5 % is right. A plant has the name that the catalogue or its question
  * understands. `ask` names what is rightly asked back for: a reading that asks for it is right too. `records: false`
  * stands where nothing may be recorded, erased or shown, whatever else is answered; `also` is a second thing in one
- * sentence; `entry` is the entry of the handbook.
+ * sentence; `entry` is the entry of the handbook. `entry_or` and `symptom_or` are others that answer it as well: who asks would be
+ * content with them.
  *
  * Where a meaning has an intent that is no command: `recipe` is a whole recipe to be checked, `ideas` what could be
  * made, `season` what is ripe, `history` a look into a jar's story, `jars` the list of what is to do, `pause` no
@@ -62,6 +63,8 @@ const slots = {
   ask: z.array(z.string()),
   assume: z.array(z.string()),
   caution: z.array(z.string()),
+  entry_or: z.array(z.string()).min(1),
+  symptom_or: z.array(z.string()).min(1),
   compare: z.array(z.string()),
   change: z.union([z.strictObject({ plant: z.string() })]),
   danger: z.boolean(),

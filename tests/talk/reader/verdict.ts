@@ -50,15 +50,17 @@ function verdictOnOne(told: Told, { meaning: said }: Sentence): Verdict {
   const trouble = /^\/trouble (.*?)(?: jar:.*| strength:.*| sweetness:.*)?$/
     .exec(told.read ?? '')?.[1]
     ?.replace(/^symptom:/, '')
-  if (trouble !== undefined && (intent === 'trouble' || intent === 'measure')) {
-    const symptom = symptomIn(trouble) ?? trouble
+  const symptom = trouble === undefined ? undefined : (symptomIn(trouble) ?? trouble)
+  if (symptom !== undefined && said.symptom_or?.includes(symptom) === true) return 'right'
+  if (symptom !== undefined && (intent === 'trouble' || intent === 'measure')) {
     const meant = meaning.symptom ?? 'hydrometer_odd'
     return symptom === meant || SAME_SYMPTOM[meant]?.includes(symptom) === true ? 'right' : 'wrong'
   }
-  if (trouble !== undefined) return 'wrong'
+  if (symptom !== undefined) return 'wrong'
   if (code === 'not_understood') return intent === 'never_mind' ? 'right' : 'lost'
   if (command === 'emergency') return 'wrong'
   if (command === 'handbook') {
+    if (said.entry_or?.includes(String(data.entry)) === true) return 'right'
     if (meaning.entry !== undefined && data.entry !== meaning.entry) return 'wrong'
     return TOPICS.has(intent) ? 'right' : 'wrong'
   }
