@@ -26,6 +26,7 @@ import { centilitresBehind } from './size-behind.ts'
 import { finished, leftOut, prices, sized, weighed } from './sizes.ts'
 import { strengthsOfFill } from './strengths-of-fill.ts'
 import { sugarInside } from './sugar-inside.ts'
+import { sweetnesses } from './sweetnesses.ts'
 import { syrupParts } from './syrup-roles.ts'
 import { volumes } from './volumes.ts'
 import { isStronger, isWished, JOIN, wishes } from './wished.ts'
@@ -81,7 +82,7 @@ function strengths(around: RolesAround, bits: Open[]): void {
       (wished && wordSet(lexicon.toStrength).has(before)) ||
       (wished && words.length > 0)
     const isBehind =
-      (bits[at - 1]?.kind === 'volume' && words.every((word) => /^(?:,|@|and|e|&|-)$/.test(word))) ||
+      (isVolume(around, bits[at - 1]) && words.every((word) => /^(?:,|@|and|e|&|-)$/.test(word))) ||
       (bits[at - 1]?.kind === 'spirit' && words.every((word) => word === ',' || word === 'a'))
     if (!isCued && !isBehind && !(wished && JOIN.has(before))) return
     bit.kind = 'strength'
@@ -89,6 +90,14 @@ function strengths(around: RolesAround, bits: Open[]): void {
     bit.role = wished || (isStrong && hasOther(bits, at)) ? 'want' : 'have'
   })
 }
+
+/** An amount of liquid, or of what was strained a number that no strength is: `strained it, 930, 87`. */
+const isVolume = ({ spans }: RolesAround, bit: Open | undefined): boolean =>
+  bit?.kind === 'volume' ||
+  (bit?.kind === 'bare' &&
+    bit.value > 100 &&
+    bit.with === undefined &&
+    spans.some(({ concept }) => concept === 'strained'))
 
 /** Another strength that is that of what is there. */
 const hasOther = (bits: readonly Open[], at: number): boolean =>
@@ -114,45 +123,6 @@ const LIQUID = new Set<ConceptSpan['concept']>([
   'too_dry',
   'syrup',
 ])
-
-/** `2.1 l at 27 and about 300`: of a liqueur whose strength is said, a number of that size is its sugar. */
-function sweetnesses(around: RolesAround, bits: Open[]): void {
-  const strength = bits.findIndex(({ kind }) => kind === 'strength')
-  if (strength === -1) return
-  const isPlanned = bits.some(({ kind }) => kind === 'plant')
-  bits.forEach((bit, at) => {
-    const next = around.typed.tokens[bit.to]?.text ?? ''
-    if (
-      bit.kind === 'mass' &&
-      bit.with === undefined &&
-      !isPlanned &&
-      bit.value >= 20 &&
-      bit.value <= 600 &&
-      (/^(?:sugar|zucchero)$/.test(next) || at > strength) &&
-      !hasLiquid(bits)
-    ) {
-      bit.kind = 'sweetness'
-      bit.text = `${bit.value} g/L`
-      bit.role = 'have'
-      return
-    }
-    if (
-      bit.kind !== 'bare' ||
-      bit.with !== undefined ||
-      at < strength ||
-      bit.value < 30 ||
-      bit.value > 600 ||
-      !hasLiquid(bits)
-    )
-      return
-    const wished = isWished(around, bits, at)
-    bit.kind = 'sweetness'
-    bit.text = `${bit.text} g/L`
-    bit.role = wished ? 'want' : 'have'
-  })
-}
-
-const hasLiquid = (bits: readonly Open[]): boolean => bits.some(({ kind }) => kind === 'volume' || kind === 'bottles')
 
 /** Gives every bit its role. */
 export function withRoles(around: RolesAround, read: readonly Bit[]): readonly Bit[] {

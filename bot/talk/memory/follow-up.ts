@@ -13,6 +13,7 @@ import { gathered, moreGathered } from './gathered.ts'
 import { glassesOf } from './glass-rule.ts'
 import { halfWords } from './half-words.ts'
 import { lookedBack, OF_RECIPE } from './look-back.ts'
+import { measuredSince } from './measured-since.ts'
 import { mendAsked } from './mend-asked.ts'
 import { ofOtherJar } from './other-jar.ts'
 import { otherPlants, readyBy, shopped, weighedAnew } from './plan-rules.ts'
@@ -59,6 +60,7 @@ const RULES: readonly Rule[] = [
   ofOtherJar,
   sameOfOther,
   correctedStep,
+  measuredSince,
   doneAsOffered,
   wasSaid,
   ...OF_RECIPE,
@@ -86,6 +88,7 @@ const AFTER_STEP: readonly Rule[] = [
   ofOtherJar,
   sameOfOther,
   correctedStep,
+  measuredSince,
   doneAsOffered,
   begun,
   agreed,

@@ -112,7 +112,7 @@ const valueText = (option: string, text: string, format: Format): string => {
 }
 
 const correctedText = ({ option, was, now }: CorrectedStep, format: Format): string =>
-  `${valueText(option, now, format)} (${was === null ? 'nothing before' : `was ${valueText(option, was, format)}`})`
+  `${valueText(option, now, format)}${was === null ? '' : ` (was ${valueText(option, was, format)})`}`
 
 /** What can be corrected, as a thing. */
 const STEPS: Readonly<Record<HappeningKind, string>> = {
@@ -281,7 +281,8 @@ const stepHeadlines = {
   jar_begun_again: ({ name, day }, format) =>
     `You already started this exact jar${day === null ? ' today' : onDayText(day, format)}: ${name}. I didn’t start a second one.`,
   jar_corrected: ({ name, kind, changes }, format) =>
-    `Corrected the ${STEPS[kind]} of ${name}: ${changes.map((change) => correctedText(change, format)).join(', ')}.`,
+    // What nobody had said before is no correction.
+    `${changes.every(({ was }) => was === null) ? 'Noted for' : 'Corrected'} the ${STEPS[kind]} of ${name}: ${changes.map((change) => correctedText(change, format)).join(', ')}.`,
   /** Without a happening: what was taken back is a correction. */
   jar_undone: ({ name, happening, day }, format) => undoneText([name], happening, onDayText(day, format), format),
   jar_all_undone: ({ names, happening }, format) => undoneText(names, happening, '', format),

@@ -17,7 +17,7 @@ it('asks how much honey went in where so much sugar is on record, with a line th
 it('still puts right what is planned, by its name alone', async () => {
   const desk = jarDesk('2026-09-05')
   await desk.ask('/jar start lemon of:10 lemons spirit:1 l 95%')
-  expect(flat(await desk.textOf('/jar correct lemon sugar:honey'))).toContain('Corrected the start of lemon: honey (')
+  expect(flat(await desk.textOf('/jar correct lemon sugar:honey'))).toContain('Noted for the start of lemon: honey.')
   await desk.ask('/jar start plum of:500 g plums spirit:700 ml 40% sugar:100 g + honey')
   expect(flat(await desk.textOf('/jar correct plum sugar:maple syrup'))).toContain('maple syrup (was 100 g + honey)')
 })

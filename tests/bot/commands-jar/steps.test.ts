@@ -105,7 +105,10 @@ describe('a batch from jar to glass', () => {
     const json = await desk.ask('/jar strain herb')
     expect(json.notes.map(({ key }) => key)).toContain('jar_not_measured')
     expect(numberIn(json, 'abvPercentPlusMinus')).toBeGreaterThan(0)
-    expect(await desk.textOf('/jar correct herb measured:900 ml')).toContain('900 ml (nothing before)')
+    expect(await desk.textOf('/jar correct herb measured:900 ml')).toContain('Noted for the straining of herb: 900 ml.')
+    // What was said before is told beside what holds now, what was not is told alone.
+    const corrected = await desk.textOf('/jar correct herb measured:880 ml strength:40%')
+    expect(corrected).toContain('Corrected the straining of herb: 880 ml (was 900 ml), 40%.')
   })
 
   it('says when water and sugar cannot make what was planned, and records all the same', async () => {
