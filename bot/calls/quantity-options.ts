@@ -11,7 +11,7 @@ import { parseStrength } from '../../core/quantity/read/parse-strength.ts'
 import { parseSugarOrKind, parseSugars, parseSweetener } from '../../core/quantity/read/parse-sugar.ts'
 import { parseSweetness } from '../../core/quantity/read/parse-sweetness.ts'
 import { parseVolume } from '../../core/quantity/read/parse-volume.ts'
-import { parseFiller, parseWaters } from '../../core/quantity/read/parse-water.ts'
+import { parseFiller, parseWaterOrKind, parseWaters } from '../../core/quantity/read/parse-water.ts'
 import { shown } from '../../core/quantity/read/tokens.ts'
 import { inFigures } from '../../core/quantity/said/in-figures.ts'
 import { parseMonth } from '../../core/quantity/time/parse-month.ts'
@@ -23,6 +23,7 @@ import {
   writeSugars,
   writeSweetener,
   writeSweetness,
+  writeWaterOrKind,
   writeWaters,
 } from '../../core/quantity/write/write-quantity.ts'
 import { writeBrix, writeHydrometer } from '../../core/quantity/write/write-reading.ts'
@@ -75,6 +76,8 @@ export const quantityOptions = {
   waters: option({ read: inFigures(parseWaters), write: writeWaters }),
   /** What stands for the water where that is worked out. */
   filler: option({ read: parseFiller, write: writeSweetener }),
+  /** The same, or how much water a recipe gives. */
+  waterOrKind: option({ read: inFigures(parseWaterOrKind), write: writeWaterOrKind }),
   /** What an amount is worked out of. */
   sweetener: option({ read: parseSweetener, write: writeSweetener }),
   strength: option({ read: distilled(parseStrength), write: writeStrength }),

@@ -52,6 +52,9 @@ export interface WaterRead {
   readonly juices: readonly SweeteningRead[]
 }
 
+/** What goes in for the water of a syrup: so much of it, or what is taken where the amount is worked out. */
+export type WaterOrKind = WaterRead | MaterialId
+
 /** What sweetens a batch. */
 export interface SugarRead {
   /** What goes in, each with its amount. */

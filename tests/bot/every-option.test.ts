@@ -47,6 +47,7 @@ const LINES: Readonly<Record<string, readonly string[]>> = {
     'of:10 lemons|spirit:1 l|strength:95%|have:500 g sugar',
     'of:10 lemons|spirit:1 l 95%|to-strength:30%|to-sweetness:250 g/L|start:today|steep-at:70%|sugar:100 g|water:apple juice|bottles:4 x 500 ml',
     'of:10 lemons|spirit:1 l|strength:95%|ready-by:1 May',
+    'of:10 lemons|spirit:1 l 95%|sugar:500 g|water:1 l',
     'of:10 lemons|spirit:1 l 95%|unknown-ok:yes|days:14 days|all-in:yes',
     `from:${CODE}`,
   ],

@@ -27,15 +27,17 @@ function planAsIs<Input extends Planned>(input: Input, setting: Setting): AskedP
     return { input: named, wish, planned, notes: [], limit: { limitId: null, isPlantSaid: false } }
   }
   const { sugar } = input
-  const told =
-    sugar !== undefined && sugar.is.amounts.length > 0 ? 'sugar' : TOLD.find((option) => input[option] !== undefined)
+  const filler = input.water?.is
+  const isWaterTold = filler !== undefined && typeof filler !== 'string'
+  const isSugarTold = sugar !== undefined && sugar.is.amounts.length > 0
+  const told = isSugarTold ? 'sugar' : isWaterTold ? 'water' : TOLD.find((option) => input[option] !== undefined)
   if (told !== undefined) throw new ChatError('too_many_options', 'code_or_recipe', { option: told }, { option: told })
   const { recipe, shareId } = from.is
   const own = batchOf(recipe)
   const batch = {
     ...own,
     ...(sugar?.is.sweetener != null && { sweetener: sugar.is.sweetener }),
-    ...(input.water !== undefined && { filler: input.water.is }),
+    ...(typeof filler === 'string' && { filler }),
   }
   const { plants, ...made } = orWithinLimits(() => planFromCode(batch, input, setting), {
     of: of?.is,

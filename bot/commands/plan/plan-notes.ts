@@ -27,11 +27,12 @@ type Note = Message<'notes'>
 export const when = (isSo: boolean, ...notes: readonly Note[]): readonly Note[] => (isSo ? notes : [])
 
 /** What was taken where nothing was said. */
-export function assumedNotes(input: PlanInput, wish: PlanWish, { targets, outcome }: Plan): readonly Note[] {
+export function assumedNotes(input: PlanInput, wish: PlanWish, plan: Plan): readonly Note[] {
   const { named } = wish
+  const { targets, outcome } = plan
   const [abvPercent, sugarGPerL] = [
-    named.abvPercent === undefined ? targets.abvPercent : null,
-    named.sugarGPerL === undefined ? targets.sugarGPerL : null,
+    named.abvPercent === undefined && named.own === undefined ? targets.abvPercent : null,
+    named.sugarGPerL === undefined && (named.own?.sugarG ?? null) === null ? targets.sugarGPerL : null,
   ]
   const isStrengthOther = abvPercent !== null && abvPercent !== USUAL.abvPercent
   const nearest = isStrengthOther
@@ -47,11 +48,24 @@ export function assumedNotes(input: PlanInput, wish: PlanWish, { targets, outcom
   const forms = found.filter(isFormTaken).map(({ botanical }) => ({ id: botanical.id, state: botanical.form.state }))
   const ids = found.filter(({ corrected }) => corrected).map(({ botanical }) => botanical.id)
   return [
+    ...ownSyrupNotes(wish, plan),
     ...when(abvPercent !== null || sugarGPerL !== null, { group: 'notes', key: 'plan_assumed', values }),
     ...when(ids.length > 0, { group: 'notes', key: 'plan_corrected', values: { ids } }),
     ...when(forms.length > 0, { group: 'notes', key: 'plan_form_taken', values: { forms } }),
     ...saidDaysNotes(wish),
   ]
+}
+
+/** What a recipe's own water and sugar come to, and what of them a wish stands for. */
+function ownSyrupNotes({ named }: PlanWish, plan: Plan): readonly Note[] {
+  const { own } = named
+  if (own === undefined) return []
+  const sugar = own.sugarG === null ? 'open' : named.sugarGPerL === undefined ? 'own' : 'wished'
+  const water = named.abvPercent === undefined ? 'own' : 'wished'
+  const { sweetener, filler, targets, outcome } = plan
+  const { abvPercent } = outcome
+  const values = { water, sugar, sweetener, filler, abvPercent, sugarGPerL: targets.sugarGPerL } as const
+  return [{ group: 'notes', key: 'plan_own_syrup', values }]
 }
 
 /** What would go in later, had its maker not put all in at once. */

@@ -90,6 +90,7 @@ export function planCautions(plan: Plan, freezerC: number | null): readonly Mess
 
 /** Notes that change what she does before she buys. */
 const FIRST: ReadonlySet<string> = new Set([
+  'plan_own_syrup',
   'plan_assumed',
   'plan_all_in',
   'plan_corrected',

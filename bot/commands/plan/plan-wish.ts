@@ -17,10 +17,11 @@ import { ChatError } from '../../chat/chat-error.ts'
 import type { Kitchen } from '../../text/messages/kitchen.ts'
 import type { PlantLimit } from '../../text/messages/plan.ts'
 import type { Message } from '../../text/words.ts'
-import { spiritsCalled, sweeteningsOf } from '../options/input-to-portion.ts'
+import { spiritsCalled } from '../options/input-to-portion.ts'
 import { missing } from '../options/missing-option.ts'
 import { usualBottleIn } from '../options/usual-bottles.ts'
 import { planWith } from './plan-with.ts'
+import { syrupSaid } from './syrup-said.ts'
 
 export type Planned = z.output<z.ZodObject<typeof planShape>>
 
@@ -76,6 +77,8 @@ export function planWish(input: WithPlants, setting: Setting): PlanWish {
     throw new ChatError('missing_option', 'spirit_or_bottles', { examples: howMuch(input) }, { option: 'bottles' })
   }
   if (toFind && input.strength === undefined) throw missing(command, 'strength', 'strength:95%')
+  const { own, ...syrup } = syrupSaid(input)
+  if (toFind && own !== undefined) throw missing(command, 'spirit', 'spirit:1 l 95%')
   return {
     plants: input.of.is.plants.map(plannedPlant),
     unknown: input.of.is.unknown.map(answeredFor),
@@ -83,10 +86,8 @@ export function planWish(input: WithPlants, setting: Setting): PlanWish {
     spirits: input.spirit === undefined ? null : spiritsCalled(input.spirit.is, input.strength),
     spiritAbvPercent: input.strength === undefined ? exactly(0) : spiritStrength(input.strength.is),
     steepAtPercent: input['steep-at']?.is.abvPercent ?? null,
-    sweetenings: sweeteningsOf(input.sugar),
-    sweetener: input.sugar?.is.sweetener ?? null,
-    filler: input.water?.is ?? null,
-    named: { abvPercent: input['to-strength']?.is.abvPercent, sugarGPerL: input['to-sweetness']?.is.sugarGPerL },
+    ...syrup,
+    named: { abvPercent: input['to-strength']?.is.abvPercent, sugarGPerL: input['to-sweetness']?.is.sugarGPerL, own },
     bottles,
     areBottlesNamed: input.bottles !== undefined,
     start,

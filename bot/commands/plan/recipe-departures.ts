@@ -24,8 +24,8 @@ const DEPARTURES: ReadonlySet<string> = new Set([
 ])
 
 /** Somebody's own recipe: it says what else goes in, or how long it lies. */
-const isRecipe = ({ sugar, days }: InputOf<'plan'>): boolean =>
-  days !== undefined || (sugar?.is.amounts.length ?? 0) > 0
+const isRecipe = ({ sugar, days, water }: InputOf<'plan'>): boolean =>
+  days !== undefined || (sugar?.is.amounts.length ?? 0) > 0 || typeof water?.is === 'object'
 
 /** The same plants and spirit in the usual amounts, as a line that was tried; none where no spirit was said. */
 function asUsual(
@@ -54,10 +54,13 @@ export function recipeDepartures(input: InputOf<'plan'>, plan: Plan, notes: Repl
           },
         ]
       : []
+  // How sweet it comes out is said once.
+  const own = (note: Reply['notes'][number]): Reply['notes'][number] =>
+    note.key === 'plan_own_syrup' && sweet.length > 0 ? { ...note, values: { ...note.values, sugarGPerL: null } } : note
   const departing = [...sweet, ...notes.filter(({ key }) => DEPARTURES.has(key))]
   const raised = departing.map(({ depth: _, ...note }: Reply['notes'][number]) => note as Reply['notes'][number])
   return {
-    notes: [...raised, ...notes.filter(({ key }) => !DEPARTURES.has(key))],
+    notes: [...raised, ...notes.filter(({ key }) => !DEPARTURES.has(key)).map(own)],
     actions: departing.length === 0 ? [] : asUsual(input, plan, setting),
   }
 }

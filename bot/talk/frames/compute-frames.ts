@@ -86,6 +86,7 @@ export const computeFrames: readonly Frame[] = [
       { option: 'to-strength', takes: 'wished_strength' },
       { option: 'to-sweetness', takes: 'wished_sweetness' },
       { option: 'sugar', takes: 'sweetener' },
+      { option: 'water', takes: 'water' },
       { option: 'days', takes: 'recipe_days' },
       { option: 'ready-by', takes: 'ready_by' },
       { option: 'all-in', takes: 'all_in' },

@@ -84,7 +84,7 @@ export const planCommandText = {
     'ready-by': 'The day you want it ready: 24 December',
     'steep-at': 'Dilute the spirit to this first: 60%',
     sugar: 'In with the plants: 300 g. At the end: honey',
-    water: 'Instead of water: apple juice',
+    water: 'Your own: 1 l. Or apple juice',
     'unknown-ok': 'yes: plan a food I’ve no amounts for, with your own grams and days',
     days: 'How long you want to steep it, if not as usual: 10 days, 2 weeks',
     'all-in': 'yes: everything goes in on the first day',

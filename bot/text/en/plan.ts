@@ -262,6 +262,16 @@ export const planNotes = {
     ]
     return `I’ve gone for ${gone.join(', ')}${nearest === null ? '' : `: it can’t get ${endOf(nearest, format)}`}.`
   },
+  plan_own_syrup: ({ water, sugar, sweetener, filler, abvPercent, sugarGPerL }, format) => {
+    const strength = format.round.strength(abvPercent)
+    const [poured, sweetens] = [fillerName(filler), sweetenerName(sweetener)]
+    if (water === 'own') {
+      const made = `Your own ${poured} ${sugar === 'own' ? `and ${sweetens} make` : 'makes'} it ${strength}`
+      const sweet = sugar === 'own' && sugarGPerL !== null ? `, ${sweetnessWords(sugarGPerL, format)}` : ''
+      return `${made}${sweet}.${sugar === 'wished' ? ` For that sweetness I’ve changed the ${sweetens}.` : ''}`
+    }
+    return `For that strength I’ve changed the ${poured}${sugar === 'wished' ? `, and the ${sweetens} for that sweetness` : ''}.`
+  },
   plan_form_taken: ({ forms }) =>
     `I’ve assumed ${listed(forms.map(({ id, state }) => `the ${plantName(id).replace(new RegExp(`^${state} `), '')} ${areWord(id)} ${state}`))}. If not, say so.`,
   plan_corrected: ({ ids }) => `I’ve read that as ${areThese(ids)}.`,

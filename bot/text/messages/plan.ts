@@ -171,6 +171,16 @@ export interface PlanMessages {
     | 'plan_water'
     | 'plan_law'
   > & {
+    /** A recipe's own water and sugar, and which of them a wished strength or sweetness stands for. */
+    plan_own_syrup: {
+      readonly water: 'own' | 'wished'
+      readonly sugar: 'own' | 'wished' | 'open'
+      readonly sweetener: MaterialId
+      readonly filler: MaterialId | null
+      readonly abvPercent: Measured
+      /** Null where another note tells it. */
+      readonly sugarGPerL: number | null
+    }
     plan_assumed: {
       /** What it comes to; null where a strength was wished for. */
       readonly abvPercent: Measured | null

@@ -79,8 +79,9 @@ export function startedFrom(plan: Plan, wish: PlanWish, name: string): Started {
     days: plannedDays(plan, wish),
     bottles: wish.bottles.map(({ count, volumeMl }) => ({ count, volumeMl })),
     named: {
-      isStrengthNamed: named.abvPercent !== undefined,
-      isSweetnessNamed: named.sugarGPerL !== undefined,
+      // A recipe's own water and sugar name them.
+      isStrengthNamed: named.abvPercent !== undefined || named.own !== undefined,
+      isSweetnessNamed: named.sugarGPerL !== undefined || (named.own?.sugarG ?? null) !== null,
       areBottlesNamed: wish.areBottlesNamed ?? false,
       isSpiritNamed: wish.spirits !== null,
       steepAtPercent: wish.steepAtPercent,

@@ -1,6 +1,6 @@
 import { DomainError } from '../../domain-error.ts'
 import { isJuice, type MaterialId, materialOf } from '../materials.ts'
-import type { WaterRead } from '../quantities.ts'
+import type { WaterOrKind, WaterRead } from '../quantities.ts'
 import { amountAt } from './amount-at.ts'
 import { materialNamed } from './material-named.ts'
 import { hasAmount, sweeteningOf } from './parse-sugar.ts'
@@ -53,4 +53,15 @@ export function parseFiller(text: string): MaterialId {
     typed: shown(typed.text),
     fix: materialOf(material).names[0]!,
   })
+}
+
+/** So much water as a recipe gives, or of one thing that stands for it; what stands for it, without an amount. */
+export function parseWaterOrKind(text: string): WaterOrKind {
+  if (!hasAmount(readText(text, 'filler'))) return parseFiller(text)
+  const read = parseWaters(text)
+  const [juice, ...others] = read.juices
+  if (juice === undefined) return read
+  // An acid alone is no liquid.
+  const isOne = others.length === 0 && read.waters.length === 0
+  return isOne && materialOf(juice.material).isSyrup ? read : parseFiller(text)
 }

@@ -10,6 +10,7 @@ import type {
   SweeteningRead,
   Sweetness,
   Volume,
+  WaterOrKind,
   WaterRead,
 } from '../quantities.ts'
 import { parseAmount } from '../read/parse-amount.ts'
@@ -79,6 +80,10 @@ export const writeWaters = ({ waters, juices }: WaterRead): string =>
 
 /** `honey`. */
 export const writeSweetener = (material: MaterialId): string => materialOf(material).names[0]!
+
+/** `2 cups`, `apple juice`. */
+export const writeWaterOrKind = (water: WaterOrKind): string =>
+  typeof water === 'string' ? writeSweetener(water) : writeWaters(water)
 
 /** `200 g + honey`: the amounts, and what is taken where the amount is worked out. */
 export const writeSugarOrKind = ({ amounts, sweetener }: SugarRead): string =>

@@ -4,10 +4,13 @@ import { findRoot } from '../../liquid/root.ts'
 import { largestSweetnessGPerL } from '../../liquid/solubility.ts'
 import { expectSweetEnough, sweetestGPerL } from '../solve/syrup-for.ts'
 import type { Targets } from '../targets.ts'
+import { type OwnSyrup, targetsOfOwn } from './own-syrup.ts'
 
 export interface NamedTargets {
   readonly abvPercent: number | undefined
   readonly sugarGPerL: number | undefined
+  /** A recipe's own water and sugar, which tell what was not named; left out: there are none. */
+  readonly own?: OwnSyrup | undefined
 }
 
 /** Where nothing else is said. */
@@ -27,6 +30,11 @@ export const USUAL: Targets = { abvPercent: 30, sugarGPerL: 190 }
 /** The targets named; one that was not is the usual one, or the nearest to it that this infusion reaches. */
 export function chooseTargets(infusion: Liquid, named: NamedTargets, of: SyrupGrams = PLAIN): Targets {
   if (abvPercent(infusion) === 0) return { ...USUAL, ...said(named) }
+  if (named.own !== undefined) {
+    if (named.sugarGPerL !== undefined || named.own.sugarG === null)
+      expectSweetEnough(of.gram, named.sugarGPerL ?? USUAL.sugarGPerL)
+    return targetsOfOwn(infusion, named.own, named, { ...of, usualGPerL: USUAL.sugarGPerL })
+  }
   const strength = named.abvPercent ?? reachableAbvPercent(infusion, named.sugarGPerL ?? USUAL.sugarGPerL, of.gram)
   return { abvPercent: strength, sugarGPerL: named.sugarGPerL ?? reachableGPerL(infusion, strength, of) }
 }

@@ -66,6 +66,7 @@ const TEXTS: ReadonlyMap<unknown, Texts> = new Map<unknown, Texts>([
   [quantityOptions.sweetener, sweetenerName],
   [quantityOptions.filler, juiceName],
   [quantityOptions.waters, several(pouredWater, 3)],
+  [quantityOptions.waterOrKind, fc.oneof(juiceName, several(pouredWater, 2))],
   [quantityOptions.strength, strength],
   [quantityOptions.spiritStrength, percent],
   [quantityOptions.wishedStrength, percent],

@@ -22,6 +22,16 @@ describe.each([
   ['8 oz bottles, six of them, of lime liqueur', '/plan of:lime strength:95% bottles:6 x 8 fl oz'],
   ['cinque bottiglie da 12 oz di limoncello', '/plan of:limoni strength:95% bottles:5 x 12 fl oz'],
   ['8 oz raspberries and two 8 oz cups of gin', '/plan of:8 oz raspberries spirit:16 fl oz gin 40%'],
+  // A recipe with its own water.
+  [
+    'a pint of 190 proof, 2 cups water, 2 cups sugar, 8 lemons',
+    '/plan of:8 lemons spirit:1 pint 190 proof sugar:2 cups water:2 cups',
+  ],
+  [
+    '1 lb blackberries, a fifth of vodka, 6 oz sugar, a cup and a half of water',
+    '/plan of:1 lb blackberries spirit:1 fifth vodka 40% sugar:6 oz water:1.5 cup',
+  ],
+  ['7 lemons, a litre of 95%, a litre of water', '/plan of:7 lemons spirit:1 litre 95% water:1 litre'],
   // Several that sweeten.
   [
     '2 lb damsons, a fifth of gin, 8 oz sugar and 4 oz of honey',
