@@ -114,7 +114,14 @@ function packsAt({ typed, lexicon }: Pick<Around, 'typed' | 'lexicon'>, at: numb
 const SWEET = { least: 50, most: 600 } as const
 
 /** `I want 30 and 150 a litre`: of sugar, where nothing else is behind it and no price is told. */
-export function sweetnessPerLitre({ typed, spans }: Around, at: number, { value, text, next }: NumberSaid): Bit | null {
+export function sweetnessPerLitre(
+  { typed, spans, lexicon }: Around,
+  at: number,
+  { value, text, next: end }: NumberSaid,
+): Bit | null {
+  // `260 sugar per litre`.
+  const sugar = thingAt(typed.tokens, OF.has(wordAt(typed, end)) ? end + 1 : end, lexicon)
+  const next = sugar?.kind === 'sugar' ? sugar.next : end
   const isPer = PER_LITRE.has(wordAt(typed, next)) || wordAt(typed, next) === '/'
   const isLitre = isPer && LITRE.has(wordAt(typed, next + 1))
   if (!isLitre || value < SWEET.least || value > SWEET.most || OF.has(wordAt(typed, next + 2))) return null

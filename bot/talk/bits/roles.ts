@@ -29,6 +29,7 @@ import { sugarInside } from './sugar-inside.ts'
 import { sweetnesses } from './sweetnesses.ts'
 import { syrupParts } from './syrup-roles.ts'
 import { volumes } from './volumes.ts'
+import { wishBehindComplaint } from './wish-behind-complaint.ts'
 import { isStronger, isWished, JOIN, wishes } from './wished.ts'
 
 /** Bare numbers that are strengths, by what stands before them. */
@@ -145,7 +146,6 @@ export function withRoles(around: RolesAround, read: readonly Bit[]): readonly B
   ouncesPoured(bits)
   centilitresBehind(around, bits)
   partOfSugar(around, bits)
-  sugarInside(around, bits)
   sizeInBrackets(around, bits)
   countedBehind(around, bits)
   articles(around, bits)
@@ -158,6 +158,8 @@ export function withRoles(around: RolesAround, read: readonly Bit[]): readonly B
   weighed(around, bits)
   const isAmountWished = finished(around, bits)
   strengths(around, bits)
+  sugarInside(around, bits)
+  wishBehindComplaint(around, bits)
   sweetnesses(around, bits)
   volumes(around, bits)
   strengthsOfFill(around, bits, isAmountWished)

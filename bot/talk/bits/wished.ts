@@ -24,6 +24,7 @@ export function isWished(around: RolesAround, bits: readonly Open[], at: number)
   // `How much syrup for 28 %?`
   if (isSyrupFor && bit.kind === 'strength' && bit.value <= MOST_OF_LIQUEUR) return true
   if ((isSyrupFor || TOWARD.test(near.join(' '))) && bits[at - 1] !== undefined) return true
+  if (isSugarFor(around, bit) || isComeOut(near.join(' '), bits, at)) return true
   if (last !== undefined && /^(?:to|until|towards|fino|a|ad)$/.test(last) && isToward(around, near, bits, at))
     return true
   const before = bits[at - 1]
@@ -36,7 +37,26 @@ const LIMIT =
 
 /** `Syrup to get 28`, `per arrivare a 28`. */
 const TOWARD =
-  /(?:^| )(?:to (?:get|reach|hit|land|finish|end|make|arrive|arrive at|come)(?: it| this| that| up| out| down)*(?: at| on| to| about| around)*|per (?:arrivare|avere|ottenere|raggiungere|scendere|portarlo)(?: a| ad| i| ai| circa)*)$/
+  /(?:^| )(?:to (?:get|have|reach|hit|land|finish|end|make|arrive|arrive at|come)(?: it| this| that| up| out| down)*(?: at| on| to| about| around)*|per (?:arrivare|avere|ottenere|raggiungere|scendere|portarlo)(?: a| ad| i| ai| circa)*)$/
+
+/** `The sugar for 130 grams a litre`, `quanto zucchero per 28`. */
+function isSugarFor({ typed: { tokens } }: RolesAround, { kind, value, from }: Open): boolean {
+  if (kind !== 'sweetness' && !(kind !== 'style' && value <= MOST_OF_LIQUEUR)) return false
+  const [thing, word] = [tokens[from - 2]?.text ?? '', tokens[from - 1]?.text ?? '']
+  return /^(?:sugar|zucchero)$/.test(thing) && /^(?:for|per)$/.test(word)
+}
+
+/** `So that it has 32`, `until it is 28`, `such that we get 30`. */
+const COMES_OUT =
+  /(?:^| )(so|so that|such that|until|till|til|that|in modo che|affinche) (?:(?:it|i|we|they|this|the \p{L}+) )?(?:has|have|gets?|is|comes?|becomes?|lands?|reaches|makes?|will (?:be|have|get)|ends?|abbia|sia|venga|arrivi)(?: out| up| down)*(?: at| to| on| about| around| a| ad)*$/u
+
+/** What is told of how it is to come out; of `that` only where it is asked what goes in: `a litre that is 40 %` is there. */
+function isComeOut(near: string, bits: readonly Open[], at: number): boolean {
+  const [, joined] = COMES_OUT.exec(near) ?? []
+  if (joined === undefined || bits[at - 1] === undefined) return false
+  const isAdded = bits[at - 1]!.kind === 'sugar' || bits[at - 1]!.kind === 'water'
+  return joined !== 'that' || isAdded || /\bsyrup\b/.test(near)
+}
 
 const FILLING = new Set(['about', 'around', 'roughly', 'say', 'circa', 'a', 'the', 'it', 'nice', 'bit', 'of'])
 

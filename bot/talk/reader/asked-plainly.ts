@@ -85,9 +85,9 @@ const MOST_WORDS = 16
 const GLASSES =
   /\b(?:shots?|nips?|drams?|tots?|glass|glasses|measures?|pours?|servings?|sips?|thimbles?|snifters?|bicchierin[oi]|bicchier[ei]|cicchett[oi]|dosi)\b/
 const BOTTLES = /\b(?:bottles?|bottigli[ae])\b/
-/** `80 people, 30 ml each`. */
+/** `80 people, 30 ml each`, `siamo in quaranta, 25 ml a testa`, `a shot each, there are sixty of us`. */
 const FOR_PEOPLE =
-  /\b(?:people|persons|folks?|guests|members|visitors|heads|coming|persone|ospiti|invitati)\b.*\b(?:each|apiece|a head|ciascun[oa]|a testa|l uno|ognuno)\b/
+  /\b(?:people|persons?|folks?|guests|friends|members|visitors|heads|mouths|noses|coming|(?:of|for) us|we are|we re|well be|we will be|there ll be|there will be|there are|persone|ospiti|invitati|amici|siamo|saremo|saranno|verranno|vengono)\b.*\b(?:each|apiece|a head|ciascun[oa]|a testa|l uno|ognuno|cadauno)\b|\b(?:each|apiece|ciascun[oa])\b.*\b(?:people|persons?|guests|of us|coming|persone|invitati)\b|\b(?:a|per) (?:head|testa|persona|person|guest)\b/
 const HOW_MANY = /\b(?:how many|quant[ie])\b/
 const POURED: ReadonlySet<string> = new Set(['volume', 'bottles'])
 

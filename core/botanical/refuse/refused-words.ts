@@ -2,6 +2,7 @@ import { keyOf } from '../names/name-index.ts'
 import type { RefusalId } from '../refused.ts'
 import { phrases } from '../spirit/phrases.ts'
 import { named } from './near-refused.ts'
+import { withoutSpindles } from './spindle-read.ts'
 
 /** Kinds that are spoken of in many ways that are no wish to drink them: an option that takes them refuses them. */
 export const TALKED_OF: ReadonlySet<RefusalId> = new Set([
@@ -136,7 +137,10 @@ const blank = (found: string): string => ' '.repeat(found.length)
 
 /** A sentence without what only sounds like, tastes of or is called as what is refused. */
 export const withoutLikeness = (text: string): string =>
-  [LIKENESS, IT_IS, SMOKED, NAMESAKES, PLACES].reduce((told, likeness) => told.replace(likeness, blank), text)
+  [LIKENESS, IT_IS, SMOKED, NAMESAKES, PLACES].reduce(
+    (told, likeness) => told.replace(likeness, blank),
+    withoutSpindles(text),
+  )
 
 /** Whether the word is denied by one of the two before it. */
 export const isDeniedAt = (words: readonly string[], at: number): boolean =>

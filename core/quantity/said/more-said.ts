@@ -35,9 +35,13 @@ function shareAt(typed: TypedText, at: number, hasArticle: boolean): ShareMore |
   return count < parts ? { share: count / parts, next: at + dash + 1 } : null
 }
 
-/** `A litre of the 60 and half a stone of plums`, `and half dozen lemons`: half of something else. */
-const isOfAnother = (typed: TypedText, at: number): boolean =>
-  ARTICLES.has(wordAt(typed, at)) || /^(?:dozen|doz|dozzina)$/.test(wordAt(typed, at))
+/**
+ * `A litre of the 60 and half a stone of plums`, `and half dozen lemons`: half of something else. The `a` of `un litro e mezzo a 30 gradi`
+ * is no article.
+ */
+const isOfAnother = (typed: TypedText, half: number): boolean =>
+  (wordAt(typed, half) === 'half' && ARTICLES.has(wordAt(typed, half + 1))) ||
+  /^(?:dozen|doz|dozzina)$/.test(wordAt(typed, half + 1))
 
 /** `and a half`, `e mezzo`, `and three quarters`: null where nothing more stands there. */
 export function moreAt(typed: TypedText, at: number): ShareMore | null {
@@ -45,5 +49,5 @@ export function moreAt(typed: TypedText, at: number): ShareMore | null {
   const hasArticle = ARTICLES.has(wordAt(typed, at + 1))
   const after = hasArticle ? at + 2 : at + 1
   if (!HALVES.has(wordAt(typed, after))) return shareAt(typed, after, hasArticle)
-  return !hasArticle && isOfAnother(typed, after + 1) ? null : { share: 0.5, next: after + 1 }
+  return !hasArticle && isOfAnother(typed, after) ? null : { share: 0.5, next: after + 1 }
 }

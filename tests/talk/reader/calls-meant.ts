@@ -126,7 +126,8 @@ export const CALLS: Readonly<Record<string, Readonly<Record<string, Check>>>> = 
   measure: anyOf(['measure', 'trouble']),
   measure_boil_off: {
     measure: (options, meaning) =>
-      Number(options.before) === meaning.sg_before && Number(options.after) === meaning.sg_after,
+      Number(options.before?.replace(',', '.')) === meaning.sg_before &&
+      Number(options.after?.replace(',', '.')) === meaning.sg_after,
   },
   measure_two_instruments: {
     measure: (options, meaning) =>
