@@ -59,7 +59,8 @@ function dateAt({ typed, today, spans }: Around, at: number): Bit | null {
   // `The 20cl`: the size of a bottle.
   const isSize = typed.tokens[found.next - 1]?.kind === 'number' && MEASURES.test(wordAt(typed, found.next))
   if (isSize) return null
-  return bit('date', at, found.next, 0, found.text)
+  // The full stop behind `on Saturday.` is no part of the day.
+  return bit('date', at, found.next, 0, found.text.replace(/ \.$/, ''))
 }
 
 /** Everything that is an amount or a thing, from left to right, the longest first. */

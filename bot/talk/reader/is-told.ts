@@ -83,9 +83,9 @@ function isOnlyMeant({ typed, spans }: Sentence, within: (concept: Concept) => b
 
 const DOUBT = /^(?:maybe|perhaps|possibly|forse|magari)$/
 
-/** `If I had put`, `my sister put`: no batch of one's own. */
+/** `If I had put`, `yesterday my sister put`: no batch of one's own. */
 const OF_NOBODY =
-  /^(?:(?:and|but|so|well|e|ma) )?(?:(?:if|se|suppose|supposing|imagine)|(?:my|mia|mio) \p{L}+ (?:(?:has|had|once|just|ha|aveva) )?(?:put|started|began|made|messo|fatto))(?!\p{L})/u
+  /^(?:(?:and|but|so|well|e|ma) )?(?:(?:if|se|suppose|supposing|imagine)|(?:(?:on )?\p{L}+ ){0,2}?(?:my|mia|mio) \p{L}+ (?:(?:has|had|once|just|ha|aveva) )?(?:put|laid|started|began|made|messo|fatto))(?!\p{L})/u
 
 /** `Sloes perhaps`, not `maybe 500 g`. */
 const isDoubted = ({ typed }: Sentence): boolean =>

@@ -1,5 +1,5 @@
 import type { Bit, Sentence } from '../bits/bit.ts'
-import { isPastDay } from '../bits/past-day.ts'
+import { mayBeOver } from '../bits/past-day.ts'
 import { leftOutOf } from '../frames/left-out.ts'
 import type { CallRead, TalkReading } from '../frames/reading.ts'
 import type { FrameTried } from '../frames/score.ts'
@@ -7,15 +7,17 @@ import { callOf } from './frame-reading.ts'
 import { isAsked } from './is-told.ts'
 
 const PUT =
-  /^(?:got|put|popped|bunged|chucked|threw|tipped|stuck|shoved|stuffed|dropped|poured|squeezed|crammed|messo|buttato|infilato|versato|ficcato)$/
+  /^(?:got|put|popped|bunged|chucked|threw|tipped|stuck|shoved|stuffed|dropped|poured|squeezed|crammed|tossed|slung|lobbed|flung|plopped|plonked|dunked|bundled|tucked|wedged|loaded|dumped|slid|mess[oaie]|buttat[oaie]|infilat[oaie]|versat[oaie]|ficcat[oaie]|gettat[oaie]|cacciat[oaie])$/
 const INTO = /^(?:in|into|to|nel|nella|nello|dentro)$/
 const LIQUID: ReadonlySet<Bit['kind']> = new Set(['volume', 'spirit', 'bottles', 'strength'])
 const OF_TODAY = /^(?:today|oggi)$/
 
-/** `Got 12 limes into 75 cl`: plants behind a word of putting, and `into` before the liquid. */
+/** `Got 12 limes into 75 cl`: plants beside a word of putting, and `into` before the liquid. */
 function isPutIntoSpirit({ typed: { tokens }, bits }: Sentence): boolean {
   const put = tokens.findIndex(({ text }) => PUT.test(text))
-  const plant = bits.find(({ kind, from }) => kind === 'plant' && from > put)
+  // `I have 12 limes in 1 litre of 95 % put`: got is a word of having as well.
+  const isGot = tokens[put]?.text === 'got'
+  const plant = bits.find(({ kind, from }) => kind === 'plant' && (!isGot || from > put))
   const liquid = bits.find(({ kind, from, role }) => LIQUID.has(kind) && role !== 'gone' && from > (plant?.to ?? 0))
   if (put === -1 || plant === undefined || liquid === undefined) return false
   return tokens.slice(plant.to, liquid.from).some(({ text }) => INTO.test(text))
@@ -28,7 +30,7 @@ function isPutIntoSpirit({ typed: { tokens }, bits }: Sentence): boolean {
 export function startTold(best: FrameTried, sentence: Sentence): TalkReading | null {
   const { bits, typed, has } = sentence
   if (best.frame.command !== 'plan' || best.lacks.length > 0 || isAsked(sentence)) return null
-  const day = bits.find((bit) => isPastDay(bit) || (bit.kind === 'date' && OF_TODAY.test(bit.text)))
+  const day = bits.find((bit) => mayBeOver(bit, typed.tokens))
   const isUnsure = has('wish', 'hypothesis', 'denial', 'what_can_i_make', 'by_day')
   if (day === undefined || isUnsure || !isPutIntoSpirit(sentence)) return null
   const { options } = callOf(best)
