@@ -1,4 +1,4 @@
-import { findEntry, findLikelyEntry } from '../../bot/talk/handbook/find-entry.ts'
+import { findEntry, rankEntries } from '../../bot/talk/handbook/find-entry.ts'
 import { findSymptomTold } from '../../bot/talk/handbook/find-symptom-told.ts'
 import { findEntryRespelt } from '../../bot/talk/handbook/respell.ts'
 import { type Hunch, hunch, hunchBy } from '../../bot/talk/hunch/hunch.ts'
@@ -92,7 +92,7 @@ function timed(texts: readonly string[]) {
     today: { year: 2026, month: 11, day: 29 },
     findEntry: (text: string) => findEntry(text, en.handbook),
     findRespelt: (text: string) => findEntryRespelt(text, en.handbook),
-    findLikely: (text: string) => findLikelyEntry(text, en.handbook),
+    rankEntries: (text: string) => rankEntries(text, en.handbook),
     findSymptom: findSymptomTold,
     hunch,
   }

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest'
-import { findEntry, findLikelyEntry, judged } from '../../bot/talk/handbook/find-entry.ts'
+import { findEntry, judged } from '../../bot/talk/handbook/find-entry.ts'
 import { indexOf } from '../../bot/talk/handbook/handbook-index.ts'
 import { findEntryRespelt } from '../../bot/talk/handbook/respell.ts'
 import { termsOf } from '../../bot/talk/handbook/terms.ts'
@@ -97,15 +97,6 @@ it('an entry that has its words from ways of nothing to do with each other is no
     expect(first, text).toMatchObject({ isOverBar: true })
     expect(findEntry(text, handbook), text).toBeNull()
   }
-})
-
-describe('the likeliest entry', () => {
-  it('is found below the bar, where it is likely enough', () => {
-    const text = 'is a colander enough or a hair sieve'
-    expect(findEntry(text, handbook)).toBeNull()
-    expect(findLikelyEntry(text, handbook)?.id).toBe('strain_cloth')
-    expect(findLikelyEntry('zeppelins over the harbour tonight', handbook)).toBeNull()
-  })
 })
 
 describe('a sentence', () => {

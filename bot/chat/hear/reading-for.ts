@@ -8,7 +8,7 @@ import type { Sentence, Surroundings } from '../../talk/bits/bit.ts'
 import { isOver } from '../../talk/bits/jars-of.ts'
 import { sentenceOnce } from '../../talk/bits/sentence-once.ts'
 import type { TalkReading } from '../../talk/frames/reading.ts'
-import { findEntry, findLikelyEntry } from '../../talk/handbook/find-entry.ts'
+import { findEntry, rankEntries } from '../../talk/handbook/find-entry.ts'
 import { findSymptomTold } from '../../talk/handbook/find-symptom-told.ts'
 import { findEntryRespelt } from '../../talk/handbook/respell.ts'
 import { hunch } from '../../talk/hunch/hunch.ts'
@@ -58,7 +58,7 @@ export function readingFor(line: string, dispatch: Dispatch, person: Person, com
     ...surroundings,
     findEntry: (text) => findEntry(text, dispatch.language.handbook),
     findRespelt: (text) => findEntryRespelt(text, dispatch.language.handbook),
-    findLikely: (text) => findLikelyEntry(text, dispatch.language.handbook),
+    rankEntries: (text) => rankEntries(text, dispatch.language.handbook),
     findSymptom: findSymptomTold,
     hunch: dispatch.hunch ?? hunch,
     ...(talk !== undefined && { said: talk.of(whoAt(userId, placeOf(dispatch)), nowMs) }),

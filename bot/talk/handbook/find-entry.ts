@@ -123,12 +123,19 @@ export function findEntry(text: string, handbook: Handbook): FoundEntry | null {
   return { ...foundAs(best), others: others.slice(0, MOST_OTHERS).map(({ id }) => id) }
 }
 
-/** What the likeliest entry has to explain of a question that is surely one of the handbook, and how likely it has to be. */
-const LIKELY = { share: 0.3, likelihood: 0.5 } as const
-
-/** The entry that stands before all others, where it is likely though it is below the bar. */
-export function findLikelyEntry(text: string, handbook: Handbook): FoundEntry | null {
-  const [first] = judged(indexOf(handbook), text, true)
-  if (first === undefined || first.share < LIKELY.share || first.likelihood < LIKELY.likelihood) return null
-  return { ...foundAs(first), others: [] }
+/** An entry among all, by how well it explains a question. */
+export interface RankedEntry {
+  readonly id: HandbookId
+  readonly rank: number
+  readonly share: number
+  readonly likelihood: number
 }
+
+/** So many of them are of use. */
+const MOST_RANKED = 10
+
+/** The entries that come nearest to a question, the nearest first, whether or not they are over the bar. */
+export const rankEntries = (text: string, handbook: Handbook): readonly RankedEntry[] =>
+  judged(indexOf(handbook), text, true)
+    .slice(0, MOST_RANKED)
+    .map(({ id, rank, share, likelihood }) => ({ id, rank, share, likelihood }))

@@ -33,6 +33,21 @@ const OF_ITS_OWN: ReadonlySet<Aim> = new Set(['cost', 'settings', 'bottles'])
 
 const alike = (aim: Aim): readonly Aim[] => [aim, ...ALIKE.filter((each) => each.includes(aim)).flat()]
 
+/** That work nothing out without an amount. */
+const CALCULATORS: ReadonlySet<Aim> = new Set([
+  'measure',
+  'blend',
+  'serving',
+  'cautions',
+  'syrup',
+  'dilute',
+  'mix',
+  'adjust',
+])
+
+const isBare = (reading: TalkReading): boolean =>
+  reading.kind === 'call' && CALCULATORS.has(reading.call.command) && Object.keys(reading.call.options).length === 0
+
 const callOf = (reading: TalkReading): CallRead | null => {
   if (reading.kind === 'call' || reading.kind === 'question') return reading.call
   return reading.kind === 'symptom'
@@ -60,19 +75,20 @@ export function doubted(
   if (likeliest.share < LIKELIER) return reading
   // An entry may warn: it gives way only to what follows on what was said.
   if (reading.kind === 'topic' && likeliest.aim !== 'follow') return reading
-  const own = alike(aim)
+  const own = isBare(reading) ? [aim] : alike(aim)
   // Of what no sentence was after that it has seen a hunch knows nothing.
   if (own.includes(likeliest.aim) || !leanings.some((each) => each.aim === aim)) return reading
   const share = leanings.filter((each) => own.includes(each.aim)).reduce((sum, each) => sum + each.share, 0)
   if (share >= DOUBTED) return reading
   if (likeliest.aim === 'follow' && !mayFollow(reading)) return reading
   if (isPlain()) return reading
-  const other = otherwise(likeliest.aim, of)
+  const other = otherwise(likeliest, of)
   const call = callOf(reading)
   const otherCall = other === null ? null : callOf(other)
-  if (other !== null && otherCall === null) return other.kind === 'topic' && likeliest.share >= SURE ? other : reading
   // A deed that was told is not lost for a doubt.
-  const isKept = reading.kind === 'question' || (reading.kind === 'call' && reading.does === 'record')
+  const isKept = reading.kind === 'question' || (reading.kind === 'call' && reading.does !== 'compute')
+  if (isKept && other !== null && otherCall === null) return reading
+  if (other !== null && otherCall === null) return other.kind === 'topic' && likeliest.share >= SURE ? other : reading
   if (otherCall === null) return isKept ? reading : lostNear(likeliest.aim)
   if (call === null) return other?.kind === 'call' ? other : reading
   if (isSameCall(call, otherCall)) return reading

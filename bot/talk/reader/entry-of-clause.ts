@@ -13,6 +13,17 @@ export interface EntryFound {
 /** Finds it; null where none is near enough. */
 export type FindEntry = (text: string) => EntryFound | null
 
+/** One among all entries, by how well it explains a text. */
+export type EntryRanked = Omit<EntryFound, 'others'> & { readonly rank: number }
+
+/** Those that come nearest, the nearest first, whether or not they explain enough. */
+export type RankEntries = (text: string) => readonly EntryRanked[]
+
+interface Finds {
+  readonly findEntry: FindEntry
+  readonly rankEntries: RankEntries
+}
+
 /** Where one clause ends and a reason, an aside or another sentence begins. */
 const CLAUSES =
   /[.;!?:]+(?=\s|$)|,? (?:but|because|since|as i|as my|so that|so|and now|now|ma|pero|perché|perche|poiché|siccome|dato che|visto che|quindi|allora|e ora)(?= )|, /iu
@@ -31,6 +42,9 @@ const CHANGES_ALL =
 /** What a clause explains tells a little less than what the whole sentence does. */
 const OF_A_PART = 0.95
 
+/** What stands before the entry of a clause by so much in the whole sentence is what is asked for. */
+const BEHIND = 0.25
+
 /** What the whole is found by stands, unless a clause tells so much more. */
 const MUCH_BETTER = 0.25
 
@@ -40,16 +54,25 @@ const wordsIn = (text: string): number => text.split(/\s+/).filter((word) => wor
  * The entry that a long sentence asks for: by the whole of it, or by the clause that asks, with what is told before and behind it left
  * aside. Null where neither finds one.
  */
-export function entryOfClause(text: string, find: FindEntry): EntryFound | null {
-  const whole = find(text)
+export function entryOfClause(text: string, { findEntry, rankEntries }: Finds): EntryFound | null {
+  const whole = findEntry(text)
   if (wordsIn(text) < LEAST_OF_SENTENCE || CHANGES_ALL.test(text)) return whole
   const clauses = text
     .split(CLAUSES)
     .map((clause) => clause.trim())
     .filter((clause) => wordsIn(clause) >= LEAST_WORDS && ASKS.test(withoutMarks(clause).toLowerCase()))
   const found = clauses
-    .flatMap((clause) => find(clause) ?? [])
+    .flatMap((clause) => findEntry(clause) ?? [])
     .map((entry) => ({ ...entry, share: OF_A_PART * entry.share }))
     .toSorted((one, other) => other.share - one.share)[0]
-  return found !== undefined && (whole === null || found.share > whole.share + MUCH_BETTER) ? found : whole
+  const isClause = found !== undefined && (whole === null || found.share > whole.share + MUCH_BETTER)
+  return isClause ? asOfWhole(found, rankEntries(text)) : whole
+}
+
+/** `Is honey possible and not sugar? How many for 500 g of sugar`: a clause tells that something is asked, the whole of what. */
+function asOfWhole(found: EntryFound, ranked: readonly EntryRanked[]): EntryFound {
+  const [first] = ranked
+  const own = ranked.find(({ id }) => id === found.id)?.rank ?? 0
+  if (first === undefined || first.rank - own <= BEHIND) return found
+  return { ...found, id: first.id, others: [found.id, ...found.others].filter((id) => id !== first.id) }
 }

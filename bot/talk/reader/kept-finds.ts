@@ -1,4 +1,4 @@
-import type { FindEntry } from './entry-of-clause.ts'
+import type { FindEntry, RankEntries } from './entry-of-clause.ts'
 import type { FindSymptom } from './symptom-reading.ts'
 
 /** What is looked up for a text, or a part of it. */
@@ -6,8 +6,8 @@ export interface FindsInText {
   readonly findEntry: FindEntry
   /** The same with slips of the pen mended: of what nothing else has understood. */
   readonly findRespelt: FindEntry
-  /** The likeliest, though it explains less than an answer has to: of what is surely a question of the handbook. */
-  readonly findLikely: FindEntry
+  /** The nearest, though they explain less than an answer has to: of what is surely a question of the handbook. */
+  readonly rankEntries: RankEntries
   /** What is told to have gone wrong, of what nothing else has understood. */
   readonly findSymptom: FindSymptom
 }
@@ -22,9 +22,9 @@ function kept<Found>(find: (text: string) => Found): (text: string) => Found {
 }
 
 /** The same, each text looked up once: a sentence is read in several ways, and asked for the same entry by each. */
-export const keptFinds = ({ findEntry, findRespelt, findLikely, findSymptom }: FindsInText): FindsInText => ({
+export const keptFinds = ({ findEntry, findRespelt, rankEntries, findSymptom }: FindsInText): FindsInText => ({
   findEntry: kept(findEntry),
   findRespelt: kept(findRespelt),
-  findLikely: kept(findLikely),
+  rankEntries: kept(rankEntries),
   findSymptom: kept(findSymptom),
 })

@@ -4,19 +4,17 @@ import type { TalkReading } from '../frames/reading.ts'
 import { symptomDenied, symptomIn } from '../frames/symptoms.ts'
 import type { Remembered } from '../memory/remembered.ts'
 import { changedOf } from '../memory/rule.ts'
-import { type EntryFound, entryOfClause, type FindEntry } from './entry-of-clause.ts'
+import { type EntryFound, entryOfClause } from './entry-of-clause.ts'
 import { readingOf } from './frame-reading.ts'
 import { hiddenDanger } from './hidden-danger.ts'
+import type { FindsInText } from './kept-finds.ts'
+import { likelyEntry } from './likely-entry.ts'
 import type { Otherwise } from './second-thought.ts'
-import { type FindSymptom, symptomReading } from './symptom-reading.ts'
+import { symptomReading } from './symptom-reading.ts'
 import { tried } from './tried-frames.ts'
 
-interface Finds {
+interface Knows extends FindsInText {
   readonly said?: Remembered
-  readonly findEntry: FindEntry
-  readonly findRespelt: FindEntry
-  readonly findLikely: FindEntry
-  readonly findSymptom: FindSymptom
 }
 
 export const topic = ({ id, others }: Omit<EntryFound, 'share' | 'likelihood'>): TalkReading => ({
@@ -37,7 +35,7 @@ const toldOrAsked = ({ call, leftOut }: Extract<TalkReading, { kind: 'call' }>):
 const WISHED: ReadonlySet<string> = new Set(['to-strength', 'to-sweetness', 'bottles', 'ready-by', 'pour'])
 
 /** What it would be, if it were after that. */
-export const otherwiseOf = (sentence: Sentence, text: string, knows: Finds): Otherwise => ({
+export const otherwiseOf = (sentence: Sentence, text: string, knows: Knows): Otherwise => ({
   call(command) {
     const [best] = tried(sentence, command)
     if (best === undefined || best.used.length === 0) return null
@@ -46,9 +44,10 @@ export const otherwiseOf = (sentence: Sentence, text: string, knows: Finds): Oth
     const isDeed = reading.kind === 'call' && reading.does !== 'compute'
     return hiddenDanger(isDeed ? toldOrAsked(reading) : reading, sentence)
   },
-  handbook() {
-    const found = entryOfClause(text, knows.findEntry) ?? knows.findRespelt(text) ?? knows.findLikely(text)
-    return found === null ? null : topic(found)
+  handbook(sure) {
+    const found = entryOfClause(text, knows) ?? knows.findRespelt(text)
+    const likely = found ?? likelyEntry(knows.rankEntries(text), sure)
+    return likely === null ? null : topic(likely)
   },
   trouble() {
     if (symptomDenied(sentence) !== null) return null

@@ -148,10 +148,10 @@ function readOnce(sentence: Sentence, text: string, knows: Knows): TalkReading {
   // A deed that is told of an own jar is asked about; no entry and no symptom stands in for what it lacks.
   const isDeed = best !== undefined && score >= LEAST && isDeedTold(best, sentence)
   const isOther = isDeed || isOfAmounts(sentence) || isTyped
-  const found = isOther ? null : entryOfClause(text, knows.findEntry)
+  const found = isOther ? null : entryOfClause(text, knows)
   const anyEntry = found !== null && isOfHandbook(found.share, sentence) ? found : null
   if (!isTyped && symptom === null && best !== undefined && isWhollyAsked(best, sentence)) {
-    const whole = found ?? entryOfClause(text, knows.findEntry)
+    const whole = found ?? entryOfClause(text, knows)
     if (whole !== null && isAllExplained(whole)) return topic(whole)
   }
   const isOpenPlan = best !== undefined && isUnpoured(best, sentence)

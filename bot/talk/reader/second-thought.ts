@@ -12,10 +12,17 @@ export const SURE = 0.8
 /** A reading that is less likely than this is looked at again. */
 const DOUBTFUL = 0.05
 
+/** A symptom may be named where none is told, `muslin or a filter to get the bits out?`, and an entry where one is. */
+const DOUBTFUL_SYMPTOM = 0.12
+
+/** What was not understood may be a question of the handbook from here on, where an entry is near. */
+const MAY_BE = 0.25
+
 /** What a sentence could be read as, if it is after something else than the rules took it for; null where it cannot. */
 export interface Otherwise {
   call(command: Path): TalkReading | null
-  handbook(): TalkReading | null
+  /** By how sure it is that the handbook is asked, 0 to 1. */
+  handbook(sure: number): TalkReading | null
   trouble(): TalkReading | null
   follow(): TalkReading | null
 }
@@ -49,7 +56,6 @@ export const HARMFUL: ReadonlySet<SymptomId> = new Set([
  * went wrong. None of a danger, a step or a question.
  */
 function aimsOf(reading: TalkReading): readonly Aim[] {
-  if (reading.kind === 'lost') return ['none']
   if (reading.kind === 'symptom') return HARMFUL.has(reading.id) ? [] : ['trouble']
   if (reading.kind === 'topic') return ['handbook']
   if (reading.kind !== 'call' || reading.does !== 'compute' || !BY_LITTLE.has(reading.call.command)) return []
@@ -76,8 +82,9 @@ const isDeed = (aim: Aim): boolean => aim === 'again' || (aim.startsWith('jar ')
 
 const isCommand = (aim: Aim): aim is Path => aim !== 'handbook' && aim !== 'talk' && aim !== 'follow' && aim !== 'none'
 
-export function otherwise(aim: Aim, of: Otherwise): TalkReading | null {
+export function otherwise({ aim, share }: Leaning, of: Otherwise): TalkReading | null {
   if (aim === 'trouble') return of.trouble()
+  if (aim === 'handbook') return of.handbook(share)
   if (isCommand(aim)) return of.call(aim)
   return aim === 'none' || aim === 'talk' ? null : of[aim]()
 }
@@ -95,22 +102,34 @@ export const lostNear = (aim: Aim): TalkReading => ({
 export const isAskedByName = (reading: TalkReading, sentence: Sentence): boolean =>
   reading.kind === 'call' && reading.call.command === 'syrup' && sentence.has('syrup') && isAsked(sentence)
 
+/** What was not understood is what such sentences are surely after, or a question that an entry comes very near to. */
+function ofLost(lost: TalkReading, leanings: readonly Leaning[], of: Otherwise): TalkReading {
+  const likeliest = leanings[0]!
+  const read = likeliest.share >= SURE ? otherwise(likeliest, of) : null
+  if (read !== null) return read
+  const asked = leanings.find(({ aim, share }) => aim === 'handbook' && share >= MAY_BE)
+  const entry = asked === undefined ? null : otherwise(asked, of)
+  if (entry !== null) return entry
+  return likeliest.share >= SURE ? lostNear(likeliest.aim) : lost
+}
+
 /**
  * A reading that hardly ever is what such sentences are after gives way to what they mostly are, where the sentence can be read so.
  * What was understood by what was said before stays, and a call with all it needs gives way to no question but whether a deed is told.
  */
 export function secondThought(reading: TalkReading, leanings: readonly Leaning[], of: Otherwise): TalkReading {
   const [likeliest] = leanings
-  if (likeliest === undefined || likeliest.share < SURE) return reading
-  const isTold = reading.kind !== 'lost' && isDeed(likeliest.aim)
+  if (likeliest === undefined) return reading
+  if (reading.kind === 'lost') return ofLost(reading, leanings, of)
+  if (likeliest.share < SURE) return reading
+  const isTold = isDeed(likeliest.aim)
   const only = isTold ? undefined : GIVES_WAY_TO[reading.kind]
   if (only !== undefined && only !== likeliest.aim) return reading
   const aims = isTold ? aimBesideDeed(reading) : aimsOf(reading)
   const share = leanings.filter(({ aim }) => aims.includes(aim)).reduce((sum, each) => sum + each.share, 0)
-  if (aims.length === 0 || share >= DOUBTFUL) return reading
-  if (reading.kind === 'lost') return otherwise(likeliest.aim, of) ?? lostNear(likeliest.aim)
+  if (aims.length === 0 || share >= (only === undefined ? DOUBTFUL : DOUBTFUL_SYMPTOM)) return reading
   if (likeliest.aim === 'follow') return reading
-  const other = otherwise(likeliest.aim, of)
+  const other = otherwise(likeliest, of)
   if (other === null || other.kind === 'only_typed') return reading
   return other.kind === 'question' && !isTold ? reading : other
 }

@@ -76,6 +76,22 @@ describe('a reading that no such sentence was ever after', () => {
     expect(doubted(reading, leaning(shares), strained, FREELY)).toBe(reading)
   })
 
+  it('gives way though it is of the same kind, where it works out nothing', () => {
+    const bare: TalkReading = { ...callTo('measure'), call: { command: 'measure', options: {} } }
+    const told = leaning({ trouble: 0.98, measure: 0.01 })
+    expect(doubted(bare, told, NOTHING, FREELY)).toEqual({
+      kind: 'lost',
+      nearest: [{ command: 'trouble', options: {} }],
+    })
+    expect(doubted(callTo('measure'), told, NOTHING, FREELY)).toMatchObject({ kind: 'call' })
+  })
+
+  it('stays where it sets something and the other is no call', () => {
+    const set: TalkReading = { ...callTo('reminders'), does: 'set' }
+    const asked = leaning({ handbook: 0.99, reminders: 0 })
+    expect(doubted(set, asked, { ...NOTHING, handbook: () => TOPIC }, FREELY)).toBe(set)
+  })
+
   it('stays where it is said plainly', () => {
     expect(doubted(plan, leaning({ 'jar strain': 0.99, plan: 0 }), strained, () => true)).toBe(plan)
   })

@@ -82,6 +82,22 @@ describe('a reading and a hunch that speaks against it', () => {
     expect(secondThought(LOST, leaning({ follow: 0.99 }), changed)).toBe(other)
   })
 
+  it('a symptom or an entry gives way sooner than a call', () => {
+    const symptom: TalkReading = { kind: 'symptom', id: 'sediment', options: {} }
+    const asked: Otherwise = { ...NOTHING, handbook: () => TOPIC }
+    expect(secondThought(symptom, leaning({ handbook: 0.88, trouble: 0.11 }), asked)).toBe(TOPIC)
+    expect(secondThought(symptom, leaning({ handbook: 0.87, trouble: 0.13 }), asked)).toBe(symptom)
+    const plan = callTo('plan')
+    expect(secondThought(plan, leaning({ handbook: 0.88, plan: 0.06 }), asked)).toBe(plan)
+  })
+
+  it('that was not understood is a question that an entry comes near to, though it is less sure', () => {
+    const asked: Otherwise = { ...NOTHING, handbook: (sure) => (sure === 0.25 ? TOPIC : null) }
+    expect(secondThought(LOST, leaning({ plan: 0.5, handbook: 0.25 }), asked)).toBe(TOPIC)
+    expect(secondThought(LOST, leaning({ plan: 0.5, handbook: 0.24 }), asked)).toBe(LOST)
+    expect(secondThought(LOST, leaning({ plan: 0.9, handbook: 0.25 }), asked)).toBe(TOPIC)
+  })
+
   it('of what is asked and what went wrong takes the other, and nothing else', () => {
     const trouble: Otherwise = { ...NOTHING, trouble: () => SYMPTOM, handbook: () => TOPIC, call: callTo }
     expect(secondThought(TOPIC, leaning({ trouble: 0.81, handbook: 0.04 }), trouble)).toBe(SYMPTOM)
