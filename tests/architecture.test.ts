@@ -6,6 +6,7 @@ const root = join(import.meta.dirname, '..')
 
 /** Tables of numbers or words, which may be longer than code. */
 const TABLES: readonly string[] = [
+  'bot/talk/handbook/asked-by-strangers.ts',
   'bot/talk/handbook/asked-otherwise.ts',
   'tests/talk/whom-asked.ts',
   'core/botanical/names/ambiguous-names.ts',

@@ -1,5 +1,5 @@
 import type { Handbook, HandbookId } from '../../text/messages/handbook.ts'
-import { type AskedIndex, indexOf } from './handbook-index.ts'
+import { type AskedIndex, indexOf, wideIndexOf } from './handbook-index.ts'
 import { otherMatters } from './other-matters.ts'
 import { FRUIT, plantTerms, termsOf } from './terms.ts'
 
@@ -136,6 +136,6 @@ const MOST_RANKED = 10
 
 /** The entries that come nearest to a question, the nearest first, whether or not they are over the bar. */
 export const rankEntries = (text: string, handbook: Handbook): readonly RankedEntry[] =>
-  judged(indexOf(handbook), text, true)
+  judged(wideIndexOf(handbook), text, true)
     .slice(0, MOST_RANKED)
     .map(({ id, rank, share, likelihood }) => ({ id, rank, share, likelihood }))

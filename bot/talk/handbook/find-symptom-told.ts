@@ -2,6 +2,7 @@ import { lazily } from '../../../core/once.ts'
 import { type SymptomId, symptomIds, symptoms } from '../../../core/trouble/symptoms.ts'
 import { judged } from './find-entry.ts'
 import { askedIndex } from './handbook-index.ts'
+import { symptomsByStrangers } from './symptoms-by-strangers.ts'
 import { symptomsTold } from './symptoms-told.ts'
 
 /** One word alone, such as `diluted`, tells as often what was done. */
@@ -12,6 +13,16 @@ const waysOf = (id: SymptomId): readonly string[] =>
 const index = lazily(() =>
   askedIndex(
     symptomIds.flatMap((entry) => waysOf(entry).map((asked) => ({ entry, asked }))),
+    () => '',
+  ),
+)
+
+/** With the ways of strangers: of what surely tells that something went wrong. */
+const wideIndex = lazily(() =>
+  askedIndex(
+    symptomIds.flatMap((entry) =>
+      [...waysOf(entry), ...symptomsByStrangers[entry].split('; ')].map((asked) => ({ entry, asked })),
+    ),
     () => '',
   ),
 )
@@ -28,6 +39,16 @@ export function findSymptomTold(text: string): { readonly id: SymptomId; readonl
   if (best === undefined || !best.isOverBar) return null
   return next?.isOverBar && best.rank - next.rank < AHEAD ? null : { id: best.id, share: best.share }
 }
+
+/** The symptom that comes nearest to what surely tells of one, where it stands before the next. */
+export function findLikelySymptom(text: string): { readonly id: SymptomId; readonly share: number } | null {
+  const [best, next] = judged(wideIndex(), text)
+  if (best === undefined || best.likelihood < LIKELY || best.rank - (next?.rank ?? 0) < AHEAD) return null
+  return { id: best.id, share: best.share }
+}
+
+/** How likely it has to be. */
+const LIKELY = 0.3
 
 /** The words of all ways of telling, as they are spelt. */
 export const wordsOfSymptoms = (): ReadonlySet<string> => index().words

@@ -3,6 +3,7 @@ import { once } from '../../../core/once.ts'
 import { plainWords } from '../../../core/spelling/normalise-name.ts'
 import type { Handbook, HandbookEntry, HandbookId } from '../../text/messages/handbook.ts'
 import { softmax } from '../hunch/softmax.ts'
+import { askedByStrangers } from './asked-by-strangers.ts'
 import { askedInItalian } from './asked-in-italian.ts'
 import { askedOtherwise } from './asked-otherwise.ts'
 import { smallWords } from './small-words.ts'
@@ -157,8 +158,18 @@ export function askedIndex<Id extends string>(
   }
 }
 
+const indexBy = (ways: (handbook: Handbook) => readonly Way<HandbookId>[]) =>
+  once((handbook: Handbook): AskedIndex<HandbookId> => askedIndex(ways(handbook), (entry) => handbook[entry].text))
+
+const ownWays = (handbook: Handbook) => Object.entries(handbook).flatMap(waysOf)
+
 /** Made once for each handbook. */
-export const indexOf = once(
-  (handbook: Handbook): AskedIndex<HandbookId> =>
-    askedIndex(Object.entries(handbook).flatMap(waysOf), (entry) => handbook[entry].text),
-)
+export const indexOf = indexBy(ownWays)
+
+/** With the ways of strangers, whose many words speak for sentences of something else too: of what is surely asked of the handbook. */
+export const wideIndexOf = indexBy((handbook) => [
+  ...ownWays(handbook),
+  ...Object.entries(askedByStrangers).flatMap(([entry, ways]) =>
+    ways.split('; ').map((asked) => ({ entry: entry as HandbookId, asked })),
+  ),
+])

@@ -10,6 +10,8 @@ export interface FindsInText {
   readonly rankEntries: RankEntries
   /** What is told to have gone wrong, of what nothing else has understood. */
   readonly findSymptom: FindSymptom
+  /** The nearest, of what surely tells of one. */
+  readonly findLikelySymptom: FindSymptom
 }
 
 function kept<Found>(find: (text: string) => Found): (text: string) => Found {
@@ -22,9 +24,16 @@ function kept<Found>(find: (text: string) => Found): (text: string) => Found {
 }
 
 /** The same, each text looked up once: a sentence is read in several ways, and asked for the same entry by each. */
-export const keptFinds = ({ findEntry, findRespelt, rankEntries, findSymptom }: FindsInText): FindsInText => ({
+export const keptFinds = ({
+  findEntry,
+  findRespelt,
+  rankEntries,
+  findSymptom,
+  findLikelySymptom,
+}: FindsInText): FindsInText => ({
   findEntry: kept(findEntry),
   findRespelt: kept(findRespelt),
   rankEntries: kept(rankEntries),
   findSymptom: kept(findSymptom),
+  findLikelySymptom: kept(findLikelySymptom),
 })

@@ -51,7 +51,7 @@ export const otherwiseOf = (sentence: Sentence, text: string, knows: Knows): Oth
   },
   trouble() {
     if (symptomDenied(sentence) !== null) return null
-    const symptom = symptomIn(sentence) ?? knows.findSymptom(text)
+    const symptom = symptomIn(sentence) ?? knows.findSymptom(text) ?? knows.findLikelySymptom(text)
     return symptom === null ? null : symptomReading(sentence, symptom.id)
   },
   follow() {

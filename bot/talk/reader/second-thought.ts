@@ -18,6 +18,9 @@ const DOUBTFUL_SYMPTOM = 0.12
 /** What was not understood may be a question of the handbook from here on, where an entry is near. */
 const MAY_BE = 0.25
 
+/** Something may have gone wrong from here on, where a symptom is near. */
+const LIKELY = 0.5
+
 /** What a sentence could be read as, if it is after something else than the rules took it for; null where it cannot. */
 export interface Otherwise {
   call(command: Path): TalkReading | null
@@ -110,6 +113,8 @@ function ofLost(lost: TalkReading, leanings: readonly Leaning[], of: Otherwise):
   const asked = leanings.find(({ aim, share }) => aim === 'handbook' && share >= MAY_BE)
   const entry = asked === undefined ? null : otherwise(asked, of)
   if (entry !== null) return entry
+  const trouble = likeliest.aim === 'trouble' && likeliest.share >= LIKELY ? of.trouble() : null
+  if (trouble !== null) return trouble
   return likeliest.share >= SURE ? lostNear(likeliest.aim) : lost
 }
 
