@@ -30,7 +30,7 @@ const LIES =
 
 const MEASURES = /^(?:ml|cl|dl|l|oz|litres?|litri)$/
 
-function dateAt({ typed, today, spans }: Around, at: number): Bit | null {
+function dateAt({ typed, today, spans, lexicon }: Around, at: number): Bit | null {
   const { tokens } = typed
   const isIn = /^(?:in|tra|fra)$/.test(wordAt(typed, at))
   if (isIn && [1, 2, 3, 4].some((back) => LIES.test(wordAt(typed, at - back)))) return null
@@ -56,9 +56,11 @@ function dateAt({ typed, today, spans }: Around, at: number): Bit | null {
   const found = dateSaid(typed, at, today, isPast ? 'past' : 'after_today')
   // `Limone al 30%`: how strong, no day of the month.
   if (found === null || /^(?:%|percent|gradi|vol|abv)$/.test(wordAt(typed, found.next))) return null
-  // `The 20cl`: the size of a bottle.
-  const isSize = typed.tokens[found.next - 1]?.kind === 'number' && MEASURES.test(wordAt(typed, found.next))
-  if (isSize) return null
+  // `The 20cl`: the size of a bottle. `The ten bottles` are counted.
+  const behind = wordAt(typed, found.next)
+  const isCount = wordSet(lexicon.bottles).has(behind) || /^(?:jars|vasi|barattoli)$/.test(behind)
+  const isNumber = numberSaid(typed, found.next - 1, countable(lexicon))?.next === found.next
+  if (isNumber && (isCount || MEASURES.test(behind))) return null
   // The full stop behind `on Saturday.` is no part of the day.
   return bit('date', at, found.next, 0, found.text.replace(/ \.$/, ''))
 }

@@ -48,6 +48,20 @@ const BROAD: ReadonlyMap<string, string> = new Map(
     efter: 'after',
     jist: 'just',
     noo: 'now',
+    naw: 'no',
+    nay: 'no',
+    wis: 'was',
+    wasny: 'wasnt',
+    wisny: 'wasnt',
+    oan: 'on',
+    ower: 'over',
+    ablow: 'below',
+    ablo: 'below',
+    ahent: 'behind',
+    ae: 'of',
+    masel: 'myself',
+    yersel: 'yourself',
+    soz: 'sorry',
     wan: 'one',
     twa: 'two',
   }),
@@ -83,6 +97,10 @@ function meant(tokens: readonly Token[], at: number): string | null {
   if (token.text === 'n') return isBetween ? 'and' : null
   if (token.text === 'an') return isBetween && isAnd(next) ? 'and' : null
   if (token.text === 'o') return isBetween && before.kind === 'word' ? 'of' : null
+  // `Tae ma sister`; `my ma` is hers.
+  const isMine =
+    token.text === 'ma' && next?.kind === 'word' && !/^(?:my|your|our|his|her|their|the)$/.test(before?.text ?? 'the')
+  if (isMine) return 'my'
   if (token.text === 'w' && next?.text === '/' && next.from === token.to) return 'with'
   return BROAD.get(token.text) ?? null
 }

@@ -1,6 +1,6 @@
 import type { Path } from '../../calls/signatures.ts'
 import type { Sentence } from '../bits/bit.ts'
-import { jarCalled, jarsOf } from '../bits/jars-of.ts'
+import { jarCalled, jarsOf, runningAmong } from '../bits/jars-of.ts'
 import { frames } from '../frames/frames.ts'
 import { halfNamed } from '../frames/half-of-day.ts'
 import type { CallRead, TalkReading } from '../frames/reading.ts'
@@ -9,6 +9,7 @@ import { symptomIn } from '../frames/symptoms.ts'
 import { DEEDS } from '../lexicon/lexicon.ts'
 import { withOption } from './change-call.ts'
 import { isRead, lackedByFrame, lackedText } from './lacked.ts'
+import { plantNamedWithin } from './plant-answered.ts'
 import { isOnly } from './step-rules.ts'
 
 type Question = Extract<TalkReading, { kind: 'question' }>
@@ -54,8 +55,16 @@ function jarNamedAtLength({ bits, typed, jars, has }: Sentence, choices: readonl
 }
 
 /** One of the answers that were offered, by its place or by a word of it. */
-function chosen(sentence: Sentence, { choices, about }: Question): CallRead | null {
+function chosen(sentence: Sentence, { choices: offered, about, call }: Question): CallRead | null {
   const { typed, bits, jars } = sentence
+  // A jar is lacking: any that runs may be told by its age.
+  if (offered.length === 0 && about.kind === 'lacks' && about.option === 'jar')
+    return byAge(
+      typed.tokens.map(({ text }) => text),
+      runningAmong(jars).map(({ name }) => withOption(call, 'jar', name)),
+      jars,
+    )
+  const choices = offered
   const words = typed.tokens.filter(({ kind }) => kind !== 'sign').map(({ text }) => text)
   if (words.length === 0) return null
   if (words.length > 5) return about.kind === 'which_jar' ? jarNamedAtLength(sentence, choices) : null
@@ -158,7 +167,14 @@ export function answered(sentence: Sentence, question: Question | null): TalkRea
     // Asked for again: one more city that no zone is named for.
     return PLACE.test(zone) ? { ...question, about: { kind: 'zone_of', place: zone } } : null
   }
-  if (about.kind !== 'lacks' || isOwnCall(sentence, call.command)) return null
+  if (about.kind !== 'lacks') return null
+  const { of } = call.options
+  const named =
+    about.option === 'of' && of !== undefined && !sentence.bits.some(({ value }) => value > 0)
+      ? plantNamedWithin(of, sentence.typed.text, (text) => isRead(call.command, 'of', text))
+      : null
+  if (named !== null) return run(withOption(call, 'of', named))
+  if (isOwnCall(sentence, call.command)) return null
   // `It’s gone brown` is no plant’s name.
   if (about.option === 'of' && symptomIn(sentence) !== null) return null
   const more = lackedByFrame(sentence, call)

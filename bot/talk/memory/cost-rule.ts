@@ -13,11 +13,11 @@ const ASKED =
 
 /** The same, of the whole of it. */
 const OF_MONEY =
-  /\bhow much (?:money|cash|dosh)\b|\b(?:price ?wise|moneywise|whats the damage|break the bank|out of pocket)\b|\bball ?park (?:cost|price|figure)\b|\b(?:is|would|will) (?:it|that|this|all that) (?:be )?(?:very |really |too )?(?:dear|expensive|cheap|pricey|costly)\b|\b(?:dear|expensive|pricey|costly) to make\b|\bche spesa\b|\be (?:molto )?(?:caro|costoso)\b/u
+  /\bhow much (?:money|cash|dosh)\b|\b(?:price ?wise|moneywise|whats the damage|break the bank|out of pocket)\b|\bball ?park (?:cost|price|figure)\b|\b(?:is|would|will) (?:it|that|this|all that) (?:be )?(?:very |really |too )?(?:dear|expensive|cheap|pricey|costly)\b|\b(?:dear|expensive|pricey|costly) to make\b|\b(?:what|how much)\b.*\b(?:run|rush|sting|set) (?:me|us)(?: back)?\b|\b(?:the|whats the|a) (?:bill|price|outlay|tab)\b|\bin money(?: terms)?\b|\bmoney terms\b|\bhow much\b.*\bin for\b|\b(?:in|into|of) (?:my|our|me) (?:pocket|purse|wallet)\b|\b(?:under|below|within|less than|for) \d+ ?(?:quid|euros?|bucks|dollars)\b|\bche spesa\b|\bquanti (?:soldi|euro)\b|\bcost\p{L}* (?:tanto|molto|poco|un occhio|un patrimonio)\b|\bprezzo\b|\be (?:molto )?(?:caro|costoso)\b/u
 
 /** Words that ask what is paid. */
 const ASKS =
-  /^(?:cost\p{L}*|spend\p{L}*|spent|paid|pay|pago|paghiamo|viene|money|cash|dosh|price|wise|pricewise|moneywise|damage|bank|break|ballpark|dear|expensive|pricey|cheap|looking|figure|pocket|roughly|spesa|caro|costoso)$/iu
+  /^(?:cost\p{L}*|spend\p{L}*|spent|paid|pay|pago|paghiamo|viene|money|cash|dosh|price|wise|pricewise|moneywise|damage|bank|break|ballpark|dear|expensive|pricey|cheap|looking|figure|pocket|roughly|run|rush|sting|shebang|caboodle|bill|tab|outlay|purse|wallet|dig|deep|quid|bucks|soldi|occhio|patrimonio|prezzo|spesa|caro|costoso)$/iu
 
 /** A plan by its code, as the answer offered it, and the bottles that it was asked for. */
 function codeOf({ command, options }: CallRead, offered: readonly CallRead[]): CallRead['options'] | null {

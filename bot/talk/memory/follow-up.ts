@@ -15,6 +15,7 @@ import { halfWords } from './half-words.ts'
 import { lookedBack, OF_RECIPE } from './look-back.ts'
 import { measuredSince } from './measured-since.ts'
 import { mendAsked } from './mend-asked.ts'
+import { ofTheAnswer } from './of-the-answer.ts'
 import { ofOtherJar } from './other-jar.ts'
 import { otherPlants, readyBy, shopped, weighedAnew } from './plan-rules.ts'
 import type { Remembered } from './remembered.ts'
@@ -52,6 +53,7 @@ const target: Rule = ({ bits, typed, has }, last) => {
 }
 
 const RULES: readonly Rule[] = [
+  ofTheAnswer,
   troubleAnswered,
   troubleJar,
   explained,
@@ -85,6 +87,7 @@ const RECORDED = /^jar (?!list|tag|label)/
 const SET: ReadonlySet<string> = new Set(frames.flatMap(({ command, does }) => (does === 'set' ? [command] : [])))
 
 const AFTER_STEP: readonly Rule[] = [
+  ofTheAnswer,
   ofOtherJar,
   sameOfOther,
   correctedStep,

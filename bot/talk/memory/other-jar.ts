@@ -9,12 +9,12 @@ import { undoOf } from './undo-rule.ts'
 
 /** Said before the jar that was meant, or with what was done taken back. */
 const MEANT =
-  /^(?:no|nope|non|sorry|oops|whoops|ops|scusa|anzi|scrap that|scratch that|strike that|wrong|volevo dire|intendevo|i mean|meant)(?!\p{L})|\b(?:i mean|i meant|volevo dire|intendevo)$/u
+  /^(?:(?:ah|oh|och|aw|no|ma|but) )*(?:no|nope|nah|nay|non|och|sorry|soz|oops|whoops|ops|scusa|anzi|scrap that|scratch that|strike that|wrong(?: one| jar)?|not (?:that|this) (?:one|jar)|volevo dire|intendevo|dicevo|ho (?:detto|sbagliato)|i mean|meant|(?:i|ah|we) (?:said|meant)|(?:twas|it was|it were|era))(?!\p{L})|\b(?:(?:i|ah|a) (?:mean|meant|said)(?: to say)?|volevo dire|intendevo|dicevo|ho detto)$/u
 
 const THE_OTHER = /\b(?:other (?:jar|one)|the other|wrong (?:jar|one)|l altr[oa]|altro vaso|vaso sbagliato)\b/
 
 /** Before or behind the jar that it was not: `macché limone`, `it wasn’t the lemon`, `lemon? no`. */
-const NO_BEFORE = /^(?:not|wasnt|isnt|no|nope|non|macchi?e|mica)$/
+const NO_BEFORE = /^(?:not|wasnt|isnt|no|nope|nah|non|macchi?e|mica)$/
 const NO_BEHIND = /^(?:no|nope|nah|not|macchi?e|ma)$/
 /** Where that is all that is said of it. */
 const NO_MORE = /^(?:[,;.!]|it|i|we|that|the|was|ho|abbiamo|era|il|lo|la)$/
@@ -58,7 +58,11 @@ const isOtherDeed = ({ has }: Sentence, { command }: CallRead): boolean =>
 function isDismissed(sentence: Sentence, own: TalkJar, last: CallRead): boolean {
   const { bits, jars, has } = sentence
   const { tokens } = sentence.typed
-  const [one, other, another] = jarsNamed(bits, jars)
+  // `No the lemon`: of the jar that it was not it is told that it was none.
+  const [one, other, another] = jarsNamed(
+    bits.map((bit) => (bit.role === 'left_out' ? { ...bit, role: null } : bit)),
+    jars,
+  )
   if (one === undefined || other === undefined || another !== undefined || bits.length > 2) return false
   const not = [one, other].find(({ jar }) => jar.id === own.id)?.bit
   if (not === undefined || isOtherDeed(sentence, last) || has('hypothesis', 'wish', 'remind')) return false

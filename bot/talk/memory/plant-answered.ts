@@ -45,12 +45,49 @@ function isOneOf(text: string, name: string): boolean {
   return ids.length > 0 && (asked.length === 0 || ids.some((id) => asked.includes(id)))
 }
 
+/** Fewer words are the name itself. */
+const LEAST_WORDS = 3
+const MOST_WORDS = 14
+
+/** Said of what it is not, or of two. */
+const DENIED = /\b(?:not(?! sure)|isnt|isn['’]t|arent|aren['’]t|no|or|nor|neither|o|never|without|non|mica|nemmeno)\b/i
+
+/** `Not cassia, the other`. */
+const IS_NOT =
+  /^\s*(?:no,? )?(?:it['’]?s |it is |they['’]?re |they are )?(?:not (?!sure)|neither )|^[^,;]*\b(?:isn['’]?t|aren['’]t|non [eè])\b|\b\p{L}+ or \p{L}+,/iu
+
+/** What he who asks wants to know, rather than tells. */
+const ASKED = /\?|^\s*(?:what|which|why|how|does|do|is|are|can|should|cosa|quale|perch[eé]|come)\b/i
+
+/**
+ * `The thin rolled one, ceylon I believe`: the plants of a call with the one name in it that answers what was asked of one of them; null
+ * where none does, or names of two plants, or where it is asked or denied.
+ */
+export function plantNamedWithin(of: string, said: string, isRead: (text: string) => boolean): string | null {
+  const words = said.match(/[\p{L}\d'’-]+/gu) ?? []
+  if (words.length < LEAST_WORDS || words.length > MOST_WORDS || DENIED.test(said) || ASKED.test(said)) return null
+  const items = of.split(/\s*\+\s*/)
+  const open = items.findIndex((item) => !isRead(item))
+  if (open === -1) return null
+  const item = items[open]!
+  const name = item.replace(AMOUNT, '').trim()
+  // The shortest first: no small word beside it belongs to a name.
+  const names = [1, 2, 3].flatMap((length) => words.map((_, at) => words.slice(at, at + length).join(' ')))
+  const idsFor = (text: string): readonly string[] =>
+    [text, `${text} ${name}`].filter((each) => isOneOf(each, name)).flatMap(idsOf)
+  const found = names.filter((text) => idsFor(text).length > 0)
+  const ids = new Set(found.flatMap(idsFor))
+  const form = ids.size === 1 ? found.flatMap((text) => formsOf(item, text)).find(isRead) : undefined
+  return form === undefined ? null : items.with(open, form).join(' + ')
+}
+
 /**
  * The plants of a call with what was asked of one of them answered, all others kept; null where the answer is of none. Which one was
  * asked about is known by its not being read alone.
  */
 export function plantAnswered(of: string, said: readonly string[], isRead: (text: string) => boolean): string | null {
   const items = of.split(/\s*\+\s*/)
+  if (said.some((text) => IS_NOT.test(text))) return null
   const answers = [...said, ...said.map((text) => text.replace(MORE, '')).filter((text) => !said.includes(text))]
   for (const [at, item] of items.entries()) {
     const found = isRead(item) ? undefined : answers.flatMap((text) => formsOf(item, text)).find(isRead)

@@ -68,16 +68,21 @@ const MOST_WORDS = 24
 const isLong = ({ tokens }: Sentence['typed']): boolean =>
   tokens.filter(({ kind }) => kind === 'word').length > MOST_WORDS
 
+const ALWAYS = /\b(?:always|from now on|everything|sempre|d ora in poi|tutto)\b/u
+
 /** `Could I have that in cups and ounces, please? I’m American`: the answer that stands, in other measures. */
 export const inOtherMeasures: Rule = ({ has, bits, typed }, last) => {
   const text = wordsFrom(typed)
   const kitchen = bits.length > 0 || isLong(typed) ? null : measuresAsked(has)
-  const isAlways = /\b(?:always|from now on|everything|sempre|d ora in poi|tutto)\b/u.test(text)
-  if (kitchen === null || isAlways || !REFERS.test(text) || !IN_MEASURES.test(text)) return null
+  if (kitchen === null || ALWAYS.test(text) || !REFERS.test(text) || !IN_MEASURES.test(text)) return null
   return takes(last.command, 'to-sweetness') || takes(last.command, 'spirit') || takes(last.command, 'infusion')
     ? { kind: 'call', call: last, does: 'compute', leftOut: [], kitchen }
     : null
 }
+
+/** `My scale only talks ounces. Could you put it that way?`: the answer that stands is to be said anew. */
+const SAID_ANEW =
+  /\b(?:put|say|give|show|redo|write|convert|translate|tell|express|work|turn|change|repeat|rephrase|spell|have|do) (?:me |us )?(?:it|that|this|them|those|everything|all)(?: (?:all|out|again|over|back))*(?: (?:like that|that way|for (?:me|us|those|them|that)|again|so|instead))?\b|\b(?:ridi|ridim|rifa|dimm|scrivim|conver)\p{L}*\b/u
 
 const OUNCES = /\b(?:oz|ounces?)\b/i
 
@@ -115,8 +120,10 @@ export const ofWhatWasSaid: Rule = ({ has, bits, typed }, last) => {
 
 /** `In cups please`, `in cups please, my scale is broken`. */
 export const inMeasures: Rule = ({ has, bits, typed }, last) => {
-  const isLed = IN_MEASURES.exec(wordsFrom(typed))?.index === 0
-  if (bits.length > 0 || (isLed ? isLong(typed) : typed.tokens.length > 8)) return null
+  const text = wordsFrom(typed)
+  const isSaidAnew = SAID_ANEW.test(text) && !ALWAYS.test(text)
+  const isLed = IN_MEASURES.exec(text)?.index === 0
+  if (bits.length > 0 || (isLed || isSaidAnew ? isLong(typed) : typed.tokens.length > 8)) return null
   const kitchen = measuresAsked(has)
   return kitchen === null ? null : { kind: 'call', call: last, does: 'compute', leftOut: [], kitchen }
 }

@@ -3,6 +3,7 @@ import { jarsOf, runningAmong } from '../bits/jars-of.ts'
 import type { CallRead, TalkReading } from '../frames/reading.ts'
 import type { Remembered } from './remembered.ts'
 import { callReading } from './rule.ts'
+import { isTakenBack } from './taken-back.ts'
 
 /** Said of what was written down and of nothing else. */
 const UNDOES = /\b(?:undo|revert|roll back|take (?:that|it) back|annull\p{L}*)\b/iu
@@ -64,6 +65,11 @@ const MOST_JARS = 3
  */
 export function undone(sentence: Sentence, { step, answersSince, question }: Remembered): TalkReading | null {
   const { has, bits, typed, jars } = sentence
+  const own = jars.find(({ id, name }) => step?.options.jar === `#${id}` || step?.options.jar === name)
+  if (step !== null && own !== undefined && isTakenBack(sentence, step, own))
+    return answersSince === 0 && question === null
+      ? callReading(undoOf(`#${own.id}`), 'record')
+      : undoAsked(step, own.name)
   // `Put it back in the cellar` is where it stands.
   if (!has('take_back') || has('housed')) return null
   // `My mistake, 84`: what is put right is not undone.

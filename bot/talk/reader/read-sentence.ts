@@ -41,7 +41,7 @@ import { notMeant } from './not-meant.ts'
 import { partTaken } from './part-taken.ts'
 import { placeUnknown } from './place-unknown.ts'
 import { otherwiseOf, topic } from './read-otherwise.ts'
-import { isAskedByName, secondThought } from './second-thought.ts'
+import { isSettled, secondThought } from './second-thought.ts'
 import { dangerTopic, isElsewhere, isOfGarden, smallTalk } from './small-talk.ts'
 import { ofMeantJar } from './spoken-of.ts'
 import { startTold } from './start-told.ts'
@@ -95,7 +95,7 @@ function readPlainly(text: string, knows: Knows): TalkReading {
   const isOwn = read.kind === 'symptom' && isOwnTrouble(sentence, text)
   const other = { ...otherwiseOf(sentence, text, knows), ...(isOwn && { handbook: () => null }) }
   const isPlain = () => readFirst(sentence, text, knows) !== null
-  const leanings = isAskedByName(read, sentence) ? [] : knows.hunch(sentence, knows.said)
+  const leanings = isSettled(read, sentence, knows.said) ? [] : knows.hunch(sentence, knows.said)
   const sure = doubted(secondThought(read, leanings, other), leanings, other, isPlain)
   return wasNothingTold(sentence, text) ?? notMeant(jarNotThere(sure, sentence), sentence, read)
 }

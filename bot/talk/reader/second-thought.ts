@@ -3,6 +3,8 @@ import type { Path } from '../../calls/signatures.ts'
 import type { Sentence } from '../bits/bit.ts'
 import type { TalkReading } from '../frames/reading.ts'
 import type { Aim, Leaning } from '../hunch/hunch.ts'
+import { answered } from '../memory/answer-question.ts'
+import { NOTHING_SAID, type Remembered } from '../memory/remembered.ts'
 import { MAY_BURST } from './asked-of-handbook.ts'
 import { isAsked } from './is-told.ts'
 
@@ -101,9 +103,10 @@ export const lostNear = (aim: Aim): TalkReading => ({
   nearest: isCommand(aim) ? [{ command: aim, options: {} }] : [],
 })
 
-/** `How much syrup for 28 %?`: asked for by its own word, a hunch has no say. */
-export const isAskedByName = (reading: TalkReading, sentence: Sentence): boolean =>
-  reading.kind === 'call' && reading.call.command === 'syrup' && sentence.has('syrup') && isAsked(sentence)
+/** `How much syrup for 28 %?`, asked for by its own word, and what answers the question that is open: a hunch has no say. */
+export const isSettled = (reading: TalkReading, sentence: Sentence, said: Remembered = NOTHING_SAID): boolean =>
+  answered(sentence, said.question) !== null ||
+  (reading.kind === 'call' && reading.call.command === 'syrup' && sentence.has('syrup') && isAsked(sentence))
 
 /** What was not understood is what such sentences are surely after, or a question that an entry comes very near to. */
 function ofLost(lost: TalkReading, leanings: readonly Leaning[], of: Otherwise): TalkReading {

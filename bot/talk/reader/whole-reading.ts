@@ -11,6 +11,7 @@ import { ideasWithSpirit } from './ideas-with-spirit.ts'
 import { ofReminders } from './one-reminder.ts'
 import { ownJarAsked } from './own-jar-asked.ts'
 import { planAsked } from './plan-asked.ts'
+import { pleasantry } from './pleasantries.ts'
 import { readyByEvent } from './ready-by-event.ts'
 import { steepLongAsked } from './steep-long-asked.ts'
 
@@ -20,6 +21,7 @@ export const wholeReading = (
   said: Remembered = NOTHING_SAID,
   read: (part: string) => Sentence,
 ): TalkReading | null =>
+  pleasantry(sentence, said.question !== null) ??
   againChanged(sentence, said, read) ??
   ideasWithSpirit(sentence, said) ??
   severalToBuy(sentence) ??

@@ -36,6 +36,12 @@ const SAID: readonly (readonly [shelf: Shelf, first: string, then: string, choic
     'ma che zenzero, ho filtrato il limone',
     ['/jar undo ginger', '/jar strain lemon measured:610 ml'],
   ],
+  ['lemon_ginger', 'shook the lemon', 'nae the lemon, the ginger', ['/jar undo lemon', '/jar shake ginger']],
+  ['lemon_ginger', 'shook the lemon', 'och it wis the ginger', ['/jar undo lemon', '/jar shake ginger']],
+  ['lemon_ginger', 'shook the lemon', 'naw, the ginger ah meant', ['/jar undo lemon', '/jar shake ginger']],
+  ['lemon_ginger', 'shook the lemon', 'not that one, the ginger', ['/jar undo lemon', '/jar shake ginger']],
+  ['lemon_ginger', 'shook the lemon', 'I said ginger', ['/jar undo lemon', '/jar shake ginger']],
+  ['lemon_ginger', 'ho scosso il limone', 'ho sbagliato, era lo zenzero', ['/jar undo lemon', '/jar shake ginger']],
   ['fair', 'shook the sloe', 'it was the other jar', ['/jar undo sloe', '/jar shake lemon', '/jar shake orange']],
 ]
 

@@ -34,6 +34,25 @@ describe('what is answered of one plant keeps the others', () => {
     else expect(read).toBe(`/plan of:${of}`)
   })
 
+  it.each([
+    ['it’s the hard thick bark one, cassia', 'cassia'],
+    ['says Ceylon on the packet', 'ceylon cinnamon'],
+    ['probably cassia, it’s thick and hard', 'cassia'],
+    ['quella di ceylon, arrotolata fine', 'ceylon cinnamon'],
+    ['Ceylon, the good stuff from the corner shop', 'ceylon cinnamon'],
+  ])('finds the name among what is said of it: %s', async (answer, plant) => {
+    const one = await talkerFor({ after: '/plan of:cinnamon spirit:1 l 40%' })
+    expect((await one.say(answer)).read).toBe(`/plan of:${plant} spirit:1 l 40%`)
+  })
+
+  it.each(['not cassia, the other', 'cassia or ceylon, I can’t tell', 'is ceylon better?'])(
+    'takes none that is denied, asked or one of two: %s',
+    async (answer) => {
+      const one = await talkerFor({ after: '/plan of:cinnamon spirit:1 l 40%' })
+      expect((await one.say(answer)).read ?? '').not.toMatch(/of:(?:cassia|ceylon cinnamon) spirit/)
+    },
+  )
+
   it('takes no other plant for it', async () => {
     const one = await talkerFor({ after: null })
     await one.say('9 limes, 1 cinnamon stick, a pint of gin')
