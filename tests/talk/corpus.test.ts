@@ -58,6 +58,7 @@ describe('the sentences', () => {
     expect(files['own-11']!.length).toBe(200)
     expect(files['own-12']!.length).toBe(199)
     expect(files['held-8']!.length).toBe(198)
+    expect(files['held-9']!.length).toBe(397)
     const italian = ours.filter(({ lang }) => lang === 'it').length / ours.length
     expect(italian).toBeGreaterThan(0.17)
     expect(offTopic.length).toBeGreaterThanOrEqual(100)
