@@ -19,7 +19,7 @@ export interface Around {
   readonly spiritBottleMl: number
 }
 
-export const OF = new Set(['of', 'di', 'd', 'da', 'x', 'del', 'della'])
+export const OF = new Set(['of', 'ae', 'di', 'd', 'da', 'x', 'del', 'della'])
 
 const PER_LITRE = new Set(['per', 'al', 'a', 'each', 'every', 'the', 'to'])
 

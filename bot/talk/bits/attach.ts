@@ -177,7 +177,9 @@ export const isLitres = (text: string): boolean => /^[0-9][.,]\d{1,2}$/.test(tex
 export function belongs({ kind, value, count, text }: Bit, thing: Bit['kind']): boolean {
   if (thing === 'plant')
     return (
-      kind === 'mass' || kind === 'bare' || (kind === 'volume' && (value <= 400 || /cup|tazz|pint|glass/.test(text)))
+      kind === 'mass' ||
+      kind === 'bare' ||
+      (kind === 'volume' && (value <= 400 || /cup|tazz|pint|glass|quart/.test(text)))
     )
   if (thing === 'sugar')
     return kind === 'mass' || (kind === 'volume' && value <= 2000) || (kind === 'bare' && value >= 20)

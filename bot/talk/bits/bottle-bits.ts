@@ -10,7 +10,7 @@ import { areJarsOfDrink, type FluidSize, fluidSizeAt } from './fluid-size.ts'
 import { countable, thingAt } from './things.ts'
 
 const LARGE =
-  /^(?:wee|small|little|lil|tiny|teeny|dinky|cute|mini|baby|big|large|tall|nice|half|clear|round|square|glass|swingtop|piccol[ae]|grand[ei]|carin[ae]|bell[ae])$/
+  /^(?:gift|present|presents|keepsake|favou?r|christmas|xmas|fancy|pretty|wee|small|little|lil|tiny|teeny|dinky|cute|mini|baby|big|large|tall|nice|half|clear|round|square|glass|swingtop|piccol[ae]|grand[ei]|carin[ae]|bell[ae])$/
 const EACH = /^(?:each|apiece|ciascuna|l'una)$/
 /** What is filled or given away holds no more, ml; common practice, no source. */
 export const MOST_BOTTLE_ML = 1500
@@ -39,6 +39,9 @@ export function bottlesAt(around: Around, at: number): Bit | null {
   if (!isTimes && !words.has(wordAt(typed, word))) return sizeFirst(around, at)
   let next = isTimes ? count.next + 1 : word + 1
   if (isTimes && count.isWord) return null
+  // `Six bottles at 350 ml`, `six bottles each 350 ml`.
+  const isAt = /^(?:at|each|per)$/.test(wordAt(typed, next)) && fluidSizeAt(typed, next + 1, things) !== null
+  if (!isTimes && isAt) next++
   // `Twelve bottles, 200 ml each`, `40 minis, 50 ml`.
   const isSeveral = !isTimes && count.value > 1 && wordAt(typed, next) === ','
   const from = OF.has(wordAt(typed, next)) || (isSeveral && isSize(typed, next + 1, words)) ? next + 1 : next

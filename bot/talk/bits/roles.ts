@@ -6,6 +6,7 @@ import { corrected } from './corrected.ts'
 import { withoutDenied } from './denied-spirits.ts'
 import { drinksCounted } from './drinks-counted.ts'
 import { eachOf } from './each-of.ts'
+import { formBehind } from './form-behind.ts'
 import { isMetered } from './metered.ts'
 import { aboutSoStrong } from './mild-wish.ts'
 import { litresSold, ouncesPoured } from './ounces-poured.ts'
@@ -156,6 +157,7 @@ export function withRoles(around: RolesAround, read: readonly Bit[]): readonly B
   weighedInBrackets(around, bits)
   respectively(around, bits, 1)
   weighed(around, bits)
+  formBehind(around, bits)
   const isAmountWished = finished(around, bits)
   strengths(around, bits)
   sugarInside(around, bits)

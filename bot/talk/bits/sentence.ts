@@ -7,6 +7,7 @@ import { lexiconFor } from '../lexicon/language-of.ts'
 import type { Concept, Derived } from '../lexicon/lexicon.ts'
 import { respelt } from '../lexicon/respell.ts'
 import { withoutAsides, withoutBystanders } from './asides.ts'
+import { begunOrAgain } from './begun-or-again.ts'
 import type { Bit, Sentence, Surroundings, TalkJar } from './bit.ts'
 import { bitsIn } from './bits-in.ts'
 import { derivedOfJars } from './derived-of-jars.ts'
@@ -18,7 +19,6 @@ import { withoutPlaceItself } from './place-itself.ts'
 import { misspeltAt } from './plant-bits.ts'
 import { withRoles } from './roles.ts'
 import { spansMeant } from './spans-meant.ts'
-import { startedThen } from './started-then.ts'
 import { toldOfJar } from './told-of-jar.ts'
 import { weighTogether } from './weigh-together.ts'
 import { withoutLikeness, withoutShorter } from './without-likeness.ts'
@@ -57,7 +57,7 @@ export function sentenceIn(text: string, surroundings: Surroundings, isForgiving
   const spans = [
     ...meant,
     ...toldOfJar({ typed, bits: read, jars, spans: meant }),
-    ...startedThen({ typed, bits: read, spans: meant }),
+    ...begunOrAgain({ typed, bits: read, spans: meant }),
   ]
   const around = { typed, lexicon, spans, jars, today, spiritBottleMl }
   const bits = withRoles(around, isForgiving ? withMisspelt(around, read) : read)

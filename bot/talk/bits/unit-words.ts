@@ -20,7 +20,7 @@ export function unitAlone(typed: TypedText, at: number): Bit | null {
   if (unit === undefined) return null
   const more = moreAt(typed, at + 1)
   const next = more?.next ?? at + 1
-  if (more === null && !/^(?:of|di)$/.test(wordAt(typed, next))) return null
+  if (more === null && !/^(?:of|ae|di)$/.test(wordAt(typed, next))) return null
   const count = 1 + (more?.share ?? 0)
   return bit(unit.kind === 'mass' ? 'mass' : 'volume', at, next, count * unit.factor, `${count} ${word}`)
 }

@@ -13,11 +13,17 @@ export type Fill = (sentence: Sentence, command: string) => SlotFilled | null
 
 export const isPlant = ({ kind, role }: Bit): boolean => kind === 'plant' && role !== 'left_out' && role !== 'gone'
 
+const US_CUP_ML = 236.588
+
+/** A quart of fruit by its cups, which are weighed by what is known of them: `8 cups` for two quarts. */
+const inCups = ({ kind, value, text }: Bit): string =>
+  kind === 'volume' && /\bquarts?$/i.test(text) ? `${Number((value / US_CUP_ML).toFixed(2))} cups` : text
+
 /** A plant as it is planned: its amount, a piece that is counted, its name; where it is put in, no punnet is dropped. */
 export function plantText(bits: readonly Bit[], plant: Bit, typed: Sentence['typed'], isPutIn = false): string {
   const amount = plant.with === undefined ? undefined : bits[plant.with]
   if (amount === undefined || amount.role === 'gone') return plant.text.toLowerCase()
-  const measure = amount.kind === 'bottles' ? null : amount.text
+  const measure = amount.kind === 'bottles' ? null : inCups(amount)
   if (amount.from > plant.from && amount.kind === 'bare' && plant.loose !== undefined) {
     const [piece = '', form] = plant.loose.split(' ')
     const isWholeFlower = FLOWER.test(piece) && !/flower|elder|sambuc/.test(plant.text.toLowerCase())

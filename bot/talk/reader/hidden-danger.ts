@@ -31,12 +31,14 @@ function dangerBesideSpirit({ typed, bits }: Sentence): DomainError | null {
   const isCounted = (at: number): boolean =>
     tokens[at]?.text === 'heads' && bits.some(({ kind, from, to }) => kind === 'bare' && from < at && at <= to)
   const title = titleEnd(tokens)
+  const wordsAt = (at: number): string => `${tokens[at]?.text} ${tokens[at + 1]?.text}`
   const isEnd = (at: number): boolean =>
     at <= title || tokens[at] === undefined || ENDS.test(tokens[at].text) || isOther(at) || isCounted(at)
   for (const bit of bits.filter(isSpirit)) {
     let [from, to] = [bit.from, bit.to]
     while (!isEnd(from - 1)) from--
-    while (!isEnd(to)) to++
+    // `Raisins on brandy like my gran`: how she does it, tells nothing of the spirit.
+    while (!isEnd(to) && !/^(?:like|as) (?:my|our|the|a|his|her)$/.test(wordsAt(to))) to++
     const refusal = domainErrorOf(() => expectDrinkable(textFrom(typed, from, to)))
     if (refusal !== null) return refusal
   }

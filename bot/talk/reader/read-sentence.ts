@@ -49,6 +49,7 @@ import { isStillGoodAsked, oddSmell } from './still-good.ts'
 import { refusedOf } from './stones-left.ts'
 import { isFouled, isGlassInside, symptomReading, symptomTold } from './symptom-reading.ts'
 import { LEAST, tried } from './tried-frames.ts'
+import { unitsWished } from './units-wished.ts'
 import { withSlips } from './unknown-word.ts'
 import { supposedOnly, wasNothingTold } from './was-nothing-told.ts'
 import { wholeReading } from './whole-reading.ts'
@@ -127,9 +128,8 @@ function readFirst(sentence: Sentence, text: string, knows: Knows): TalkReading 
   if (isGlassInside(text)) return symptomReading(sentence, 'broken_glass')
   if (isFouled(text)) return symptomReading(sentence, 'insects')
   if (isFreezingAsked(sentence)) return topic({ id: 'freezes', others: [] })
-  const { said } = knows
-  const after = said === undefined ? null : wished(sentence, said, read)
-  const told = after ?? jarTold(sentence, read)
+  const after = knows.said === undefined ? null : wished(sentence, knows.said, read)
+  const told = after ?? jarTold(sentence, read) ?? unitsWished(sentence)
   if (told !== null) return told
   const plainly = askedPlainly(sentence)
   return plainly === null ? null : topic({ id: plainly, others: [] })
