@@ -9,6 +9,7 @@ import { symptomIn } from '../frames/symptoms.ts'
 import { DEEDS } from '../lexicon/lexicon.ts'
 import { withOption } from './change-call.ts'
 import { isRead, lackedByFrame, lackedText } from './lacked.ts'
+import { isNumberAlone, placeSaid } from './place-said.ts'
 import { plantNamedWithin } from './plant-answered.ts'
 import { isOnly } from './step-rules.ts'
 
@@ -28,13 +29,6 @@ const run = (call: CallRead): TalkReading =>
   isOnlyTyped(call.command)
     ? { kind: 'only_typed', call }
     : { kind: 'call', call, does: doesOf(call.command), leftOut: [] }
-
-const ORDINALS: readonly (readonly [RegExp, number])[] = [
-  [/^(?:1|first|one|primo|prima|il primo|1st)$/, 0],
-  [/^(?:2|second|two|secondo|seconda|other|2nd)$/, 1],
-  [/^(?:3|third|three|terzo|terza|3rd)$/, 2],
-  [/^(?:4|fourth|quarto)$/, 3],
-]
 
 const MOST_ANSWER = 16
 
@@ -67,6 +61,8 @@ function chosen(sentence: Sentence, { choices: offered, about, call }: Question)
   const choices = offered
   const words = typed.tokens.filter(({ kind }) => kind !== 'sign').map(({ text }) => text)
   if (words.length === 0) return null
+  const place = choices.length > 1 ? placeSaid(sentence, choices.length) : null
+  if (place !== null) return place.at === null ? null : choices[place.at]!
   if (words.length > 5) return about.kind === 'which_jar' ? jarNamedAtLength(sentence, choices) : null
   const half = choices.length === 2 && choices[1]!.options.time !== undefined ? halfNamed(words) : null
   if (half !== null) return choices[half === 'am' ? 0 : 1]!
@@ -89,16 +85,7 @@ function chosen(sentence: Sentence, { choices: offered, about, call }: Question)
         )
   if (byPlant.length === 1) return byPlant[0]!
   if (differing.length === 1) return differing[0]!
-  return byPlace(words, choices) ?? byAge(words, choices, jars)
-}
-
-/** `The second one`, `number two`. */
-function byPlace(words: readonly string[], choices: readonly CallRead[]): CallRead | null {
-  const said = words.filter((word) => !/^(?:the|il|la|number|numero|jar|vaso)$/.test(word))
-  const [only, another] = said.length > 1 ? said.filter((word) => !/^ones?$/.test(word)) : said
-  const place =
-    only === undefined || another !== undefined ? undefined : ORDINALS.find(([pattern]) => pattern.test(only))?.[1]
-  return place === undefined ? null : (choices[place] ?? null)
+  return byAge(words, choices, jars)
 }
 
 /** `The older of the two`: by when they were begun; null where two were on one day. */
@@ -146,6 +133,9 @@ export function answered(sentence: Sentence, question: Question | null): TalkRea
   const isShort = sentence.typed.tokens.length <= 6
   if (isShort && sentence.has('no') && !sentence.has('yes') && sentence.bits.length === 0)
     return { kind: 'last', what: 'let_be' }
+  // A place where nothing stands answers nothing: what was asked is asked once more.
+  const place = isNumberAlone(sentence) ? null : placeSaid(sentence, choices.length)
+  if (place !== null && place.at === null) return choices.length > 0 ? question : run(call)
   const choice = looksElsewhere(sentence, call.command) ? null : chosen(sentence, question)
   if (choice !== null && about.kind === 'undo_jar') return { kind: 'only_typed', call: choice }
   if (choice !== null) return run(choice)

@@ -17,6 +17,7 @@ import { measuredSince } from './measured-since.ts'
 import { mendAsked } from './mend-asked.ts'
 import { ofTheAnswer } from './of-the-answer.ts'
 import { ofOtherJar } from './other-jar.ts'
+import { isNumbered, wayChosen } from './place-said.ts'
 import { otherPlants, readyBy, shopped, weighedAnew } from './plan-rules.ts'
 import type { Remembered } from './remembered.ts'
 import { changedOf, OF_JAR, type Rule, setTo, tellsOfBottles } from './rule.ts'
@@ -32,6 +33,7 @@ import { weighsUnknown } from './weighs-unknown.ts'
 import { wishOfNothing } from './wish-of-nothing.ts'
 
 const target: Rule = ({ bits, typed, has }, last) => {
+  if (isNumbered({ typed })) return null
   // However many words a number takes: `and for two and a half litres?`.
   const isWithin = (at: number): boolean => bits.some(({ from, to }) => from < at && at < to)
   const isShort = typed.tokens.filter(({ kind }, at) => kind === 'word' && !isWithin(at)).length <= 6
@@ -111,6 +113,7 @@ export function followUp(sentence: Sentence, said: Remembered): TalkReading | nu
   if (right !== null) return right
   const answer =
     mendAsked(sentence, said) ??
+    (said.question === null ? wayChosen(sentence, said.call, said.offered) : null) ??
     earlier(sentence, said) ??
     shoppingFor(sentence, said) ??
     moreGathered(sentence, said) ??
