@@ -47,18 +47,19 @@ function shaken(asked: readonly AskedJar[], place: Place, nameOf: NameOf): reado
   return [{ label, call: call('jar shake', { jar: jarIn(only, place) }) }]
 }
 
-const RATINGS = [
-  ['good', 4],
-  ['not_yet', 2],
+/** As it is noted: a press tells how it tastes, and gives no mark. */
+const VERDICTS = [
+  ['good', 'good'],
+  ['not_yet', 'not right yet'],
 ] as const
 
 /** A taste is worth a word: two of them are a press away, both or neither. */
 function tasted(asked: readonly AskedJar[], place: Place, nameOf: NameOf, room: number): readonly Action[] {
-  const named = byLastDay(asked).slice(0, Math.max(0, Math.floor(room / RATINGS.length)))
+  const named = byLastDay(asked).slice(0, Math.max(0, Math.floor(room / VERDICTS.length)))
   return named.flatMap((each) =>
-    RATINGS.map(([verdict, rating]) => {
+    VERDICTS.map(([verdict, note]) => {
       const values = { verdict, name: nameOf(each) }
-      const taste = call('jar taste', { jar: jarIn(each, place), rating })
+      const taste = call('jar taste', { jar: jarIn(each, place), note })
       return { label: { group: 'actions', key: 'nudge_tasted', values } as const, call: taste }
     }),
   )

@@ -18,6 +18,7 @@ import { onlyOffered, whichJar } from './offered-where-it-runs.ts'
 import { changeSaid } from './taste-changed.ts'
 import { whatFits } from './what-fits.ts'
 import { whatItCanDo } from './what-it-can-do.ts'
+import { whichDone } from './which-done.ts'
 import { asInvocation, written } from './written-call.ts'
 
 const said = (key: 'talk_greeting' | 'talk_thanks' | 'talk_right' | 'talk_let_be'): Reply => ({
@@ -52,6 +53,8 @@ async function questionHeard(reading: Extract<TalkReading, { kind: 'question' }>
     }
     case 'which_jar':
       return whichJar(call, choices, dispatch)
+    case 'which_done':
+      return whichDone(choices, dispatch)
     case 'number':
       return asked(
         call.command,

@@ -25,6 +25,7 @@ import { unitsIn } from '../../text/messages/kitchen.ts'
 import type { Dispatch } from '../run/call-outcome.ts'
 import { placeOf, usualOf } from '../run/kitchen-said.ts'
 import { jarsTold } from './jars-told.ts'
+import { nudgedJobs } from './nudged-jobs.ts'
 import { swapsMended } from './swaps-mended.ts'
 
 /** The same jars and the same day for all that is asked of a line. */
@@ -54,6 +55,7 @@ export function readingFor(line: string, dispatch: Dispatch, person: Person, com
   const { nowMs, userId, talk } = dispatch
   const text = mended(line, dispatch, person)
   const surroundings = surroundingsOf(dispatch, person)
+  const who = whoAt(userId, placeOf(dispatch))
   const reading = readSentence(text, {
     ...surroundings,
     findEntry: (text) => findEntry(text, dispatch.language.handbook),
@@ -62,7 +64,11 @@ export function readingFor(line: string, dispatch: Dispatch, person: Person, com
     findSymptom: findSymptomTold,
     findLikelySymptom,
     hunch: dispatch.hunch ?? hunch,
-    ...(talk !== undefined && { said: talk.of(whoAt(userId, placeOf(dispatch)), nowMs) }),
+    ...(talk !== undefined && { said: talk.of(who, nowMs) }),
+    nudge: () => {
+      const nudged = nudgedJobs(person, dispatch)
+      return nudged === null ? null : { ...nudged, isNewer: nudged.toldMs >= (talk?.saidMs(who, nowMs) ?? 0) }
+    },
     ...(command !== undefined && { command }),
   })
   return naming(reading, text.includes('\n') ? linesUnread(text, surroundings) : [])

@@ -58,6 +58,8 @@ export type QuestionAbout =
   | { readonly kind: 'which_jar' }
   | { readonly kind: 'number'; readonly typed: string }
   | { readonly kind: 'which_reading' }
+  /** Which of several jobs is done; each choice says that one is. */
+  | { readonly kind: 'which_done' }
   | { readonly kind: 'two_drinks' }
   | { readonly kind: 'told_or_asked' }
   /** What was written down last, some answers ago; or which jar's last entry. */

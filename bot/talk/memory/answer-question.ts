@@ -11,7 +11,8 @@ import { withOption } from './change-call.ts'
 import { isRead, lackedByFrame, lackedText } from './lacked.ts'
 import { isNumberAlone, placeSaid } from './place-said.ts'
 import { plantNamedWithin } from './plant-answered.ts'
-import { isOnly } from './step-rules.ts'
+import { deedsTold, isOnly } from './step-rules.ts'
+import { tasteTold } from './taste-told.ts'
 
 type Question = Extract<TalkReading, { kind: 'question' }>
 
@@ -126,6 +127,10 @@ const TELLS_WHICH = /^(?:the|that|my|our|it|it[’']?s|il|la|lo|quello|quella)\b
 const looksElsewhere = (sentence: Sentence, asked: Path): boolean =>
   sentence.bits.length > 0 && !TELLS_WHICH.test(sentence.typed.text.trim()) && isOwnCall(sentence, asked)
 
+/** A question once more; what is only worked out asks it itself. */
+const askedAgain = (question: Question): TalkReading =>
+  question.choices.length === 0 && doesOf(question.call.command) === 'compute' ? run(question.call) : question
+
 /** What a sentence says to the question that is open; null where it says nothing to it. */
 export function answered(sentence: Sentence, question: Question | null): TalkReading | null {
   if (question === null) return null
@@ -135,7 +140,17 @@ export function answered(sentence: Sentence, question: Question | null): TalkRea
     return { kind: 'last', what: 'let_be' }
   // A place where nothing stands answers nothing: what was asked is asked once more.
   const place = isNumberAlone(sentence) ? null : placeSaid(sentence, choices.length)
-  if (place !== null && place.at === null) return choices.length > 0 ? question : run(call)
+  if (place !== null && place.at === null) return askedAgain(question)
+  // Each of several is told by itself: what it takes is asked for there.
+  if (
+    about.kind === 'which_done' &&
+    isShort &&
+    sentence.has('both_of_them', 'all_of_them') &&
+    call.options.jar !== 'all'
+  )
+    return question
+  const done = about.kind === 'which_done' ? choices.filter(({ command }) => deedsTold(sentence).includes(command)) : []
+  if (done.length === 1) return run(done[0]!)
   const choice = looksElsewhere(sentence, call.command) ? null : chosen(sentence, question)
   if (choice !== null && about.kind === 'undo_jar') return { kind: 'only_typed', call: choice }
   if (choice !== null) return run(choice)
@@ -158,6 +173,9 @@ export function answered(sentence: Sentence, question: Question | null): TalkRea
     return PLACE.test(zone) ? { ...question, about: { kind: 'zone_of', place: zone } } : null
   }
   if (about.kind !== 'lacks') return null
+  // `Lovely`: how it tastes is told without a mark.
+  const taste = about.option === 'rating' ? tasteTold(sentence) : null
+  if (taste !== null) return run(withOption(call, 'note', taste))
   const { of } = call.options
   const named =
     about.option === 'of' && of !== undefined && !sentence.bits.some(({ value }) => value > 0)
@@ -170,5 +188,8 @@ export function answered(sentence: Sentence, question: Question | null): TalkRea
   const more = lackedByFrame(sentence, call)
   if (more !== null) return run({ command: call.command, options: { ...call.options, ...more } })
   const text = lackedText(sentence, about.option, call)
-  return text === null ? null : run(withOption(call, about.option, text))
+  if (text !== null) return run(withOption(call, about.option, text))
+  // A yes, or that it is done, is said to this, and to nothing that was offered before.
+  const isNod = (['yes', 'done_word'] as const).some((concept) => isOnly(sentence.typed, sentence.spans, concept))
+  return isNod && isShort && sentence.bits.length === 0 ? askedAgain(question) : null
 }

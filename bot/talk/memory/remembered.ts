@@ -81,6 +81,8 @@ const MOST = 1000
 /** What was said, by person and place; in memory only, bounded, and gone after half an hour. */
 export interface TalkMemory {
   of(who: string, nowMs: number): Remembered
+  /** When anything was said last; null where nothing is remembered. */
+  saidMs(who: string, nowMs: number): number | null
   keep(who: string, said: Remembered, nowMs: number): void
   /** Everything of a person, wherever it was said. */
   forget(userId: string): void
@@ -98,6 +100,10 @@ export function newTalkMemory(): TalkMemory {
       if (nowMs - known.atMs <= REMEMBERED_MS) return known.said
       kept.delete(who)
       return NOTHING_SAID
+    },
+    saidMs(who, nowMs) {
+      const atMs = kept.get(who)?.atMs
+      return atMs === undefined || nowMs - atMs > REMEMBERED_MS ? null : atMs
     },
     keep(who, said, nowMs) {
       kept.delete(who)

@@ -75,14 +75,19 @@ const STEP_OF: readonly (readonly [Concept, string])[] = [
   ['strained', 'jar strain'],
   ['filtered', 'jar filter'],
   ['bottled', 'jar bottle'],
+  ['tasted', 'jar taste'],
 ]
+
+/** The commands of the deeds that are told. */
+export const deedsTold = ({ has }: Pick<Sentence, 'has'>): readonly string[] =>
+  STEP_OF.filter(([concept]) => has(concept)).map(([, command]) => command)
 
 /** `All stirred in`: what was offered is told as done, with no amounts of its own. */
 export const doneAsOffered: Rule = (sentence, last, { offered, planned }) => {
   const { has, bits, typed } = sentence
   if (bits.length > 0 || typed.tokens.length > 12 || typed.tokens.some(({ text }) => text === '?')) return null
   if (has('denial', 'hypothesis', 'how_much', 'fined')) return null
-  const done = STEP_OF.filter(([concept]) => has(concept)).map(([, command]) => command)
+  const done = deedsTold(sentence)
   const step = offered.find(
     ({ command, options }) =>
       done.includes(command) && (options.sugar ?? options.measured ?? options.bottles) !== undefined,

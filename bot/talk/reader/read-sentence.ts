@@ -6,7 +6,6 @@ import type { TalkReading } from '../frames/reading.ts'
 import { symptomDenied, symptomIn } from '../frames/symptoms.ts'
 import type { Hunch } from '../hunch/hunch.ts'
 import { ofJarSpokenOf } from '../memory/half-words.ts'
-import type { Remembered } from '../memory/remembered.ts'
 import { wished } from '../memory/wishes-apart.ts'
 import { accidentTold } from './accident-told.ts'
 import { askedBeside } from './asked-beside.ts'
@@ -38,6 +37,7 @@ import { isAsked } from './is-told.ts'
 import { jarNotThere } from './jar-not-there.ts'
 import { type FindsInText, keptFinds } from './kept-finds.ts'
 import { notMeant } from './not-meant.ts'
+import { type KnowsNudge, nudgeDone } from './nudge-done.ts'
 import { partTaken } from './part-taken.ts'
 import { placeUnknown } from './place-unknown.ts'
 import { otherwiseOf, topic } from './read-otherwise.ts'
@@ -55,8 +55,7 @@ import { supposedOnly, wasNothingTold } from './was-nothing-told.ts'
 import { wholeReading } from './whole-reading.ts'
 import { isAllExplained, isWhollyAsked } from './wholly-asked.ts'
 
-export interface Knows extends Surroundings, FindsInText {
-  readonly said?: Remembered
+export interface Knows extends Surroundings, FindsInText, KnowsNudge {
   /** What sentences like it are after. */
   readonly hunch: Hunch
   /** The command that a line began with, where it did. */
@@ -80,14 +79,14 @@ function readPlainly(text: string, knows: Knows): TalkReading {
     return { kind: 'refused', problem: danger.problem }
   const told = knows.command === undefined ? dangerTopic(sentence) : null
   if (told === null && knows.command === undefined && isElsewhere(sentence)) return { kind: 'lost', nearest: [] }
-  const reading = partTaken(ofMeantJar(readOnce(sentence, text, knows), sentence, knows.said), sentence)
+  const reading = partTaken(ofMeantJar(readOnce(sentence, text, knows), sentence, knows), sentence)
   if (told !== null) {
     // A deed is not lost over it: it is done, or asked about, and the danger is said too.
     if (isDeedRead(reading)) return hiddenDanger({ ...reading, beside: told }, sentence)
     const before = deedBefore(sentence, {
       isDangerous: (part) => dangerTopic(part) !== null,
       partOf: (part) => sentenceIn(part, knows),
-      read: (part) => partTaken(ofMeantJar(readOnce(part, part.typed.text, knows), part, knows.said), part),
+      read: (part) => partTaken(ofMeantJar(readOnce(part, part.typed.text, knows), part, knows), part),
     })
     return before === null ? topic({ id: told, others: [] }) : hiddenDanger({ ...before, beside: told }, sentence)
   }
@@ -110,7 +109,7 @@ function byRules(reading: TalkReading, sentence: Sentence, text: string, knows: 
   const place = placeUnknown(sentence)
   if (place !== null) return place
   const symptom = symptomTold(sentence, text, knows.findSymptom)
-  if (symptom !== null) return ofMeantJar(symptomReading(sentence, symptom.id), sentence, knows.said)
+  if (symptom !== null) return ofMeantJar(symptomReading(sentence, symptom.id), sentence, knows)
   const respelt = knows.findRespelt(text)
   return respelt === null || isOfAmounts(sentence) || !isOfHandbook(respelt.share, sentence)
     ? forgiving
@@ -120,7 +119,7 @@ function byRules(reading: TalkReading, sentence: Sentence, text: string, knows: 
 /** What is told or asked before any command is looked for in it; null where it is none of that. */
 function readFirst(sentence: Sentence, text: string, knows: Knows): TalkReading | null {
   const read = (part: string): Sentence => sentenceIn(part, knows)
-  const whole = wholeReading(sentence, knows.said, read)
+  const whole = nudgeDone(sentence, knows) ?? wholeReading(sentence, knows.said, read)
   if (whole !== null) return whole
   const accident = accidentTold(sentence)
   if (accident !== null)

@@ -2,9 +2,11 @@ import { wordsFrom } from '../../../core/quantity/read/tokens.ts'
 import type { Sentence } from '../bits/bit.ts'
 import { jarCalled, jarsNamed, runningAmong } from '../bits/jars-of.ts'
 import type { TalkReading } from '../frames/reading.ts'
+import { withOption } from '../memory/change-call.ts'
 import { NOTHING_SAID, type Remembered } from '../memory/remembered.ts'
 import { WORKED_OUT } from '../memory/rule.ts'
 import { isAsked, isToldNow } from './is-told.ts'
+import type { KnowsNudge } from './nudge-done.ts'
 
 /** Only looked at: another jar that is meant is asked for again. */
 const LOOKS = /^(?:jar show|jar label|jar tag|syrup|cost|keeping|adjust|trouble|calendar)$/
@@ -19,15 +21,54 @@ function ofOnlyJar(reading: TalkReading, sentence: Sentence): TalkReading {
   return { kind: 'call', call: { ...call, options: { jar: only.name, ...call.options } }, leftOut, does: 'record' }
 }
 
-/** `Will it be ready by Christmas` behind `shook the ginger`: of several jars, where none is named, the one that was spoken of last. */
-function ofSpokenJar(reading: TalkReading, { bits, jars }: Sentence, { call }: Remembered): TalkReading {
-  if (reading.kind !== 'question' || reading.about.kind !== 'which_jar' || !LOOKS.test(reading.call.command))
-    return reading
-  if (call?.options.jar === undefined || jarsNamed(bits, jars).length > 0) return reading
-  if (bits.some(({ kind }) => kind === 'plant' || kind === 'jar')) return reading
-  const own = jarCalled(call.options.jar, jars)
+/** What is written down of a jar: of the one that was spoken of just before, in that stage. */
+const IN_STAGE: Readonly<Record<string, RegExp>> = {
+  'jar shake': /^steeping$/,
+  'jar taste': /^(?!emptied|discarded)/,
+  'jar strain': /^steeping$/,
+  'jar sweeten': /^(?:strained|sweetened)$/,
+  'jar filter': /^(?:strained|sweetened|resting|ready)$/,
+  'jar bottle': /^(?:strained|sweetened)$/,
+  'jar open': /^(?:resting|ready)$/,
+  'jar note': /^(?!emptied|discarded)/,
+  bottles: /^(?:resting|ready)$/,
+}
+
+/** Told or looked at just now, with nothing in between; one that is only begun is spoken of as well, but asks for nothing yet. */
+const isSpokenNow = ({ call, answersBehind, question }: Remembered): boolean =>
+  call !== null &&
+  answersBehind === 0 &&
+  question === null &&
+  call.command !== 'jar start' &&
+  call.command !== 'jar undo'
+
+/**
+ * `Will it be ready by Christmas` behind `shook the ginger`, `drank one` behind `how are the plums`: of several jars, where none is
+ * named, the one that was spoken of last.
+ */
+function ofSpokenJar(
+  reading: TalkReading,
+  { bits, jars }: Sentence,
+  { said = NOTHING_SAID, nudge = () => null }: KnowsNudge,
+): TalkReading {
+  if (reading.kind !== 'question' || reading.about.kind !== 'which_jar') return reading
+  const { command } = reading.call
+  const stage = LOOKS.test(command) ? undefined : IN_STAGE[command]
+  if (bits.some(({ kind }) => kind === 'plant' || kind === 'jar') || jarsNamed(bits, jars).length > 0) return reading
+  const last = stage === undefined ? null : nudge()
+  const nudged = last?.isNewer === true ? last : null
+  if (stage !== undefined && nudged === null && !isSpokenNow(said)) return reading
+  const [job, another] = nudged?.jobs.filter((each) => each.command === command) ?? []
+  if (another !== undefined) return reading
+  if (job?.options.jar === 'all')
+    return { ...reading, kind: 'call', call: withOption(reading.call, 'jar', 'all'), does: 'record' }
+  const [only, ...others] = nudged?.names ?? []
+  const spoken =
+    nudged === null ? said.call?.options.jar : (job?.options.jar ?? (others.length === 0 ? only : undefined))
+  const own = jarCalled(spoken, jars)
   const choice = reading.choices.find(({ options }) => own !== undefined && options.jar === own.name)
-  return choice === undefined ? reading : { kind: 'call', call: choice, leftOut: reading.leftOut, does: 'compute' }
+  if (choice === undefined || own === undefined || stage?.test(own.stage) === false) return reading
+  return { kind: 'call', call: choice, leftOut: reading.leftOut, does: stage === undefined ? 'compute' : 'record' }
 }
 
 const REFERS =
@@ -57,5 +98,5 @@ function ofSickJar(reading: TalkReading, sentence: Sentence, { call }: Remembere
 }
 
 /** With the jar that can only be meant, where none is named. */
-export const ofMeantJar = (reading: TalkReading, sentence: Sentence, said: Remembered = NOTHING_SAID): TalkReading =>
-  ofOnlyJar(ofSpokenJar(ofSickJar(reading, sentence, said), sentence, said), sentence)
+export const ofMeantJar = (reading: TalkReading, sentence: Sentence, knows: KnowsNudge): TalkReading =>
+  ofOnlyJar(ofSpokenJar(ofSickJar(reading, sentence, knows.said ?? NOTHING_SAID), sentence, knows), sentence)

@@ -23,7 +23,7 @@ const QUESTIONS: Readonly<Record<string, string>> = {
   'pause-until': 'Until which day shall I keep quiet, or for good?',
   pour: 'How big is the glass?',
   'ready-by': 'Which day is that?',
-  rating: 'How good is it, from 1 to 5?',
+  rating: 'How does it taste, in a word or two, or from 1 to 5?',
   spirit: 'How much spirit is there, and how strong?',
   strength: 'How strong is it?',
   sugar: 'How much sugar, and how much of the other?',
@@ -128,6 +128,30 @@ export const talkSentences = {
   },
 } satisfies Feature<TalkMessages>
 
+/** What a job is when it is done. */
+const DONE_WORDS: Readonly<Record<string, string>> = {
+  'jar shake': 'shaken',
+  'jar taste': 'tasted',
+  'jar add': 'added',
+  'jar strain': 'strained',
+  'jar sweeten': 'sweetened',
+  'jar filter': 'filtered',
+  'jar bottle': 'bottled',
+}
+
+/** `Have you shaken or tasted lemon`, `which is done: lemon strained or plum tasted`. */
+function whichDoneText(jobs: TalkProblems['talk_which_done']['jobs']): string {
+  const done = (command: Path): string => DONE_WORDS[command] ?? 'done'
+  const names = new Set(jobs.map(({ name }) => name))
+  const [only] = names
+  if (names.size === 1 && only != null)
+    return `What’s done with ${only}: is it ${either(jobs.map(({ command }) => done(command)))}?`
+  return `Which is done: ${either(jobs.map(({ command, name }) => `${name ?? 'all'} ${done(command)}`))}?`
+}
+
+const either = (words: readonly string[]): string =>
+  words.length < 2 ? words.join('') : `${words.slice(0, -1).join(', ')} or ${words.at(-1)}`
+
 const typeThis = (line: string | null): string => (line === null ? '' : ` You can type: ${line}`)
 
 export const talkProblems: Written<TalkProblems> = {
@@ -141,6 +165,7 @@ export const talkProblems: Written<TalkProblems> = {
     `So it’s not a case of “${symptoms[symptom].en[0]}”. What’s wrong with it then? You can type: ${line}`,
   talk_two_drinks: ({ lines: [one = '', other = ''] }) =>
     `Is that a jar of each? One after the other: ${one} then ${other}`,
+  talk_which_done: ({ jobs, line }) => `${whichDoneText(jobs)}${typeThis(line)}`,
   talk_which_reading: ({ lines }) => `I can read that in more than one way. Which do you mean: ${lines.join(' or ')}`,
   talk_number: ({ typed, line }) => `I don’t know what “${typed}” is for. Without it I’d read: ${line}`,
   talk_told: ({ line }) => `Shall I write that down? Say “yes”, or type: ${line}`,

@@ -45,6 +45,11 @@ export interface TalkProblems {
     readonly other: string | null
   }
   talk_which_jar: { readonly names: readonly string[]; readonly line: string | null }
+  /** Jobs of a reminder or a list, by the command that says that one is done; a name of null: of all jars. */
+  talk_which_done: {
+    readonly jobs: readonly { readonly command: Path; readonly name: string | null }[]
+    readonly line: string | null
+  }
   talk_not_so: { readonly symptom: SymptomId; readonly line: string }
   talk_two_drinks: { readonly lines: readonly string[] }
   talk_which_reading: { readonly lines: readonly string[] }

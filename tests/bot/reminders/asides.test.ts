@@ -87,7 +87,7 @@ describe('a taste that is open', () => {
     const here = await world({ people: { local: personWith([basil, mint], { shake: 'off' }) } })
     await here.tick(at('2027-01-18'))
     expect(here.box.texts()[0]!.split(/\s{2,}/)).toEqual(
-      expect.arrayContaining(['basil: good: /jar taste basil rating:4', 'mint: good: /jar taste mint rating:4']),
+      expect.arrayContaining(['basil: good: /jar taste basil note:good', 'mint: good: /jar taste mint note:good']),
     )
   })
 })

@@ -68,7 +68,7 @@ describe('what a nudge says', () => {
     const text = textOf(replyOf(personWith([basil], { shake: 'off' }), at('2026-12-03')))
     expect(text).toMatch(/^Taste basil\.\n/)
     expect(text).toContain('mix a teaspoon with two of water')
-    expect(text).toContain('It tastes good: /jar taste basil rating:4')
+    expect(text).toContain('It tastes good: /jar taste basil note:good')
   })
 
   it('names what is to be put in later, with its amount in the answer', () => {
@@ -106,15 +106,19 @@ describe('what there is room for', () => {
       .filter((line) => line !== '/jar list')
       .slice(0, -1)
 
-  it('is both words on a taste or none, after what presses', () => {
-    expect(linesOf(1)).toEqual(['/jar strain jar 0', '/jar taste jar 0 rating:4', '/jar taste jar 0 rating:2'])
+  it('is both words on a taste or none, after what presses, and no mark that nobody gave', () => {
+    expect(linesOf(1)).toEqual([
+      '/jar strain jar 0',
+      '/jar taste jar 0 note:good',
+      '/jar taste jar 0 note:not right yet',
+    ])
     expect(linesOf(2)).toEqual([
       '/jar strain jar 0',
       '/jar strain jar 1',
-      '/jar taste jar 0 rating:4',
-      '/jar taste jar 0 rating:2',
-      '/jar taste jar 1 rating:4',
-      '/jar taste jar 1 rating:2',
+      '/jar taste jar 0 note:good',
+      '/jar taste jar 0 note:not right yet',
+      '/jar taste jar 1 note:good',
+      '/jar taste jar 1 note:not right yet',
     ])
     expect(linesOf(5)).toEqual([0, 1, 2, 3, 4].map((index) => `/jar strain jar ${index}`))
   })

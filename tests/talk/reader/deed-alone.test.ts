@@ -47,8 +47,52 @@ it.each([
   ['bottled it', 'lemon_ginger', ['/jar bottle lemon', '/jar bottle ginger']],
   ['filtered it', 'fair', ['/jar filter lemon', '/jar filter orange', '/jar filter raspberry']],
   ['tasted them', 'lemon_ginger', ['/jar taste lemon', '/jar taste ginger']],
-] as const)('asks which jar: %s', async (text, shelf, choices) => {
-  expect(await (await onShelf(shelf)).say(text)).toMatchObject({ code: 'question', choices, recorded: 0 })
+] as const)('asks which jar, where none was spoken of just before: %s', async (text, shelf, choices) => {
+  const one = await onShelf(shelf)
+  await one.say('what’s on?')
+  expect(await one.say(text)).toMatchObject({ code: 'question', choices, recorded: 0 })
+})
+
+describe('of several jars the one that was spoken of just before', () => {
+  it.each([
+    ['fair', 'show me the orange', 'filtered it', '/jar filter orange'],
+    [
+      'lemon_ginger',
+      'how’s the ginger doing?',
+      'strained it, 640 ml at 57',
+      '/jar strain ginger measured:640 ml strength:57%',
+    ],
+    ['lemon_ginger', 'show me the ginger', 'shook it', '/jar shake ginger'],
+  ] as const)('%s: %s, %s', async (shelf, before, text, read) => {
+    const one = await onShelf(shelf)
+    await one.say(before)
+    expect(await one.say(text)).toMatchObject({ read, code: null, recorded: 1 })
+  })
+
+  it('but asks behind another answer, or where it is in another stage', async () => {
+    const one = await onShelf('lemon_ginger')
+    await one.say('show me the ginger')
+    await one.say('how do I strain?')
+    expect(await one.say('shook it')).toMatchObject({ code: 'question', recorded: 0 })
+    await one.say('show me the ginger')
+    expect(await one.say('bottled it, 5 x 500 ml')).toMatchObject({ recorded: 0 })
+  })
+
+  it('of which a bottle was drunk', async () => {
+    const one = await talkerFor({ after: null })
+    for (const name of ['lemon', 'plum'])
+      for (const line of [
+        `/jar start ${name} of:10 lemons spirit:1 l 95% when:100 days ago`,
+        `/jar strain ${name} measured:930 ml strength:87% when:80 days ago`,
+        `/jar sweeten ${name} sugar:510 g water:1.5 l when:80 days ago`,
+        `/jar bottle ${name} bottles:5 x 500 ml when:78 days ago`,
+      ])
+        expect(await one.say(line), line).toMatchObject({ code: null })
+    await one.say('how’s the lemon?')
+    expect(await one.say('drank one')).toMatchObject({ read: '/bottles lemon opened:1', recorded: 1 })
+    await one.say('how do I strain?')
+    expect(await one.say('drank one')).toMatchObject({ code: 'question', recorded: 0 })
+  })
 })
 
 it.each(['should I have bottled it', 'filtered it?', 'never moved it', 'if I bottled it', 'will be bottled'])(

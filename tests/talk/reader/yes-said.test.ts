@@ -138,3 +138,13 @@ it.each(['yes', 'yes, go on', 'sì'])(
     expect(await one.say(text)).toMatchObject({ code: null, recorded: 0, choices: [] })
   },
 )
+
+describe('a nod to a question that it does not answer', () => {
+  it.each(['yes', 'done', 'ok'])('is asked again, and takes nothing that was offered before: %s', async (text) => {
+    const one = await talkerFor({ after: null, shelf: 'lemon' })
+    await one.say('shook the lemon')
+    expect(await one.say('tasted it')).toMatchObject({ code: 'question' })
+    expect(await one.say(text)).toMatchObject({ command: 'jar taste', code: 'question', recorded: 0 })
+    expect(await one.say('lovely')).toMatchObject({ read: '/jar taste lemon note:lovely', recorded: 1 })
+  })
+})
