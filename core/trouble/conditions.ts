@@ -171,6 +171,9 @@ export const plantSugarOver =
 export const canHaveSyrup: FactCondition = ({ hasSyrup }) => holds(hasSyrup !== false)
 export const canHaveSugar: FactCondition = ({ isSweetened }) => holds(isSweetened !== false)
 
+/** Sugar was put in, whatever its plants brought. */
+export const hasSugar: FactCondition = ({ isSweetened }) => holds(isSweetened === true)
+
 export const oddlySweetened: FactCondition = ({ isOddlySweetened }) =>
   isOddlySweetened === null ? open() : holds(isOddlySweetened)
 

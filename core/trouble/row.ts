@@ -72,6 +72,7 @@ export type KeepId =
   | 'sediment'
   | 'blue_garlic'
   | 'age'
+  | 'taste'
 
 /** Conditions on which it is thrown away, by why. */
 export type Stops = { readonly [Id in StopId]?: FactCondition }

@@ -1,7 +1,9 @@
 import {
   asPlanned,
+  canHaveSyrup,
   drier,
   everUnder,
+  hasSugar,
   mayFerment,
   missing,
   oddlySweetened,
@@ -10,12 +12,13 @@ import {
   plantSugarOver,
   restedUnder,
   steepedUnder,
+  steeping,
   stronger,
   sweeter,
   weakerThanPlanned,
 } from './conditions.ts'
 import { dosedOver, dosedUnder, heavyPieces, offRange, plants, tooLong, tooShort } from './conditions-of-plants.ts'
-import { all, any, denied, likely, maybe, notBought, said } from './logic.ts'
+import { all, always, any, denied, likely, maybe, not, notBought, said, surely } from './logic.ts'
 import { cause, danger, type SymptomRow } from './row.ts'
 
 /** What it tastes of. */
@@ -29,7 +32,7 @@ export const tasteRows = {
       }),
       too_long: cause(2, likely(tooLong('long', 'citrus')), 'c', ['steep'], { remedies: ['strain'] }),
       by_nature: cause(3, all(likely(plants('bitter')), likely(restedUnder(90))), 'c', ['practice']),
-      burnt_sugar: cause(4, likely(sweeter(5)), 'm', ['memory']),
+      burnt_sugar: cause(4, all(canHaveSyrup, likely(sweeter(5))), 'm', ['memory']),
       kernels: danger(5, said('stones'), 'p', ['hazards', 'kernel_study'], { leadsTo: 'cracked_stones' }),
       wrong_spirit: danger(6, notBought, 'm', ['memory'], { leadsTo: 'wrong_spirit' }),
       overdosed: danger(7, any(overCeiling, denied('sure')), 'dp', ['hazards'], { leadsTo: 'unknown_plant' }),
@@ -47,10 +50,16 @@ export const tasteRows = {
   },
   too_sweet: {
     anyway: ['less_sweet'],
+    keeps: { id: 'taste', when: always },
     causes: {
       recipe: cause(1, likely(sweeter(250)), 'd', ['core'], { remedies: ['less_sweet'] }),
-      fruit_sugar: cause(2, likely(plantSugarOver(20)), 'd', ['core'], { remedies: ['less_sweet'] }),
-      sweeter_cold: cause(3, oddlySweetened, 'p', ['tsuzuki'], { remedies: ['less_sweet'] }),
+      sugar_inside: cause(2, all(surely(steeping), hasSugar), 'd', ['core']),
+      no_syrup_yet: cause(3, all(surely(steeping), not(hasSugar), likely(plantSugarOver(0))), 'd', ['core']),
+      sweet_plant: cause(4, all(surely(steeping), not(hasSugar)), 'm', ['memory']),
+      fruit_sugar: cause(5, all(not(surely(steeping)), likely(plantSugarOver(20))), 'd', ['core'], {
+        remedies: ['less_sweet'],
+      }),
+      sweeter_cold: cause(6, oddlySweetened, 'p', ['tsuzuki'], { remedies: ['less_sweet'] }),
     },
   },
   too_dry_or_sour: {
@@ -77,6 +86,7 @@ export const tasteRows = {
     },
   },
   weak_taste: {
+    keeps: { id: 'taste', when: always },
     causes: {
       too_little: cause(1, likely(any(dosedUnder, tooShort)), 'c', ['steep']),
       too_cold: cause(2, maybe, 'm', ['memory']),

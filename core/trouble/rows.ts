@@ -19,6 +19,16 @@ const table = {
 /** What is known of each symptom: when it is thrown away, and its causes with what speaks for them. */
 export const troubleRows: Readonly<Record<SymptomId, SymptomRow>> = table
 
+/** What is told by the tongue alone. */
+export const isOfTaste = (symptom: SymptomId): boolean => Object.hasOwn(tasteRows, symptom)
+
+/** A taste that no danger is known to have. */
+export function isPlainTaste(symptom: SymptomId): boolean {
+  const { stops = {}, asks = [], causes } = troubleRows[symptom]
+  const isDangerous = Object.values(causes).some((cause) => cause.isDangerous)
+  return isOfTaste(symptom) && !isDangerous && Object.keys(stops).length + asks.length === 0
+}
+
 /** Something for every cause of every symptom. */
 export type PerCause<Each> = {
   readonly [Symptom in SymptomId]: { readonly [Id in keyof (typeof table)[Symptom]['causes']]: Each }

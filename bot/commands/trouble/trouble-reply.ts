@@ -2,6 +2,7 @@ import { shown } from '../../../core/quantity/read/tokens.ts'
 import type { Diagnosis, OpenCause } from '../../../core/trouble/diagnose.ts'
 import { isSymptomName } from '../../../core/trouble/find-symptom.ts'
 import type { SolvedRemedy } from '../../../core/trouble/remedy.ts'
+import { isOfTaste, isPlainTaste } from '../../../core/trouble/rows.ts'
 import type { SymptomId } from '../../../core/trouble/symptoms.ts'
 import { troubleTold } from '../../../core/trouble/trouble-told.ts'
 import { inMore } from '../../chat/depth.ts'
@@ -20,12 +21,12 @@ import { remediesFor, troubleActions } from './trouble-actions.ts'
 
 const MOST_IN_MORE = 6
 
-function headlineOf(diagnosis: Diagnosis, first: OpenCause | null, isTaste: boolean): Reply['headline'] {
+function headlineOf(diagnosis: Diagnosis, first: OpenCause | null, isMended: boolean): Reply['headline'] {
   const { symptom, verdict, question, stake, causes } = diagnosis
   switch (verdict.kind) {
     case 'emergency':
     case 'cannot_tell':
-      return { group: 'headlines', key: 'trouble_cannot_tell', values: { isTaste } }
+      return { group: 'headlines', key: 'trouble_cannot_tell', values: { isTaste: isOfTaste(symptom), isMended } }
     case 'throw_away':
       return { group: 'headlines', key: 'trouble_throw_away', values: { because: verdict.because } }
     case 'hold': {
@@ -126,9 +127,16 @@ function whichNotes(diagnosis: Diagnosis, { held, input }: Asking, jars: readonl
 const moreKnown = ({ verdict }: Diagnosis): readonly Said[] =>
   verdict.kind === 'ask' ? [note('trouble_more_known')] : inMore([note('trouble_more_known')])
 
+/** What would have it thrown away all the same; of a taste that no danger has, one question deeper. */
+function unlessCautions({ symptom, verdict, unless }: Diagnosis): Reply['cautions'] {
+  if (verdict.kind !== 'keep' || unless.length === 0) return []
+  const said = { group: 'cautions', key: 'trouble_unless', values: { unless } } as const
+  return isPlainTaste(symptom) ? inMore([said]) : [said]
+}
+
 /** What went wrong: whether it has to go, the likeliest cause by its own figures, what to do. */
 export function troubleReply(diagnosis: Diagnosis, asking: Asking, jars: readonly Action[]): Reply {
-  const { symptom, verdict, question, causes, unless, anyway } = diagnosis
+  const { symptom, verdict, question, causes, anyway } = diagnosis
   const first = toldFirst(diagnosis)
   const isThrown = verdict.kind === 'throw_away'
   const kinds = isThrown ? [] : [...(first?.cause.remedies ?? []), ...anyway]
@@ -170,9 +178,7 @@ export function troubleReply(diagnosis: Diagnosis, asking: Asking, jars: readonl
     cautions: [
       ...ifDrunkCautions(verdict, asking.context),
       ...(isThrown || verdict.kind === 'hold' ? inMore(dangers) : dangers),
-      ...(verdict.kind === 'keep' && unless.length > 0
-        ? [{ group: 'cautions', key: 'trouble_unless', values: { unless } } as const]
-        : []),
+      ...unlessCautions(diagnosis),
     ],
     actions: [...troubleActions(diagnosis, asking, remedies.actions), ...jars],
     data: { ...(held === null ? {} : { jar: jarBrief(held) }), ...troubleData(diagnosis, asking.also) },

@@ -159,5 +159,6 @@ export const keepReasons: Readonly<Record<KeepId, string>> = {
   ice: 'it’s only ice, and the glass is whole',
   sediment: 'soft dregs are harmless in a jar this strong',
   blue_garlic: 'garlic turns blue or green, harmless',
+  taste: 'it’s only a matter of taste',
   age: 'age makes a strong jar dull, not unsafe',
 }

@@ -60,6 +60,21 @@ export const tasteTexts = {
       'It’s sweet warm and cold.',
       'Add spirit and water together, or blend it with a dry batch. A squeeze of lemon helps in the glass.',
     ),
+    sugar_inside: told(
+      'the sugar that’s in the jar already',
+      'It tastes of sugar more than of fruit.',
+      'Leave it to steep. Once it’s strained, use a syrup with less sugar, or just water.',
+    ),
+    no_syrup_yet: told(
+      'the fruit’s own sugar, as no syrup is in yet',
+      'It tastes of ripe fruit.',
+      'Leave it to steep. Once it’s strained, say “drier” and I’ll work out a syrup with less sugar.',
+    ),
+    sweet_plant: told(
+      'a plant that tastes sweet, as no sugar is in yet',
+      'It’s sweet with no sugar in it.',
+      'Leave it to steep. Once it’s strained, say “drier” and I’ll work out a syrup with less sugar.',
+    ),
     fruit_sugar: told(
       'sugar the fruit brought itself',
       'It was sweet before the syrup.',

@@ -163,10 +163,12 @@ export const troubleSentences = {
     },
     trouble_keep: ({ because }) =>
       because === null ? 'Keep it: nothing here says throw it away.' : `Keep it: ${keepReasons[because]}.`,
-    trouble_cannot_tell: ({ isTaste }) =>
-      isTaste
+    trouble_cannot_tell: ({ isTaste, isMended }) =>
+      isMended
         ? 'You can fix it. None of its numbers is unusual, so go by your taste.'
-        : 'I can’t tell what that is: nothing I know of fits. If in doubt, throw it away.',
+        : isTaste
+          ? 'Keep it: that’s a matter of taste. None of its numbers is unusual, so taste it again in a few days.'
+          : 'I can’t tell what that is: nothing I know of fits. If in doubt, throw it away.',
   },
   notes: {
     trouble_how_to_throw_away: () =>

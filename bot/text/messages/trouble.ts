@@ -35,7 +35,8 @@ export interface TroubleMessages {
     /** Of a jar by its name, or of none. */
     trouble_what: { readonly name: string | null }
     /** `isTaste`: there is something to do all the same. */
-    trouble_cannot_tell: { readonly isTaste: boolean }
+    /** `isTaste`: told by the tongue alone; `isMended`: what mends it is offered. */
+    trouble_cannot_tell: { readonly isTaste: boolean; readonly isMended: boolean }
     trouble_throw_away: { readonly because: StopId }
     trouble_hold: { readonly because: 'over_ceiling' | 'fizz' | 'weak' }
     trouble_hold_for: CauseSaid & { readonly whys: readonly Why[] }
