@@ -1,10 +1,10 @@
 import { parseSymptoms } from '../../core/trouble/find-symptom.ts'
 import { parseSigns } from '../../core/trouble/parse-signs.ts'
-import type { Sign } from '../../core/trouble/signs.ts'
+import { type Sign, signText } from '../../core/trouble/signs.ts'
 import { type SymptomId, symptoms } from '../../core/trouble/symptoms.ts'
 import { option } from './option.ts'
 
-const writeSigns = (signs: readonly Sign[]): string => signs.join(' + ')
+const writeSigns = (signs: readonly Sign[]): string => signs.map(signText).join(' + ')
 
 /** What only troubles take. */
 export const troubleOptions = {

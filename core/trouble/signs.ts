@@ -38,4 +38,35 @@ export const signs = Object.keys(table) as readonly Sign[]
 /** Whether a yes speaks against it. */
 export const isBadSign = (sign: Sign): boolean => table[sign] === 'yes'
 
+/** As a line says it that somebody may type; one word is said as it is. */
+const WORDS: { readonly [Name in Sign]?: string } = {
+  bought: 'bought spirit',
+  sure: 'certain plants',
+  known: 'contents known',
+  fuel: 'smells of petrol',
+  varnish: 'smells of nail varnish',
+  growth: 'something grows',
+  slime: 'slimy',
+  glass: 'chipped',
+  hard: 'hard clear bits',
+  stones: 'cracked stones',
+  dairy: 'old milk or egg',
+  oil: 'oil in it',
+  metal: 'stood in metal',
+  plastic: 'soft plastic',
+  perfume: 'essential oil',
+  cleaner: 'smells of cleaner',
+  foam: 'froths like soap',
+  spoiled: 'mouldy fruit',
+  vinegar: 'smells of vinegar',
+  rotten: 'smells of rot',
+  fizz: 'fizzes',
+}
+
+export const signText = (sign: Sign): string => WORDS[sign] ?? sign
+
+/** The sign that a text names, by its word or as a line says it; null where it names none. */
+export const signNamed = (text: string): Sign | null =>
+  signs.find((sign) => sign === text || signText(sign) === text) ?? null
+
 export const isSign = (text: string): text is Sign => text in table

@@ -103,7 +103,7 @@ it('asks why of so much water, in Italian too', async () => {
 it('what is named by the nails it is put on is varnish, and is not asked', async () => {
   const told = await talker().say('it reeks of a manicure')
   expect(told).toMatchObject({ command: 'trouble', data: { symptom: 'solvent' } })
-  expect(told.read).toContain('yes:varnish')
+  expect(told.read).toContain('yes:smells of nail varnish')
 })
 
 it.each(['can I make popsicles with limoncello', 'psst, 10 lemons and a litre of 95%', 'the quinces are rock hard'])(

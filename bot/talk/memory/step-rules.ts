@@ -19,7 +19,7 @@ export const isOnly = ({ tokens }: Sentence['typed'], spans: Sentence['spans'], 
 /** What an answer offers that is done by saying that it was. */
 export const DONE = /^jar (?:sweeten|strain|filter|shake|bottle)$/
 
-/** What takes something back, ends it, or is seen by others is never meant by a yes, which is no rating either. */
+/** What takes something back, ends it, or is seen by others is never meant by a yes, which is no rating either, nor that a danger was nothing. */
 const NEVER_BY_YES = /undo|empty|discard|forget|share|taste/
 
 /** A yes to what was asked of a step that may be a mistake: nothing else is recorded by it. */
@@ -54,7 +54,9 @@ export const agreed: Rule = ({ has, bits, typed, spans, jars }, last, said) => {
     const step = offered.find(({ command }) => DONE.test(command))
     return step === undefined ? null : callReading(step, 'record')
   }
-  const [first, ...others] = different(offered.filter(({ command }) => !NEVER_BY_YES.test(command)))
+  const [first, ...others] = different(
+    offered.filter(({ command, options }) => !NEVER_BY_YES.test(command) && options.was === undefined),
+  )
   if (!isYes || first === undefined) return null
   // `Yes` to what was only told as done says that it is so.
   if (others.length > 0 && said.question === null && BEGUN.test(last.command)) return { kind: 'last', what: 'let_be' }

@@ -1,4 +1,4 @@
-import type { Sign } from '../../../core/trouble/signs.ts'
+import { type Sign, signText } from '../../../core/trouble/signs.ts'
 import { namesFuel, namesVarnish } from '../../../core/trouble/signs-in-words.ts'
 import { type SymptomId, symptoms } from '../../../core/trouble/symptoms.ts'
 import type { Sentence } from '../bits/bit.ts'
@@ -96,7 +96,7 @@ export function symptomReading(sentence: Sentence, id: SymptomId): TalkReading {
   const options = {
     symptom: [id, ...symptomsBeside(sentence, id)].map((each) => symptoms[each].en[0]!).join(' + '),
     ...(text !== null && { jar: text }),
-    ...(sign !== null && { yes: sign }),
+    ...(sign !== null && { yes: signText(sign) }),
     ...(text === null && strength !== undefined && { strength: strength.text }),
     ...(text === null && sweetness !== undefined && { sweetness: sweetness.text }),
   }

@@ -155,7 +155,7 @@ describe('mould that was named is not asked about', () => {
     'c’è muffa sulle scorze',
     'la frutta ammuffita galleggia',
   ])('%s', async (text) => {
-    expect((await asked(text)).read).toBe('/trouble mould yes:growth')
+    expect((await asked(text)).read).toBe('/trouble mould yes:something grows')
   })
 
   it.each([

@@ -85,7 +85,7 @@ describe('what turned out to be nothing', () => {
     'non era niente',
   ])('takes it back: %s', async (text) => {
     const one = await lemon()
-    await one.say('/trouble mould jar:lemon yes:growth')
+    await one.say('/trouble mould jar:lemon yes:something grows')
     expect(await one.say(text)).toMatchObject({ command: 'jar note', code: null, recorded: 1 })
     expect((await one.say('/jar show lemon')).data.dangers).toEqual([])
   })
@@ -104,15 +104,15 @@ describe('what turned out to be nothing', () => {
     'nothing to do today?',
   ])('and nothing else does: %s', async (text) => {
     const one = await lemon()
-    await one.say('/trouble mould jar:lemon yes:growth')
+    await one.say('/trouble mould jar:lemon yes:something grows')
     await one.say(text)
     expect((await one.say('/jar show lemon')).data.dangers).toEqual(['to_throw_away'])
   })
 
   it('asks which of two jars it was', async () => {
     const one = await talkerFor({ after: null, shelf: 'fair' })
-    await one.say('/trouble mould jar:sloe yes:growth')
-    await one.say('/trouble mould jar:orange yes:growth')
+    await one.say('/trouble mould jar:sloe yes:something grows')
+    await one.say('/trouble mould jar:orange yes:something grows')
     const told = await one.say('false alarm')
     expect(told).toMatchObject({ code: 'question', recorded: 0 })
     expect(told.choices.toSorted()).toEqual(['/jar note orange was:false alarm', '/jar note sloe was:false alarm'])
@@ -130,4 +130,11 @@ it.each([
   await one.say(between)
   expect(await one.say(yes)).toMatchObject({ read, recorded: 0 })
   expect((await one.say(yes)).read).toContain('yes:')
+})
+
+it.each(['yes', 'ok', 'yes please'])('a danger is never agreed away: %s', async (text) => {
+  const one = await lemon()
+  await one.say('/trouble mould jar:lemon yes:growth')
+  expect(await one.say(text)).toMatchObject({ recorded: 0 })
+  expect((await one.say('/jar show lemon')).data.dangers).toEqual(['to_throw_away'])
 })
