@@ -1,13 +1,13 @@
 import { lineOf } from '../../calls/write-line.ts'
 import type { CallRead, TalkReading } from '../../talk/frames/reading.ts'
 import { NOTHING_SAID, whoAt } from '../../talk/memory/remembered.ts'
-import { kitchenIn } from '../../text/messages/kitchen.ts'
 import { byPath } from '../callable.ts'
 import { isSentence } from '../grammar/find-command.ts'
 import type { Reply } from '../reply.ts'
 import type { Dispatch } from '../run/call-outcome.ts'
 import { execute } from '../run/execute.ts'
 import { help } from '../run/help.ts'
+import { inUnits } from '../run/in-units.ts'
 import { moreOf } from '../run/more.ts'
 import { besides, topicOutcome } from './besides.ts'
 import { exampleFor, runningOf } from './examples-tried.ts'
@@ -140,14 +140,11 @@ export async function answered(line: string, reading: TalkReading, dispatch: Dis
     case 'call': {
       const call = await wishedIn(reading.call, line, dispatch)
       const before = dispatch.talk?.of(whoAt(dispatch.userId, place), dispatch.nowMs) ?? NOTHING_SAID
-      const ran = changeSaid(await execute(asInvocation(call), dispatch), call, before)
-      const outcome = leavingOut(pouredFor(takingSpirit(ran, reading.spiritTaken), reading.poured), reading.leftOut)
       const { kitchen } = reading
-      const inKitchen =
-        outcome.ok && kitchen !== undefined
-          ? { ...outcome, reply: { ...outcome.reply, kitchen: kitchenIn(kitchen, outcome.reply.kitchen) } }
-          : outcome
-      return besides(reading, heard(inKitchen, written(call)), dispatch)
+      const asked = kitchen === undefined ? dispatch : inUnits(dispatch, kitchen)
+      const ran = changeSaid(await execute(asInvocation(call), asked), call, before)
+      const outcome = leavingOut(pouredFor(takingSpirit(ran, reading.spiritTaken), reading.poured), reading.leftOut)
+      return besides(reading, heard(outcome, written(call)), dispatch)
     }
     case 'question':
       return besides(reading, await questionHeard(reading, dispatch), dispatch)

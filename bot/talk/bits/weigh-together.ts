@@ -5,6 +5,8 @@ import type { Bit } from './bit.ts'
 import { isPastDay } from './past-day.ts'
 import { steepSpan } from './steep-span.ts'
 
+const MEASURES: ReadonlySet<Concept> = new Set(['metric_measures', 'us_measures', 'imperial_measures'])
+
 /** What is said changes by what stands beside it: concepts that hold only together, or not together. */
 export function weighTogether(
   said: Set<Concept>,
@@ -43,6 +45,12 @@ export function weighTogether(
   // `How many bottles from 10 lemons and a litre of 95`: what is planned says it.
   if (said.has('plants_and_spirit') && said.has('plant_amount') && spans.some((span) => isBottlesAsked(span, typed)))
     for (const asked of ['how_much', 'show_jar'] as const) said.delete(asked)
+  // `In US units`: of measures, not of alcohol.
+  const measures = spans.filter(({ concept }) => MEASURES.has(concept))
+  const ofAlcohol = spans.filter(({ concept }) => concept === 'units_of_alcohol')
+  const isOfMeasures = ({ from, to }: ConceptSpan): boolean =>
+    measures.some((span) => span.from <= from && to <= span.to)
+  if (ofAlcohol.every(isOfMeasures)) said.delete('units_of_alcohol')
   // `Quanto dura il nocino`: how long, not how much.
   const long = spans.filter(({ concept }) => concept === 'keeps_long')
   const much = spans.filter(({ concept }) => concept === 'how_much')

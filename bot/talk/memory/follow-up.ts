@@ -20,7 +20,7 @@ import { ofOtherJar } from './other-jar.ts'
 import { isNumbered, wayChosen } from './place-said.ts'
 import { otherPlants, readyBy, shopped, weighedAnew } from './plan-rules.ts'
 import type { Remembered } from './remembered.ts'
-import { changedOf, OF_JAR, type Rule, setTo, tellsOfBottles } from './rule.ts'
+import { changedOf, OF_JAR, RECORDED, type Rule, setTo, tellsOfBottles } from './rule.ts'
 import { explained, inMeasures, inOtherMeasures, ofWhatWasSaid, otherGlass, targetAtLength } from './said-at-length.ts'
 import { sameOfOther } from './same-of-other.ts'
 import { shoppingFor } from './shopping-rules.ts'
@@ -81,9 +81,6 @@ const RULES: readonly Rule[] = [
   shownAgain,
   ofWhatWasSaid,
 ]
-
-/** What was recorded is not changed by a word, but undone, or answered with what comes next. */
-const RECORDED = /^jar (?!list|tag|label)/
 
 /** Settings, by the frames that hear of them. */
 const SET: ReadonlySet<string> = new Set(frames.flatMap(({ command, does }) => (does === 'set' ? [command] : [])))

@@ -39,6 +39,9 @@ export const whichJar = (call: CallRead, choices: readonly CallRead[]): TalkRead
 /** Steps of a jar of which the amounts are changed by working out its syrup anew. */
 export const OF_JAR = /^jar (?:strain|sweeten|show|filter|taste)$/
 
+/** What was recorded is not changed by a word, but undone, or answered with what comes next. */
+export const RECORDED = /^jar (?!list|tag|label)/
+
 /** `Opened one`, `gave two to the choir`: bottles that went are written down. */
 export const tellsOfBottles = ({ command, options }: CallRead): boolean =>
   command === 'bottles' && (options.given ?? options.opened) !== undefined

@@ -1,10 +1,11 @@
 import { wordsFrom } from '../../../core/quantity/read/tokens.ts'
 import type { Bit, Sentence } from '../bits/bit.ts'
 import { measuresAsked } from '../frames/amount-slots.ts'
+import type { CallRead } from '../frames/reading.ts'
 import { amountBefore } from '../frames/scaled-text.ts'
 import { takes, withOption } from './change-call.ts'
 import { isOf } from './plan-rules.ts'
-import { callReading, changedOf, type Rule, setTo } from './rule.ts'
+import { callReading, changedOf, RECORDED, type Rule, setTo } from './rule.ts'
 
 const isThing = ({ kind }: Bit): boolean => kind === 'water' || kind === 'sugar'
 
@@ -118,6 +119,14 @@ export const ofWhatWasSaid: Rule = ({ has, bits, typed }, last) => {
   return last.command === 'plan' && isShort && !isOther && has('what_of_it') ? callReading(last) : null
 }
 
+/** What shows an answer again: of what was strained its syrup, of any other step its jar; null where that would be written down twice. */
+function shownOf(last: CallRead): CallRead | null {
+  if (last.command === 'jar strain') return changedOf(last)
+  if (!RECORDED.test(last.command)) return last
+  const jar = last.options.jar ?? last.options.name
+  return jar === undefined ? null : { command: 'jar show', options: { jar } }
+}
+
 /** `In cups please`, `in cups please, my scale is broken`. */
 export const inMeasures: Rule = ({ has, bits, typed }, last) => {
   const text = wordsFrom(typed)
@@ -125,5 +134,6 @@ export const inMeasures: Rule = ({ has, bits, typed }, last) => {
   const isLed = IN_MEASURES.exec(text)?.index === 0
   if (bits.length > 0 || (isLed || isSaidAnew ? isLong(typed) : typed.tokens.length > 8)) return null
   const kitchen = measuresAsked(has)
-  return kitchen === null ? null : { kind: 'call', call: last, does: 'compute', leftOut: [], kitchen }
+  const call = kitchen === null ? null : shownOf(last)
+  return call === null || kitchen === null ? null : { kind: 'call', call, does: 'compute', leftOut: [], kitchen }
 }
