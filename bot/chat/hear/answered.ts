@@ -10,6 +10,7 @@ import { help } from '../run/help.ts'
 import { inUnits } from '../run/in-units.ts'
 import { moreOf } from '../run/more.ts'
 import { besides, topicOutcome } from './besides.ts'
+import { converted } from './converted.ts'
 import { exampleFor, runningOf } from './examples-tried.ts'
 import { asked, type Heard, heard } from './heard.ts'
 import { wishedIn } from './in-own-kitchen.ts'
@@ -167,6 +168,8 @@ export async function answered(line: string, reading: TalkReading, dispatch: Dis
       })
       return page === null ? heard({ ok: true, path: 'talk', reply: said('talk_greeting') }) : heard(page)
     }
+    case 'converted':
+      return heard({ ok: true, path: 'talk', reply: converted(reading.said) })
     case 'last':
       return lastHeard(reading.what, dispatch, place)
     case 'topic':

@@ -1,5 +1,7 @@
 import type { DomainError } from '../../../core/domain-error.ts'
 import type { JarEntry } from '../../../core/jar/entry/entry.ts'
+import type { MaterialId } from '../../../core/quantity/materials.ts'
+import type { Assumption } from '../../../core/quantity/quantities.ts'
 import type { SymptomId } from '../../../core/trouble/symptoms.ts'
 import type { Path } from '../../calls/signatures.ts'
 
@@ -39,9 +41,26 @@ export type TalkReading =
   | { readonly kind: 'symptom'; readonly id: SymptomId; readonly options: Readonly<Record<string, string>> }
   | { readonly kind: 'topic'; readonly entry: string; readonly more: readonly string[] }
   | { readonly kind: 'small_talk'; readonly key: 'greeting' | 'thanks' | 'right' | 'help' | 'nothing_to_forget' }
+  /** An amount in another unit. */
+  | { readonly kind: 'converted'; readonly said: ConvertedSaid }
   /** What was answered last is shown in another way, or let be. */
   | { readonly kind: 'last'; readonly what: 'more' | 'why' | 'how_sure' | 'let_be' }
   | { readonly kind: 'lost'; readonly nearest: readonly CallRead[] }
+
+/** An amount as it was typed, and how many of the unit asked for it is. */
+export interface ConvertedSaid {
+  readonly typed: string
+  /** What it is of; null where only measures are compared. */
+  readonly material: MaterialId | 'water' | null
+  /** Null where nothing tells it. */
+  readonly massG: number | null
+  readonly volumeMl: number | null
+  /** What was taken of it. */
+  readonly assumed: readonly Assumption[]
+  /** By its key. */
+  readonly unit: string
+  readonly count: number
+}
 
 /** Glasses for people. */
 export interface PouredFor {

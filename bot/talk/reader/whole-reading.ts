@@ -8,6 +8,7 @@ import { severalToBuy } from '../memory/scaled-again.ts'
 import { forPeople } from './for-people.ts'
 import { hadAtHome } from './had-at-home.ts'
 import { ideasWithSpirit } from './ideas-with-spirit.ts'
+import { measureAsked } from './measure-asked.ts'
 import { ofReminders } from './one-reminder.ts'
 import { ownJarAsked } from './own-jar-asked.ts'
 import { planAsked } from './plan-asked.ts'
@@ -22,6 +23,7 @@ export const wholeReading = (
   read: (part: string) => Sentence,
 ): TalkReading | null =>
   pleasantry(sentence, said.question !== null) ??
+  measureAsked(sentence) ??
   againChanged(sentence, said, read) ??
   ideasWithSpirit(sentence, said) ??
   severalToBuy(sentence) ??

@@ -4,7 +4,9 @@ import type { Feature, Written } from '../language.ts'
 import type { TalkMessages, TalkProblems } from '../messages/talk.ts'
 import { drinkChanged } from './changed-drink.ts'
 import { handbook } from './handbook/index.ts'
-import { bound, listed } from './phrases.ts'
+import { bound, capital, listed } from './phrases.ts'
+import { sweetenerName } from './sweeteners.ts'
+import { unitsCounted } from './units-counted.ts'
 
 /** What is asked for an option that is lacking. */
 const QUESTIONS: Readonly<Record<string, string>> = {
@@ -108,6 +110,8 @@ export const talkSentences = {
     talk_right: () => 'Right. For what comes next, ask “what’s next?”',
     talk_thanks: () => 'You’re welcome.',
     talk_let_be: () => 'All right, I’ll leave it.',
+    talk_converted: ({ typed, material, unit, count }, format) =>
+      `${capital(typed)}${material === null ? '' : ` of ${material === 'water' ? material : sweetenerName(material)}`} is about ${unitsCounted(count, unit, format)}.`,
     drink_changed: ({ was, now }, format) => drinkChanged(was, now, format),
     handbook_entry: ({ entry }) => bound(handbook[entry].text),
   },

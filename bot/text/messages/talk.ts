@@ -2,11 +2,14 @@ import type { JarEntry } from '../../../core/jar/entry/entry.ts'
 import type { Targets } from '../../../core/recipe/targets.ts'
 import type { SymptomId } from '../../../core/trouble/symptoms.ts'
 import type { Path } from '../../calls/signatures.ts'
+import type { ConvertedSaid } from '../../talk/frames/reading.ts'
 import type { HandbookId } from './handbook.ts'
 import type { Plain } from './plain.ts'
 
 export interface TalkMessages {
   headlines: Plain<'talk_greeting' | 'talk_thanks' | 'talk_right' | 'talk_let_be'> & {
+    /** An amount, and how many it is of a unit, by its key. */
+    talk_converted: Omit<ConvertedSaid, 'assumed'>
     handbook_entry: { readonly entry: HandbookId }
     /** A drink that was worked out anew with another strength or sweetness. */
     drink_changed: { readonly was: Targets; readonly now: Targets }
