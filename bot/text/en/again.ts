@@ -1,7 +1,8 @@
 import type { Format } from '../format.ts'
 import type { Feature } from '../language.ts'
 import type { AgainMessages } from '../messages/again.ts'
-import { counted, listed, spanWords } from './phrases.ts'
+import { capital, counted, listed, spanWords } from './phrases.ts'
+import { amountsScaled, scaledBy } from './scaled.ts'
 
 interface Reached {
   readonly abvPercent: number
@@ -11,14 +12,6 @@ interface Reached {
 const madeText = ({ abvPercent, sugarGPerL }: Reached, format: Format): string =>
   `${format.wished.strength(abvPercent, 0)} and ${format.round.sweetness(sugarGPerL)}`
 
-/** `92 % of`, `Half`, `2.5 times`. */
-const timesThe = (factor: number, format: Format): string => {
-  const share = format.plain(100 * factor, 0)
-  if (share === '50') return 'Half'
-  if (share === '200') return 'Twice'
-  return factor < 1 ? `${share}\u00a0% of` : `${format.plain(factor, 1)} times`
-}
-
 const rated = (rating: number | null): readonly string[] => (rating === null ? [] : [`gave it ${rating} of 5`])
 
 const noted = (note: string | null): readonly string[] => (note === null ? [] : [`noted “${note}”`])
@@ -26,10 +19,10 @@ const noted = (note: string | null): readonly string[] => (note === null ? [] : 
 /** What `/again` says of the batch that is planned once more. */
 export const againSentences = {
   notes: {
-    again_as: ({ name, factor, by, isOtherwise }, format) =>
+    again_as: ({ name, factor, by, id, isOtherwise }, format) =>
       by === null
         ? `${isOtherwise ? 'Otherwise the same as' : 'Same amounts as'} ${name}. Nothing’s started yet.`
-        : `${timesThe(factor, format)} the amounts of ${name}, ${by === 'bottles' ? 'to fill your bottles' : 'scaled to your spirit so it tastes as strong'}. Nothing’s started yet.`,
+        : `${capital(amountsScaled(factor, name, format))}, ${scaledBy({ by, id })}. Nothing’s started yet.`,
     again_strained: ({ wentDays, plannedDays, isAsItWent }) => {
       const went = wentDays === 0 ? 'the same day' : `after ${counted(wentDays, 'day')}`
       return isAsItWent
@@ -44,13 +37,18 @@ export const againSentences = {
       `Last time ${isMade ? 'it came out at' : 'the plan was'} ${format.wished.strength(beforeAbvPercent, 0)}. With that much sugar I get ${format.wished.strength(abvPercent, 1)} at most, so that’s what I’ve aimed for.`,
     again_own_batch: ({ name, pouredIn }) =>
       `That’s ${name}’s own batch only, without the ${listed(pouredIn)} you poured in.`,
+    again_mended: ({ from, to, isMade, note }, format) => {
+      const aim =
+        Math.abs(to.sugarGPerL - from.sugarGPerL) < 1
+          ? format.wished.strength(to.abvPercent, 0)
+          : format.round.sweetness(to.sugarGPerL)
+      return `Last time ${isMade ? 'it came out at' : 'the plan was'} ${madeText(from, format)}, “${note}”. This time I’ve aimed for ${aim}.`
+    },
     again_liked_less: ({ rating, note }) => `Last time you ${[...rated(rating), ...noted(note)].join(' and ')}.`,
   },
   actions: {
     again_days: ({ days }) => `Strain after ${counted(days, 'day')}`,
     again_targets: (targets, format) => `Aim for ${madeText(targets, format)}`,
-    again_sweeter: () => 'Make it sweeter',
-    again_weaker: () => 'Make it weaker',
   },
 } satisfies Feature<AgainMessages>
 

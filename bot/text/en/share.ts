@@ -4,21 +4,12 @@ import type { ShareProblems } from '../../../core/recipe/code/share-problems.ts'
 import { lineTyped } from '../../calls/write-line.ts'
 import type { Format } from '../format.ts'
 import type { Feature, Written } from '../language.ts'
-import type { Becomes, CodeFrom, CodeMessages, PostChange, ShareMessages } from '../messages/share.ts'
+import type { Becomes, CodeMessages, PostChange, ShareMessages } from '../messages/share.ts'
 import { plantName } from './cook-names.ts'
 import { guestWords } from './label.ts'
 import { capital, listed, plural, shortDayWords, spanWords, timesText } from './phrases.ts'
+import { amountsScaled, scaledBy } from './scaled.ts'
 import { unknownName } from './words.ts'
-
-const why = ({ by, id }: CodeFrom): string => {
-  if (by === 'plant') return `to use up your ${id === null ? 'plants' : plantName(id)}`
-  return by === 'bottles' ? 'to fill your bottles' : 'scaled to your spirit so it tastes as strong'
-}
-
-const factorText = ({ factor }: CodeFrom, format: Format): string => {
-  const times = format.plain(factor, factor < 0.1 ? 3 : 2)
-  return times === '1' ? 'about the same amounts' : `${times} times the amounts`
-}
 
 /** What `/plan from:` says besides the plan. */
 export const codeSentences = {
@@ -26,7 +17,7 @@ export const codeSentences = {
     code_from: (values, format) =>
       values.by === null
         ? 'Same amounts as the shared batch.'
-        : `${capital(factorText(values, format))} of the shared batch, ${why(values)}.` +
+        : `${capital(amountsScaled(values.factor, 'the shared batch', format))}, ${scaledBy(values)}.` +
           `${values.isSpiritLeft ? ' You’ll have some spirit left over.' : ''}`,
     code_only_plant: ({ typed, id }) => `I’ve read “${typed}” as ${plantName(id)}, the only plant in that batch.`,
     code_weaker: ({ abvPercent, recipeAbvPercent }, format) =>

@@ -8,6 +8,8 @@ export interface AgainAs {
   readonly factor: number
   /** What there was least of; null: the same amounts. */
   readonly by: CodeFrom['by']
+  /** The plant that there was least of. */
+  readonly id: CodeFrom['id']
   /** Some of its plants were named anew. */
   readonly isOtherwise: boolean
 }
@@ -28,13 +30,13 @@ export interface AgainMessages {
     again_nearest: { readonly beforeAbvPercent: number; readonly abvPercent: number; readonly isMade: boolean }
     /** Liquid of these jars was poured into it. */
     again_own_batch: { readonly name: string; readonly pouredIn: readonly string[] }
+    /** A step from what it was, or was planned, for how it tasted. */
+    again_mended: { readonly from: Targets; readonly to: Targets; readonly isMade: boolean; readonly note: string }
     again_liked_less: { readonly rating: number | null; readonly note: string | null }
   }
   actions: {
     again_days: { readonly days: number }
     again_targets: Targets
-    again_sweeter: undefined
-    again_weaker: undefined
   }
 }
 

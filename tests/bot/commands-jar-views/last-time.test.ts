@@ -27,6 +27,7 @@ async function plannedAgain(desk: Desk, line = '/again lemon') {
     first,
     dates: (await desk.jsonOf(line)).data.dates,
     sugarGPerL: (await desk.jsonOf(line)).data.sugarGPerL,
+    abvPercent: (await desk.jsonOf(line)).data.abvPercent,
     lineBy: (key: string) => {
       const found = actions.find(({ label }) => label.key === key)
       return found === undefined ? null : lineOf(found.call)
@@ -99,23 +100,62 @@ describe('what went otherwise than planned', () => {
 
 describe('what was not liked', () => {
   it.each([
-    ['too sweet', 'plan_drier', /to-sweetness:/],
-    ['not sweet enough', 'again_sweeter', /to-sweetness:/],
-    ['too weak', 'plan_stronger', /to-strength:35%/],
-    ['burns the throat', 'again_weaker', /to-strength:25%/],
-    ['bitter', 'trouble_offer', /^\/trouble bitter jar:lemon$/],
-  ])('%s is told, with what mends it', async (note, key, line) => {
+    ['too sweet', 30, 200],
+    ['not sweet enough', 30, 315],
+    ['too weak', 35, 250],
+    ['burns the throat', 25, 250],
+  ])('%s: it is a step from what it was, with that as the other way', async (note, abvPercent, sugarGPerL) => {
     const desk = await deskAfter(LEMON, IN_TIME, `/jar taste lemon rating:2 when:2026-10-10 note:${note}`)
     const again = await plannedAgain(desk)
+    expect(again.first).toContain('again_mended')
+    expect(again).toMatchObject({
+      abvPercent: expect.closeTo(abvPercent, 6),
+      sugarGPerL: expect.closeTo(sugarGPerL, 6),
+    })
+    const asBefore = await plannedAgain(desk, again.lineBy('again_targets')!)
+    expect(asBefore).toMatchObject({ abvPercent: expect.closeTo(30, 6), sugarGPerL: expect.closeTo(250, 6) })
+    expect(asBefore.first).not.toContain('again_mended')
+    for (const said of ['to-sweetness:220 g/L', 'sugar:100 g'])
+      expect((await plannedAgain(desk, `/again lemon ${said}`)).first).not.toContain('again_mended')
+  })
+
+  it('is a step from what it came out at, with the plan as the other way', async () => {
+    const wrong = '/jar sweeten lemon sugar:900 g water:1.3 l when:2026-09-21'
+    const desk = await deskAfter(LEMON, IN_TIME, wrong, '/jar taste lemon rating:3 when:2026-10-10 note:too sweet')
+    const made = (await desk.jsonOf('/jar show lemon')).data.sugarGPerL
+    expect(made).toBeGreaterThan(300)
+    const again = await plannedAgain(desk)
+    expect(again.first).toEqual(['again_as', 'again_mended'])
+    expect(again.sugarGPerL / made).toBeCloseTo(0.8, 1)
+    expect((await plannedAgain(desk, again.lineBy('again_targets')!)).sugarGPerL).toBeCloseTo(250, 0)
+  })
+
+  it('is less of the sugar in the jar where that alone is too much, and of no strength that cannot be had', async () => {
+    const plum = '/jar start plum of:500 g plums spirit:1 l 40% sugar:300 g when:2026-09-01'
+    const strained = '/jar strain plum measured:1.1 l when:2026-10-15'
+    const bottled = '/jar bottle plum bottles:2 x 500 ml when:2026-10-16'
+    const sweet = await deskAfter(plum, strained, bottled, '/jar taste plum rating:2 when:2026-11-10 note:too sweet')
+    const made = (await sweet.jsonOf('/jar show plum')).data.sugarGPerL
+    const again = await plannedAgain(sweet, '/again plum')
+    expect(again.first).toContain('again_mended')
+    expect(again.sugarGPerL).toBeLessThan(0.9 * made)
+    expect(await startLine(sweet, '/again plum')).toContain('sugar:240 g')
+    const weak = await deskAfter(plum, strained, bottled, '/jar taste plum rating:2 when:2026-11-10 note:too weak')
+    expect((await plannedAgain(weak, '/again plum')).first).toContain('again_liked_less')
+  })
+
+  it('bitter is told, with what is looked into', async () => {
+    const desk = await deskAfter(LEMON, IN_TIME, '/jar taste lemon rating:2 when:2026-10-10 note:bitter')
+    const again = await plannedAgain(desk)
     expect(again.first).toContain('again_liked_less')
-    expect(again.lineBy(key)).toMatch(line)
-    expect((await desk.jsonOf(again.lineBy(key)!)).error).toBeUndefined()
+    expect(again.lineBy('trouble_offer')).toBe('/trouble bitter jar:lemon')
+    expect((await desk.jsonOf(again.lineBy('trouble_offer')!)).error).toBeUndefined()
   })
 
   it('is nothing where it was liked at last', async () => {
     const low = '/jar taste lemon rating:2 when:2026-10-10 note:too sweet'
     const desk = await deskAfter(LEMON, IN_TIME, low, '/jar taste lemon rating:4 when:2026-11-10')
-    expect((await plannedAgain(desk)).first).not.toContain('again_liked_less')
+    expect((await plannedAgain(desk)).first).toEqual(['again_as'])
   })
 })
 

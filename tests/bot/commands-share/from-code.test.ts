@@ -47,8 +47,8 @@ describe('/plan from:', () => {
 
   // % vol counts the volume of alcohol, so that amounts go by 700 × 40 to 1000 × 95.
   it.each([
-    [40, '0.29'],
-    [70, '0.52'],
+    [40, '29 % of'],
+    [70, '52 % of'],
   ])('goes by the alcohol of 700 ml at %i %% vol', async (percent, times) => {
     const desk = deskOf()
     const line = `/plan from:${await lemon()} spirit:700 ml ${percent}% bottles:500 ml`
@@ -62,7 +62,7 @@ describe('/plan from:', () => {
     expect(data.bottles).toEqual([{ count: Math.floor(data.volumeMl / 500), volumeMl: 500 }])
     expect(keysIn({ notes })).toContain('code_weaker')
     const text = await desk.textOf(line)
-    expect(text).toContain(`${times} times the amounts of the shared batch, scaled to your spirit`)
+    expect(text).toContain(`${times} the amounts of the shared batch, scaled to your spirit`)
     expect(text).toContain(`Your spirit is weaker (${percent} % instead of 95 %)`)
   })
 
@@ -85,7 +85,7 @@ describe('/plan from:', () => {
     }
     const text = await desk.textOf(`/plan from:${code} of:5 lemons spirit:1 l 95%`)
     expect(text).toContain(
-      '0.5 times the amounts of the shared batch, to use up your lemon peel. You’ll have some spirit left over.',
+      'Half the amounts of the shared batch, to use up your lemon peel. You’ll have some spirit left over.',
     )
   })
 

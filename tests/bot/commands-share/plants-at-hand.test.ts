@@ -29,7 +29,7 @@ describe('/plan from: with what there is of its plants', () => {
       expect(fruit.exec(await desk.textOf(`/plan from:${code}${more}`))![0], more).toBe(typed)
     }
     expect(await desk.textOf(`/plan from:${code} spirit:1 l 95.2%`)).toContain(
-      'About the same amounts of the shared batch, scaled to your spirit',
+      'About the same amounts as the shared batch, scaled to your spirit',
     )
     expect((await desk.jsonOf(`/plan from:${code}`)).data).toEqual(
       (await desk.jsonOf(`/plan of:10 lemons spirit:1 l 95.0% ${WISH}`)).data,

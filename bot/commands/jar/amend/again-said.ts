@@ -9,7 +9,8 @@ import type { InputOf } from '../../../calls/signatures.ts'
 import type { Action } from '../../../chat/reply.ts'
 import type { Message } from '../../../text/words.ts'
 import { percentGiven, sweetnessGiven, wholeDaysGiven } from '../../plan/batch-options.ts'
-import { drier, stronger, sweeter, type Wish, weaker } from '../../plan/plan-actions.ts'
+import type { Wish } from '../../plan/plan-actions.ts'
+import { type Mended, steppedFrom } from './again-stepped.ts'
 
 type Input = InputOf<'again'>
 
@@ -21,6 +22,10 @@ export interface Choice {
   /** Days from the start to straining; null: as planned. */
   readonly wentDays: number | null
   readonly targets: Targets | null
+  /** A step from what it was, for how it tasted; null: none. */
+  readonly mended: Mended | null
+  /** So much of the sugar that went in with the plants; left out: all of it. */
+  readonly sugarShare?: number
 }
 
 /** From so many points on it pleased. */
@@ -39,13 +44,34 @@ export function choiceOf(story: JarState): Choice {
     isAsItWent,
     wentDays: isGone && (isAsItWent || !last.isDaysOff) ? last.wentDays : null,
     targets: last.made !== null && (planned === null || (isAsItWent && last.isMadeOff)) ? made : planned,
+    mended: null,
   }
+}
+
+/** How it may be planned, the first that can be: a step from what it was where that was too sweet or too weak, and nobody says otherwise now. */
+export function choicesOf(story: JarState, own: Input): readonly Choice[] {
+  const choice = choiceOf(story)
+  const { last } = choice
+  const from = (last.made && aimed(last.made)) ?? story.started.targets
+  const isSaid = hasTargets(own) || (own.sugar?.is.amounts.length ?? 0) > 0
+  const symptom = isLikedLess(last) && !isSaid ? symptomOf(last) : null
+  const step = symptom === null || from === null ? null : steppedFrom(symptom, from)
+  if (step === null || from === null) return [choice]
+  const { to, sugarShare } = step
+  const stepped: Choice = { ...choice, targets: to, mended: { from, to, isMade: last.made !== null } }
+  // What sugar in the jar makes of it is not known before.
+  const lighter = sugarShare === null ? [] : [{ ...stepped, targets: null, sugarShare }]
+  return [stepped, ...lighter, choice]
 }
 
 const hasTargets = (own: Input): boolean => own['to-strength'] !== undefined || own['to-sweetness'] !== undefined
 
 /** A few words of how it went last time, each where it changes what she does now. */
-export function lastTimeNotes({ last, isAsItWent }: Choice, story: JarState, own: Input): readonly Message<'notes'>[] {
+export function lastTimeNotes(
+  { last, isAsItWent, mended }: Choice,
+  story: JarState,
+  own: Input,
+): readonly Message<'notes'>[] {
   const { wentDays, plannedDays, made, rating, note, pouredIn } = last
   const planned = story.started.targets
   return [
@@ -61,10 +87,11 @@ export function lastTimeNotes({ last, isAsItWent }: Choice, story: JarState, own
           } as const,
         ]
       : []),
-    ...(last.isMadeOff && !hasTargets(own)
+    ...(mended === null ? [] : [{ group: 'notes', key: 'again_mended', values: { ...mended, note: note! } } as const]),
+    ...(last.isMadeOff && !hasTargets(own) && mended === null
       ? [{ group: 'notes', key: 'again_came_out', values: { made: made!, planned: planned!, isAsItWent } } as const]
       : []),
-    ...(isLikedLess(last)
+    ...(isLikedLess(last) && mended === null
       ? [{ group: 'notes', key: 'again_liked_less', values: { rating, note: symptomOf(last) && note } } as const]
       : []),
   ]
@@ -90,28 +117,6 @@ export const targetsGiven = ({ abvPercent, sugarGPerL }: Targets) => ({
   'to-sweetness': sweetnessGiven(sugarGPerL),
 })
 
-/** What makes up for a taste in the next batch; null where that is no matter of sugar or strength. */
-function wishFor(symptom: SymptomId | null, { abvPercent, sugarGPerL }: Targets): Mend | null {
-  const as = (key: Mend['key'], wish: Wish | null): Mend | null => (wish === null ? null : { key, wish })
-  switch (symptom) {
-    case 'too_sweet':
-      return as('plan_drier', drier(sugarGPerL))
-    case 'too_dry_or_sour':
-      return as('again_sweeter', sweeter(sugarGPerL))
-    case 'too_weak':
-      return as('plan_stronger', stronger(abvPercent))
-    case 'harsh_hot':
-      return as('again_weaker', weaker(abvPercent))
-    default:
-      return null
-  }
-}
-
-interface Mend {
-  readonly key: 'plan_drier' | 'plan_stronger' | 'again_sweeter' | 'again_weaker'
-  readonly wish: Wish
-}
-
 interface Offering {
   readonly own: Input
   readonly jar: string
@@ -122,15 +127,17 @@ interface Offering {
 /** The same once more, with what was not taken: each a whole call. */
 export function otherwiseActions(choice: Choice, story: JarState, offering: Offering): readonly Action[] {
   const { own, jar, reachedAbvPercent } = offering
-  const { last, isAsItWent } = choice
+  const { last, isAsItWent, mended } = choice
   const again = (more: CallValues<'again'>) => call('again', { ...own, jar, ...more })
   const isTold = hasTargets(own)
   const days = isAsItWent ? (last.plannedDays?.fromDays ?? 0) : (last.wentDays ?? 0)
-  const isAimed = last.isMadeOff && !isTold
-  const wish = isAsItWent ? story.started.targets : last.made && aimed(last.made)
+  const isAimed = (last.isMadeOff || mended !== null) && !isTold
+  const wish =
+    isAsItWent || (mended !== null && last.isMadeOff)
+      ? story.started.targets
+      : (mended?.from ?? (last.made && aimed(last.made)))
   const abvPercent = isAimed && wish !== null ? reachedAbvPercent(targetsGiven(wish)) : null
   const other = wish === null || abvPercent === null ? null : { ...wish, abvPercent }
-  const mend = isLikedLess(last) && !isTold ? mendAction(choice, offering) : null
   return [
     ...(last.isDaysOff && own.days === undefined && days > 0
       ? [
@@ -148,19 +155,13 @@ export function otherwiseActions(choice: Choice, story: JarState, offering: Offe
           } as const,
         ]
       : []),
-    ...(mend === null ? [] : [mend]),
+    ...(isLikedLess(last) && !isTold && mended === null ? [troubleAction(choice, jar)] : []),
   ]
 }
 
-function mendAction({ last, targets }: Choice, { own, jar, reachedAbvPercent }: Offering): Action {
+/** What was not taken to is looked into. */
+function troubleAction({ last }: Choice, jar: string): Action {
   const symptom = symptomOf(last)
-  const mend = targets === null ? null : wishFor(symptom, targets)
-  const nearest = mend === null ? null : reachedAbvPercent(mend.wish)
-  const isReached = nearest !== null && nearest === (mend?.wish['to-strength']?.is.abvPercent ?? nearest)
-  if (mend !== null && isReached) {
-    const label = { group: 'actions', key: mend.key, values: undefined } as const
-    return { label, call: call('again', { ...own, jar, ...mend.wish }) }
-  }
   const values = { ...(symptom !== null && { symptom: [symptom] }), jar }
   return { label: { group: 'actions', key: 'trouble_offer', values: { symptom } }, call: call('trouble', values) }
 }
