@@ -435,6 +435,7 @@ export const jarFrames: readonly Frame[] = [
       { option: 'bottles', takes: 'bottles_again' },
       { option: 'to-strength', takes: 'wished_strength' },
       { option: 'to-sweetness', takes: 'wished_sweetness' },
+      { option: 'sugar', takes: 'sweetener' },
     ],
   },
   {

@@ -1,9 +1,10 @@
 import { textFrom, wordsFrom } from '../../../core/quantity/read/tokens.ts'
 import type { Sentence, TalkJar } from '../bits/bit.ts'
-import { jarCalled, jarsNamed } from '../bits/jars-of.ts'
+import { jarCalled, jarsNamed, jarsOf } from '../bits/jars-of.ts'
 import type { CallRead, TalkReading } from '../frames/reading.ts'
+import { ADDED, amountsAgain } from './again-amounts.ts'
 import { followUp } from './follow-up.ts'
-import { jarAgain } from './named-again.ts'
+import { jarAgain, namedIn } from './named-again.ts'
 import { otherPlants, otherSpirit, spiritInstead, swapped, withoutPlant } from './plan-rules.ts'
 import { NOTHING_SAID, type Remembered } from './remembered.ts'
 import { callReading, NO_LIQUEUR, type Rule, WORKED_OUT, whichJar } from './rule.ts'
@@ -13,7 +14,7 @@ const LEAD =
   /^(?:ok |right |so |and |now |please |lets (?:do|make) |id like |i want |can (?:i|we) (?:do|make|have) |make |do |plan )*(?:the |my )?(?:same(?: (?:thing|recipe|one|batch|jar|again|as (?:last time|before|the last one)))*|again|once (?:more|again)|one more (?:time|batch|lot)|another (?:one|batch|lot|round)(?: of (?:it|that|the same|them))?|(?:just |exactly )?(?:like|as) (?:last time|before|last year|the last one)|(?:make |do )?(?:it|that|that one|this) again|repeat(?: it| that)?|un altra volta|di nuovo|ancora una volta|(?:lo |la )?stess[oa](?: (?:ricetta|cosa))?|(?:uguale|come) (?:all?|l|la|a)? ?(?:altra volta|volta scorsa|ultima volta|anno scorso|prima)|rifacciamol[oa]|rifall[oa]|rifammel[oa])(?= |$)/
 
 const JOINS =
-  /^(?:[,;:.!—-]|but|and|with|only|just|though|except|this|time|please|for|ma|pero|con|solo|stavolta|e|questa|volta|per)$/
+  /^(?:[,;:.!—-]|but|and|with|only|just|though|except|this|time|please|for|using|from|ma|pero|con|usando|solo|stavolta|e|questa|volta|per)$/
 
 /** How many tokens the first words of a text are. */
 function tokensOf(typed: Sentence['typed'], words: string): number | null {
@@ -56,8 +57,6 @@ function planOf(jar: TalkJar): CallRead | null {
       }
 }
 
-const ADDED = /\b(?:too|as well|also|added|extra|anche|in piu)\b/u
-
 /** `With limes`: of one plant another, as many as there were; beside several it comes to them. */
 function plantsChanged(sentence: Sentence, plan: CallRead, said: Remembered): TalkReading | null {
   const { bits, typed } = sentence
@@ -93,6 +92,8 @@ function changed(jar: TalkJar, sentence: Sentence, said: Remembered): CallRead |
   if (only?.kind === 'strength' && another === undefined && only.value < NO_LIQUEUR)
     return { command: 'again', options: { ...jarAgain(jar, sentence).options, 'to-strength': only.text } }
   const plan = planOf(jar)
+  const amounts = amountsAgain(name, sentence, plan)
+  if (amounts !== null) return amounts
   const isPlants = bits.some(({ kind }) => kind === 'plant')
   const read =
     plan === null ? null : isPlants ? plantsChanged(sentence, plan, said) : spiritChanged(sentence, plan, said)
@@ -122,6 +123,24 @@ function changed(jar: TalkJar, sentence: Sentence, said: Remembered): CallRead |
     : null
 }
 
+const WITH = /^(?:with|using|but|from|only|con|usando|ma|[,;:])$/
+
+/** `Do the plum again with 500 g plums`: the jar that is named before, and what is said behind; null where none is. */
+function ofNamed(sentence: Sentence, said: Remembered, part: (text: string) => Sentence): CallRead | null {
+  const { typed, jars } = sentence
+  const at = typed.tokens.findIndex(({ text }, place) => place > 0 && WITH.test(text))
+  const head = at === -1 ? null : part(textFrom(typed, 0, at))
+  const named = head === null ? null : namedIn(head)
+  if (named === null) return null
+  let from = at
+  while (from < typed.tokens.length && JOINS.test(typed.tokens[from]!.text)) from++
+  const [jar, another] = jarsOf(named, jars)
+  const wish = from === typed.tokens.length ? null : part(textFrom(typed, from))
+  return jar === undefined || another !== undefined || wish === null || wish.bits.length === 0
+    ? null
+    : changed(jar, wish, said)
+}
+
 const AGAIN_ALONE =
   /^(?:(?:ok|right|so|and|please|lets|id like to|i want to|can i|can we) )*(?:do|make|brew|repeat) (?:it|that|this|that one|this one)(?: all)? (?:again|once more|over again)(?: please)?$|^(?:rifallo|rifalla|rifacciamolo|rifacciamola)$/
 
@@ -147,7 +166,10 @@ export function againChanged(
   part: (text: string) => Sentence,
 ): TalkReading | null {
   const text = changeIn(sentence)
-  if (text === null) return againAlone(sentence, said)
+  if (text === null) {
+    const named = ofNamed(sentence, said, part)
+    return named === null ? againAlone(sentence, said) : callReading(named)
+  }
   const wish = part(text)
   if (jarsNamed(wish.bits, sentence.jars).length > 0) return null
   if (said.call !== null && WORKED_OUT.test(said.call.command)) return followUp(wish, said)

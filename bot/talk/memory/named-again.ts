@@ -38,7 +38,7 @@ const JOINS =
   /^(?:again|once|more|and|but|the|my|that|please|then|now|with|only|just|as|much|many|di|nuovo|ancora|altra|volta|rifai|rifare|rifacciamo|ma|e|il|la|lo|l|le|i|con|solo|per|favore)$/
 
 /** The one plant or jar that is named to be made again, with nothing else but how; null where more is said. */
-function namedIn({ bits, typed, spans, lexicon, has }: Sentence): Bit | null {
+export function namedIn({ bits, typed, spans, lexicon, has }: Sentence): Bit | null {
   const [named, another] = bits
   if (named === undefined || another !== undefined || (named.kind !== 'plant' && named.kind !== 'jar')) return null
   if (named.with !== undefined || named.role === 'left_out' || !AGAIN.test(wordsFrom(typed))) return null

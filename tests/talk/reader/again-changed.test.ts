@@ -15,6 +15,14 @@ const WISHES = [
   ['like last time, double', 'again', { spirit: '2 l 95%' }],
   ['same as last time but half', 'again', { spirit: '0.5 l 95%' }],
   ['again but with a litre of vodka', 'again', { spirit: '1 litre vodka 40%' }],
+  // A mass, or a count, of what is in it; the rest stays as it was.
+  ['make the lemon again, but with 14 lemons', 'again', { jar: 'lemon', of: '14 lemons' }],
+  ['the lemon again using 80 g', 'again', { jar: 'lemon', of: '80 g' }],
+  ['lemon again with 6 lemons and 700 ml of vodka', 'again', { of: '6 lemons', spirit: '700 ml vodka 40%' }],
+  ['do the lemon again with a litre of 50%', 'again', { jar: 'lemon', spirit: '1 litre 50%' }],
+  ['do the lemon again with 4 bottles', 'again', { jar: 'lemon', bottles: '4' }],
+  ['do the lemon again with oranges', 'plan', { of: '10 oranges', spirit: '1 l 95%' }],
+  ['do the lemon again with honey', 'again', { jar: 'lemon', sugar: 'honey' }],
 ] as const
 
 describe('the batch that was made, with a change', () => {
