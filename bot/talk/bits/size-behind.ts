@@ -41,3 +41,27 @@ export function centilitresBehind({ typed }: RolesAround, bits: Open[]): void {
 
 /** Bottles of spirit as they are sold, cl, that no drink is so strong as. */
 const SOLD_CL: ReadonlySet<number> = new Set([70, 75, 100, 150])
+
+/** Of no liqueur: what is so strong is a spirit, % vol. */
+const LEAST_SPIRIT = 35
+
+/** `2 bottles of 95% 50cl`, `a bottle of 95% alcohol, 50 cl`: what stands behind the strength is how large such a bottle is. */
+export function sizedBehindStrength(around: RolesAround, bits: Open[]): void {
+  bits.forEach((bottle, at) => {
+    const strength = bits[at + 1]
+    if (bottle.kind !== 'bottles' || bottle.isSizeAssumed !== true) return
+    if (strength?.kind !== 'strength' || strength.value < LEAST_SPIRIT || strength.from - bottle.to > 1) return
+    const word = bits[at + 2]?.kind === 'spirit' ? bits[at + 2] : undefined
+    const size = bits[word === undefined ? at + 2 : at + 3]
+    const behind = (word ?? strength).to
+    const joined = around.typed.tokens.slice(behind, size?.from ?? behind).map(({ text }) => text)
+    if (size?.kind !== 'volume' || size.role !== null || !joined.every((text) => /^(?:[,(]|da|di|of)$/.test(text)))
+      return
+    bottle.role = 'gone'
+    asManyOf(around, size, bottle.count ?? 1)
+    size.role = 'of_spirit'
+    if (word === undefined) return
+    size.with = bits.indexOf(word)
+    word.with = bits.indexOf(size)
+  })
+}

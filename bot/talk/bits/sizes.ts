@@ -1,7 +1,7 @@
 import { wordSet } from '../lexicon/concepts.ts'
 import { isAskedFor } from './asked-for.ts'
 import { AMOUNTS, type Open, type RolesAround } from './attach.ts'
-import { asManyOf, EACH, isOfOne } from './size-behind.ts'
+import { asManyOf, EACH, isOfOne, sizedBehindStrength } from './size-behind.ts'
 
 /** Plants and drinks that are to be left out: `without the ginger`. */
 export function leftOut(around: RolesAround, bits: Open[]): void {
@@ -66,6 +66,7 @@ export function sized(around: RolesAround, bits: Open[]): void {
     const isBeside = word?.kind === 'spirit' && word.from - bit.to <= 1 && size?.kind === 'volume'
     if (isOne && isBeside && size.from - word.to <= 2) bit.role = 'gone'
   })
+  sizedBehindStrength(around, bits)
   bits.forEach((bit, at) => {
     if (bit.kind !== 'bottles' || bit.isSizeAssumed !== true || bit.role !== 'of_spirit' || bit.with === undefined)
       return

@@ -60,7 +60,13 @@ describe('/again', () => {
     expect(after.plants[0]!.count).toBe(4.5)
     const planned = await desk.run('/again lemon spirit:700 ml 60% name:weakest')
     const as = planned.ok ? planned.reply.notes.find(({ key }) => key === 'again_as') : undefined
-    expect(as?.values).toEqual({ name: 'lemon', isOtherwise: false, factor: expect.closeTo(factor, 6), by: 'spirit' })
+    expect(as?.values).toEqual({
+      name: 'lemon',
+      isOtherwise: false,
+      factor: expect.closeTo(factor, 6),
+      by: 'spirit',
+      id: null,
+    })
     expect(desk.faults()).toEqual([])
   })
 

@@ -22,6 +22,12 @@ describe.each([
   ['8 oz bottles, six of them, of lime liqueur', '/plan of:lime strength:95% bottles:6 x 8 fl oz'],
   ['cinque bottiglie da 12 oz di limoncello', '/plan of:limoni strength:95% bottles:5 x 12 fl oz'],
   ['8 oz raspberries and two 8 oz cups of gin', '/plan of:8 oz raspberries spirit:16 fl oz gin 40%'],
+  // How large a bottle is, behind what stands on its label.
+  ['9 lemons and a bottle of 96% 50cl', '/plan of:9 lemons spirit:50 cl 96%'],
+  ['9 lemons and 2 bottles of 96% 50cl', '/plan of:9 lemons spirit:2 x 50 cl 96%'],
+  ['a bottle of 151 proof rum, 750 ml, and 6 limes', '/plan of:6 limes spirit:750 ml rum 151 proof'],
+  ['11 limoni e una bottiglia di 96% da 50 cl', '/plan of:11 limoni spirit:50 cl 96%'],
+  ['9 lemons, a litre of 96%, 6 bottles of 50 cl', '/plan of:9 lemons spirit:1 litre 96% bottles:6 x 50 cl'],
   // A recipe with its own water.
   [
     'a pint of 190 proof, 2 cups water, 2 cups sugar, 8 lemons',
