@@ -48,9 +48,13 @@ export const otherSpirit: Rule = (sentence, last) => {
   const abv = strength?.text ?? (word !== undefined && word.value > 0 ? `${word.value}%` : null)
   if (abv === null) return null
   const name = word === undefined || /alco|spirit|alcol/.test(word.text) ? null : word.text.toLowerCase()
+  // Its strength stands apart: `dilute 1 l of 96 to 40`.
+  if (last.options.strength !== undefined && name === null) return callReading(withOption(last, 'strength', abv))
   if (volume === undefined)
     return takes(last.command, 'strength') ? callReading(withOption(last, 'strength', abv)) : null
-  return callReading(withOption(last, 'spirit', [volume, name, abv].filter((part) => part !== null).join(' ')))
+  const { strength: _, ...others } = last.options
+  const apart = { ...last, options: others }
+  return callReading(withOption(apart, 'spirit', [volume, name, abv].filter((part) => part !== null).join(' ')))
 }
 
 const NONE: ReadonlySet<string> = new Set()

@@ -5,6 +5,7 @@ import { freeTold } from '../memory/free-told.ts'
 import { namedAgain } from '../memory/named-again.ts'
 import { NOTHING_SAID, type Remembered } from '../memory/remembered.ts'
 import { severalToBuy } from '../memory/scaled-again.ts'
+import { syrupAsked } from '../memory/syrup-asked.ts'
 import { forPeople } from './for-people.ts'
 import { hadAtHome } from './had-at-home.ts'
 import { ideasWithSpirit } from './ideas-with-spirit.ts'
@@ -24,6 +25,7 @@ export const wholeReading = (
 ): TalkReading | null =>
   pleasantry(sentence, said.question !== null) ??
   measureAsked(sentence) ??
+  syrupAsked(sentence, said) ??
   againChanged(sentence, said, read) ??
   ideasWithSpirit(sentence, said) ??
   severalToBuy(sentence) ??
