@@ -3,6 +3,7 @@ import type { TalkReading } from '../frames/reading.ts'
 import { againChanged } from '../memory/again-changed.ts'
 import { freeTold } from '../memory/free-told.ts'
 import { namedAgain } from '../memory/named-again.ts'
+import { planOfNothing } from '../memory/plan-of-nothing.ts'
 import { NOTHING_SAID, type Remembered } from '../memory/remembered.ts'
 import { severalToBuy } from '../memory/scaled-again.ts'
 import { syrupAsked } from '../memory/syrup-asked.ts'
@@ -26,6 +27,7 @@ export const wholeReading = (
   pleasantry(sentence, said.question !== null) ??
   measureAsked(sentence) ??
   syrupAsked(sentence, said) ??
+  planOfNothing(sentence, said) ??
   againChanged(sentence, said, read) ??
   ideasWithSpirit(sentence, said) ??
   severalToBuy(sentence) ??
