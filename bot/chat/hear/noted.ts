@@ -5,9 +5,25 @@ import type { CallOutcome } from '../run/call-outcome.ts'
 const withNote = (outcome: CallOutcome, note: Message<'notes'>): CallOutcome =>
   outcome.ok ? { ...outcome, reply: { ...outcome.reply, notes: [note, ...outcome.reply.notes] } } : outcome
 
-/** A reply that says which words were left out. */
-export const leavingOut = (outcome: CallOutcome, words: readonly string[]): CallOutcome =>
-  words.length === 0 ? outcome : withNote(outcome, { group: 'notes', key: 'left_out', values: { words } })
+/** What sweetens, of which nobody said how much. */
+const SUGAR =
+  /^(?:(?:white|caster|castor|granulated|cane|table|plain|some|the|a bit of|a little) )*(?:sugar|zucchero)(?: (?:to taste|as needed|q ?\.? ?b\.?|a piacere))?$/iu
+
+/** A plan that says how much sugar goes in after straining, of which its maker said nothing. */
+function isSugarOpen(outcome: CallOutcome): boolean {
+  if (!outcome.ok || !('reply' in outcome) || outcome.path !== 'plan') return false
+  const { sugarG } = outcome.reply.data as { readonly sugarG?: unknown }
+  return outcome.call?.options.sugar === undefined && typeof sugarG === 'number' && sugarG > 0
+}
+
+/** A reply that says which words were left out; of sugar without an amount what that means for the plan. */
+export function leavingOut(outcome: CallOutcome, words: readonly string[]): CallOutcome {
+  const open = isSugarOpen(outcome) ? words.filter((word) => SUGAR.test(word)) : []
+  const rest = words.filter((word) => !open.includes(word))
+  const told =
+    open.length === 0 ? outcome : withNote(outcome, { group: 'notes', key: 'sugar_to_taste', values: undefined })
+  return rest.length === 0 ? told : withNote(told, { group: 'notes', key: 'left_out', values: { words: rest } })
+}
 
 /** A reply that says for how many glasses it is. */
 export const pouredFor = (outcome: CallOutcome, poured: PouredFor | undefined): CallOutcome =>
