@@ -21,7 +21,7 @@ import { withRoles } from './roles.ts'
 import { spansMeant } from './spans-meant.ts'
 import { toldOfJar } from './told-of-jar.ts'
 import { weighTogether } from './weigh-together.ts'
-import { withoutLikeness, withoutShorter } from './without-likeness.ts'
+import { withoutLateTelling, withoutLikeness, withoutShorter } from './without-likeness.ts'
 
 /** A sentence taken apart into bits with roles and concepts. Never throws; an empty one has none. */
 export function sentenceIn(text: string, surroundings: Surroundings, isForgiving = false): Sentence {
@@ -32,7 +32,7 @@ export function sentenceIn(text: string, surroundings: Surroundings, isForgiving
   const names = new Set(jars.flatMap(({ name }) => saidText(name).tokens.map((token) => token.text)))
   const plainly = broadMeant(asTyped.tokens, lexicon, names)
   const typed = { ...asTyped, tokens: liqueursMeant(respelt(plainly, lexicon, names)) }
-  const named = withoutBystanders(conceptsIn(typed.tokens, lexicon), typed)
+  const named = withoutBystanders(withoutLateTelling(conceptsIn(typed.tokens, lexicon), typed.tokens), typed)
   const all = spansMeant(withoutShorter(withoutLikeness(named)), typed.tokens)
   const found = withoutPlaceItself(typed, all)
   const told = withoutAsides(typed, bitsIn({ typed, lexicon, spans: found, jars, today, spiritBottleMl }))

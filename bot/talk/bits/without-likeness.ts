@@ -24,6 +24,22 @@ export const withoutLikeness = (spans: readonly ConceptSpan[]): readonly Concept
       ),
   )
 
+/** `Forgot to say`: nothing stood forgotten. */
+export const withoutLateTelling = (
+  spans: readonly ConceptSpan[],
+  tokens: readonly { readonly text: string }[],
+): readonly ConceptSpan[] =>
+  spans.filter(
+    ({ concept, from }) =>
+      (concept !== 'forgotten' && concept !== 'hypothesis') ||
+      !/^forgot to (?:say|mention|tell|note|write|add that)\b/.test(
+        tokens
+          .slice(from, from + 4)
+          .map(({ text }) => text)
+          .join(' '),
+      ),
+  )
+
 /** Of `not too sweet` only the whole holds: that it is too sweet is not said. */
 const OPPOSED = /^(?:wish_|too_|drier|sweeter|stronger|weaker|not_sweet|cloying)/
 

@@ -49,11 +49,17 @@ export const isElsewhere = ({ has, bits }: Sentence): boolean =>
 export const isOfGarden = ({ has, bits, typed }: Sentence): boolean =>
   has('gardening') && !has('kitchen') && !bits.some(({ kind }) => kind === 'spirit') && !TAKEN.test(typed.text)
 
+/** Children who only want to know. */
+const CURIOUS =
+  /\b(?:kids?|children|grandchildren|grandkids|sons?|daughters?|little ones|bambini|figli|nipoti)\b (?:\S+ ){0,2}(?:ask(?:s|ed|ing)?(?! for| if they| to (?:try|taste|drink|have))|wonder(?:s|ing)?|wants? to know|curious|chied\S+|vogliono sapere)\b/iu
+
 /** What harms without being an ingredient: spirit over heat, children, a baby on its way, medicines and the rest of `dangerAsked`. */
 export function dangerTopic({ bits, has, typed }: Sentence): string | null {
   if (has('pregnant')) return 'pregnancy'
   const asked = dangerAsked(typed.text)
   if (asked !== null) return asked
+  // `A tag for the sloe, the kids keep asking what it is`: nobody of them drinks.
+  if (has('print_tag', 'print_label') && CURIOUS.test(typed.text)) return null
   const young = whoIsYoung(typed.text)
   if (young === 'nearly') return 'old_enough'
   if (young === 'child' || (has('infant') && has('kitchen'))) return 'children'
