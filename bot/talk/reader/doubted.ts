@@ -67,11 +67,14 @@ export function doubted(
   reading: TalkReading,
   leanings: readonly Leaning[],
   of: Otherwise,
-  isPlain: () => boolean,
+  { isPlain, isAsked }: { readonly isPlain: () => boolean; readonly isAsked: boolean },
 ): TalkReading {
   const [likeliest] = leanings
   const aim = aimOf(reading)
-  if (aim === null || OF_ITS_OWN.has(aim) || likeliest === undefined || likeliest.aim === 'talk') return reading
+  // `Can I use old gin bottles again?`: asked, and surely of the handbook.
+  const isOfHandbook = isAsked && likeliest?.aim === 'handbook' && likeliest.share >= SURE
+  if (aim === null || (OF_ITS_OWN.has(aim) && !isOfHandbook) || likeliest === undefined || likeliest.aim === 'talk')
+    return reading
   if (likeliest.share < LIKELIER) return reading
   // An entry may warn: it gives way only to what follows on what was said.
   if (reading.kind === 'topic' && likeliest.aim !== 'follow') return reading
@@ -87,7 +90,8 @@ export function doubted(
   const otherCall = other === null ? null : callOf(other)
   // A deed that was told is not lost for a doubt.
   const isKept = reading.kind === 'question' || (reading.kind === 'call' && reading.does !== 'compute')
-  if (isKept && other !== null && otherCall === null) return reading
+  const stays = isKept && !(isOfHandbook && !(reading.kind === 'call' && reading.does === 'record'))
+  if (stays && other !== null && otherCall === null) return reading
   if (other !== null && otherCall === null) return other.kind === 'topic' && likeliest.share >= SURE ? other : reading
   if (otherCall === null) return isKept ? reading : lostNear(likeliest.aim)
   if (call === null) return other?.kind === 'call' ? other : reading

@@ -9,7 +9,7 @@ import { readingOf } from './frame-reading.ts'
 import { hiddenDanger } from './hidden-danger.ts'
 import type { FindsInText } from './kept-finds.ts'
 import { likelyEntry } from './likely-entry.ts'
-import type { Otherwise } from './second-thought.ts'
+import { HARMFUL, type Otherwise } from './second-thought.ts'
 import { symptomReading } from './symptom-reading.ts'
 import { tried } from './tried-frames.ts'
 
@@ -51,8 +51,12 @@ export const otherwiseOf = (sentence: Sentence, text: string, knows: Knows): Oth
   },
   trouble() {
     if (symptomDenied(sentence) !== null) return null
-    const symptom = symptomIn(sentence) ?? knows.findSymptom(text) ?? knows.findLikelySymptom(text)
-    return symptom === null ? null : symptomReading(sentence, symptom.id)
+    const symptom = symptomIn(sentence) ?? knows.findSymptom(text)
+    if (symptom !== null) return symptomReading(sentence, symptom.id)
+    const likely = knows.findLikelySymptom(text)
+    const reading = likely === null ? null : symptomReading(sentence, likely.id)
+    // What harms is written down with its jar: not for a likeness.
+    return reading?.kind === 'symptom' && HARMFUL.has(reading.id) && reading.options.jar !== undefined ? null : reading
   },
   follow() {
     const { call = null } = knows.said ?? {}

@@ -94,9 +94,9 @@ function readPlainly(text: string, knows: Knows): TalkReading {
   const read = askedBeside(byRules(reading, sentence, text, knows), sentence, text, knows.findEntry)
   const isOwn = read.kind === 'symptom' && isOwnTrouble(sentence, text)
   const other = { ...otherwiseOf(sentence, text, knows), ...(isOwn && { handbook: () => null }) }
-  const isPlain = () => readFirst(sentence, text, knows) !== null
+  const said = { isPlain: () => readFirst(sentence, text, knows) !== null, isAsked: isAsked(sentence) }
   const leanings = isSettled(read, sentence, knows.said) ? [] : knows.hunch(sentence, knows.said)
-  const sure = doubted(secondThought(read, leanings, other), leanings, other, isPlain)
+  const sure = doubted(secondThought(read, leanings, other), leanings, other, said)
   return wasNothingTold(sentence, text) ?? notMeant(jarNotThere(sure, sentence), sentence, read)
 }
 

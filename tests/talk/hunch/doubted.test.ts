@@ -15,7 +15,7 @@ const callTo = (command: Path): TalkReading & { kind: 'call' } => ({
 const TOPIC: TalkReading = { kind: 'topic', entry: 'peeled_fruit', more: [] }
 const NOTHING: Otherwise = { call: () => null, handbook: () => null, trouble: () => null, follow: () => null }
 
-const FREELY = () => false
+const FREELY = { isPlain: () => false, isAsked: false }
 
 /** With its own aim among those that are known. */
 const leaning = (shares: Readonly<Partial<Record<Aim, number>>>): readonly Leaning[] =>
@@ -86,6 +86,21 @@ describe('a reading that no such sentence was ever after', () => {
     expect(doubted(callTo('measure'), told, NOTHING, FREELY)).toMatchObject({ kind: 'call' })
   })
 
+  it('gives way to an entry where the handbook is surely asked, unless it records', () => {
+    const asked = { ...FREELY, isAsked: true }
+    const shares = { handbook: 0.81, bottles: 0 }
+    const found: Otherwise = { ...NOTHING, handbook: () => TOPIC }
+    expect(doubted(callTo('bottles'), leaning(shares), found, asked)).toBe(TOPIC)
+    const lacks: TalkReading = { ...callTo('bottles'), kind: 'question', about: { kind: 'which_jar' }, choices: [] }
+    expect(doubted(lacks, leaning(shares), found, asked)).toBe(TOPIC)
+    for (const [reading, share, how] of [
+      [callTo('bottles'), 0.81, FREELY],
+      [callTo('bottles'), 0.79, asked],
+      [{ ...callTo('bottles'), does: 'record' } as TalkReading, 0.81, asked],
+    ] as const)
+      expect(doubted(reading, leaning({ ...shares, handbook: share }), found, how)).toBe(reading)
+  })
+
   it('stays where it sets something and the other is no call', () => {
     const set: TalkReading = { ...callTo('reminders'), does: 'set' }
     const asked = leaning({ handbook: 0.99, reminders: 0 })
@@ -93,7 +108,9 @@ describe('a reading that no such sentence was ever after', () => {
   })
 
   it('stays where it is said plainly', () => {
-    expect(doubted(plan, leaning({ 'jar strain': 0.99, plan: 0 }), strained, () => true)).toBe(plan)
+    expect(doubted(plan, leaning({ 'jar strain': 0.99, plan: 0 }), strained, { ...FREELY, isPlain: () => true })).toBe(
+      plan,
+    )
   })
 })
 
