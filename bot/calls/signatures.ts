@@ -88,6 +88,7 @@ export const signatures = {
     hydrometer: quantityOptions.hydrometer.optional(),
     before: quantityOptions.hydrometer.optional(),
     after: quantityOptions.hydrometer.optional(),
+    strength: strength.optional(),
     sweetness: sweetness.optional(),
     when: when.optional(),
   }),

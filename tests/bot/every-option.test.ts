@@ -68,6 +68,7 @@ const LINES: Readonly<Record<string, readonly string[]>> = {
     'before:1.021|after:1.094',
     'hydrometer:1.035|sweetness:180 g/L',
     'jar:sweet|hydrometer:1.058|when:today',
+    'jar:strained|strength:82%|sweetness:10 g/L|when:today',
   ],
   serving: ['pour:40 ml|strength:40%|country:Italy'],
   label: ['strength:30%|sweetness:250 g/L|of:10 lemons|region:EU|sugar:honey'],

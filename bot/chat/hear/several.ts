@@ -97,6 +97,16 @@ function laterOf(reading: TalkReading, { talk, userId, nowMs }: Dispatch, place:
   return reading.call.command === said.question.call.command ? said.later : []
 }
 
+/** The answer to what was told first, and to what the same words tell of it. */
+async function withNext(line: string, reading: TalkReading, dispatch: Dispatch, place: string): Promise<Heard> {
+  const first = await answered(line, reading, dispatch, place)
+  if (reading.kind !== 'call' || reading.next === undefined || !first.outcome.ok) return first
+  remember({ heard: first, reading }, dispatch, place)
+  const later: TalkReading = { kind: 'call', call: reading.next, does: 'record', leftOut: [] }
+  const { also = [], ...second } = await answered(line, later, dispatch, place)
+  return { ...first, also: [...(first.also ?? []), second, ...also] }
+}
+
 /** The answer to a line, and then to what was kept for it. */
 export async function answeredThen(
   line: string,
@@ -106,7 +116,7 @@ export async function answeredThen(
   place: string,
 ): Promise<Understood> {
   const later = laterOf(reading, dispatch, place)
-  const heard = await answered(line, reading, dispatch, place)
+  const heard = await withNext(line, reading, dispatch, place)
   if (later.length === 0 || !heard.outcome.ok) return { heard, reading }
   remember({ heard, reading }, dispatch, place)
   const { also = [], ...next } = await several(later, read, dispatch, place)

@@ -11,10 +11,36 @@ import { jarData } from '../jar/known/jar-data.ts'
 import { kitchenOfJar } from '../jar/known/jar-kitchen.ts'
 import { type Recorded, recordStep } from '../jar/step/record-step.ts'
 import { nowRows, recordedHeadline, stepReply } from '../jar/step/step-reply.ts'
+import { strainedReply } from '../jar/step/strained-reply.ts'
 import { note, outcomeData } from '../reply/outcome-reply.ts'
 import { methodSaid } from './measure-reply.ts'
 
 type Measuring = InputOf<'measure'> & { readonly jar: Given<string> }
+
+/** A jar that takes a strength that was told as it is: by a laboratory, or worked out elsewhere. */
+export async function toldJarReply(
+  input: Measuring,
+  { abvPercent, sugarGPerL }: Pick<GaugedOutcome, 'abvPercent' | 'sugarGPerL'>,
+  context: Context,
+): Promise<Reply> {
+  // How it was found is nobody's reading; with its sugar known it is put right for nothing.
+  const happening = () => ({ kind: 'measured', method: 'known_sugar', abvPercent, sugarGPerL }) as const
+  const recorded = await recordStep(context, input, { happening })
+  const { story } = recorded
+  const headline = recordedHeadline(recorded, context)
+  // What comes next in a jar that waits for its syrup is that, worked out anew.
+  const isWaiting = story.strained !== null && story.sweetened === null
+  const reply = isWaiting
+    ? strainedReply(context, input, recorded, headline)
+    : stepReply(context, input, recorded, { headline, rows: nowRows })
+  const notes = reply.notes.filter(({ key }) => key !== 'jar_reading_surprising')
+  const { outcome } = contentsOf(story)
+  return {
+    ...reply,
+    notes: [...notes, ...surprisingNotes(story.name, recorded.unusual)],
+    data: { ...reply.data, ...outcomeData(outcome), method: 'known_sugar' },
+  }
+}
 
 /** A jar that takes what was measured of it. */
 export async function measuredJarReply(

@@ -294,6 +294,20 @@ export const computeFrames: readonly Frame[] = [
     ],
     ignores: ['plant'],
   },
+  // `It’s really 32 %`, `the lab says 32 %`: told of a jar, and nothing that a hydrometer shows.
+  {
+    command: 'measure',
+    does: 'record',
+    cues: { true_strength: 4, own_jar: 1, strained: -2 },
+    wants: ['true_strength'],
+    bars: ['asking', 'wish', 'hypothesis', 'denial', 'started', 'added', 'how_much', 'how_long'],
+    slots: [
+      { option: 'jar', takes: 'jar', needed: true },
+      { option: 'strength', takes: 'strength', needed: true },
+      { option: 'sweetness', takes: 'sweetness' },
+      { option: 'when', takes: 'when' },
+    ],
+  },
   {
     command: 'measure',
     does: 'compute',

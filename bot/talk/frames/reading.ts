@@ -23,6 +23,8 @@ export type TalkReading =
       readonly spiritTaken?: string
       /** What so many people drink, of which the bottles come. */
       readonly poured?: PouredFor
+      /** What is done next with what the same sentence told. */
+      readonly next?: CallRead
       /** The entry of the handbook for a danger that is told beside a deed: `strained it, and my guest has a nut allergy`. */
       readonly beside?: string
     }

@@ -43,6 +43,7 @@ export const english: Lexicon = {
     reads: `spindle, spindles, vinometer, areometer, alcometer, reads, read, reading, says, said, shows, showed, measures, measured, measuring, came out at, comes out at, gives, hydrometer, gauge, alcoholmeter, alcoholometer, floaty thing, the float, floats at, tests at, tested at, clocks in at, showing`,
     instrument: `spindle, areometer, densimeter, hydrometer, wine hydrometer, saccharometer, sg, gravity, specific gravity, density, floaty thing, floaty`,
     refractometer: `refractometer, brix, refracto, bx`,
+    true_strength: `really, truly, the lab, a lab, by lab, lab says, lab result, laborator*, by the lab, true strength, real strength, actual strength, by calculation, after distilling, distilled it to measure, ebulliometer, gas chromatograph*`,
     boiled_off: `boiled, boil off, boiled off, boiling off, boiled down, boil down, boiled ~ down, cooked off, evaporated, topped it up, topped up, made back up, topped back, before and after`,
     before_it: `before, before it, before boiling, at first, to start, start*, initially, originally, first`,
     after_it: `after, after it, after boiling, afterwards, then, now, end*, second`,

@@ -41,6 +41,7 @@ export const italian: Lexicon = {
     reads: `ho letto, segna, misura, legge, dice, indica, da, misurato, alcolometro, gradi, risulta, fa, sta a, viene, e a`,
     instrument: `densimetro, mostimetro, densita, alcolometro, saccarimetro`,
     refractometer: `rifrattometro, brix`,
+    true_strength: `davvero, in realta, laboratori*, gradazione vera, gradazione reale`,
     boiled_off: `bollit*, fatto bollire, bollendo, evaporat*, fatto evaporare, rabboccato, riportato a volume, riportato`,
     before_it: `prima, all inizio, iniziale, prima di bollire`,
     after_it: `dopo, poi, alla fine, finale`,

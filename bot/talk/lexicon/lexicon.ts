@@ -5,6 +5,7 @@ export type Concept =
   | 'hypothesis'
   | 'wish'
   | 'done_word'
+  | 'true_strength'
   | 'denial'
   | 'greeting'
   // Questions.

@@ -117,6 +117,8 @@ export function followUp(sentence: Sentence, said: Remembered): TalkReading | nu
     answered(sentence, said.question) ??
     gathered(sentence, said)
   if (answer !== null) return answer
+  // `The lab says 32 %` is told of what there is, and no wish.
+  if (sentence.has('true_strength') && sentence.bits.some(({ kind }) => kind === 'strength')) return null
   const { call } = said
   const undo = call !== null && ofOtherJar(sentence, call, said) !== null ? null : undone(sentence, said)
   if (undo !== null) return undo

@@ -129,7 +129,7 @@ export const jarProblems = {
   in_the_way: ({ jar, later, laterDay, laterSeq }, format) =>
     `${jar} ${wasWere(jar)} ${didWords[later]} ${on(laterDay, format)} (entry ${laterSeq}). Is that day wrong? See ${toShow(jar)}`,
   sweet_strength: ({ abvPercent, line }, format) =>
-    `So much is dissolved in it that a hydrometer can’t show ${format.round.strength(abvPercent)}. Leave the strength out and I’ll work it out${line == null ? '.' : `: ${line}`}`,
+    `So much is dissolved in it that a hydrometer can’t show ${format.round.strength(abvPercent)}. If a lab says so, say “really ${format.round.strength(abvPercent)}”. If not, leave it out and I’ll work it out${line == null ? '.' : `: ${line}`}`,
   more_than_went_in: ({ jar, measuredMl, mostMl }, format) =>
     `${format.round.volume(measuredMl.value)} is more than went into ${jar} (${format.round.volume(mostMl)} at most).` +
     ` Is there an amount to fix? See ${toShow(jar)}`,

@@ -413,6 +413,7 @@ export const stepSentences = {
   },
   actions: {
     jar_sweeten: () => 'Sweetened as planned',
+    jar_true_strength: ({ abvPercent }, format) => `If it’s really ${format.round.strength(abvPercent)}`,
     jar_make_up: ({ planned }) => `To fill all ${countWord(planned)}, first add`,
     jar_all_in: () => 'It all went in at once',
     jar_show: () => 'See the jar',

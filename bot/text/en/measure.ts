@@ -25,6 +25,7 @@ export const measureText = {
     hydrometer: 'What a hydrometer shows in it: 1.035, 8.7 Brix, 4.9 Baumé or 23%, each also at 24 C',
     before: 'What the hydrometer shows before you boil the alcohol off: 1.059',
     after: 'What it shows once boiled off and topped up again, such as 1.096',
+    strength: 'Its true strength, as a laboratory tells it: 32%. I’ll take it for the jar',
     sweetness: 'Its sugar, if you know it: 250 g/L',
     when: 'The day, if it wasn’t today: yesterday, Saturday, 24 December',
   },

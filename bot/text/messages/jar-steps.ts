@@ -214,6 +214,8 @@ export interface StepMessages {
     | 'jar_begin_another'
   > & {
     settings_zone: { readonly zone: string }
+    /** A strength as it was typed. */
+    jar_true_strength: { readonly abvPercent: Measured }
     /** Spirit that makes up for what lacks of the bottles that were planned. */
     jar_make_up: { readonly planned: number }
   }

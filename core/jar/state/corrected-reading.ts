@@ -3,7 +3,7 @@ import type { Measured } from '../../quantity/measured/measured.ts'
 import type { Outcome } from '../../recipe/solve/outcome.ts'
 import type { ReadStrength } from '../entry/entry.ts'
 import { contentsOf } from './contents.ts'
-import { hiddenStrength, readAt20 } from './hidden-strength.ts'
+import { hiddenStrength, isMeasuredSince, readAt20 } from './hidden-strength.ts'
 import type { JarState } from './jar-state.ts'
 
 /** A strength this near to what was read needs no word, % vol. Common practice, no source. */
@@ -30,5 +30,7 @@ export function correctedIn(
 /** The same of a jar, as it was strained; null also where its strength is taken from what went in. */
 export function correctedReading(story: JarState): CorrectedReading | null {
   const read = story.strained?.strength ?? null
-  return read === null || hiddenStrength(story) !== null ? null : correctedIn(contentsOf(story).outcome, read)
+  return read === null || isMeasuredSince(story) || hiddenStrength(story) !== null
+    ? null
+    : correctedIn(contentsOf(story).outcome, read)
 }

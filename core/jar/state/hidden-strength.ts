@@ -58,11 +58,15 @@ export const readAt20 = (read: ReadStrength): Measured => ({
   plusMinus: read.abvPercent.plusMinus,
 })
 
+/** Whether its strength was told otherwise after it was strained: what was read then counts no more. */
+export const isMeasuredSince = ({ strained, happened }: Pick<JarState, 'strained' | 'happened'>): boolean =>
+  strained !== null && happened.some(({ kind, seq }) => kind === 'measured' && seq > strained.seq)
+
 /** Null where nothing was read at straining, or where what was read counts. */
 export function hiddenStrength(story: JarState): HiddenStrength | null {
   const { strained, happened } = story
   const isUsed = believedSteps(happened).some(({ step }) => step.kind === 'strained' && step.strength !== null)
-  if (strained === null || strained.strength === null || isUsed) return null
+  if (strained === null || strained.strength === null || isUsed || isMeasuredSince(story)) return null
   const { abvPercent } = contentsOf(story).outcome
   return { read: readAt20(strained.strength), expected: abvPercent, ...dissolvedBy(ingredientsOf(story)) }
 }

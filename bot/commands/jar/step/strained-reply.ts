@@ -28,6 +28,7 @@ import { makeUpActions } from './make-up-actions.ts'
 import type { Input, Recorded } from './record-step.ts'
 import { nowRows, stepReply, syrupAction } from './step-reply.ts'
 import { sweetenActions } from './sweeten-actions.ts'
+import { NEAR_PERCENT, trueActions } from './true-actions.ts'
 
 /** None goes into what has to be put right first; what a kitchen cannot tell from nothing is left out. */
 function syrupWanted(story: JarState) {
@@ -53,9 +54,6 @@ function targetNotes(story: JarState, hasSyrup: boolean): readonly Message<'note
     ? [note('jar_no_targets')]
     : [{ group: 'notes', key: 'jar_targets_unreached', values: targets }]
 }
-
-/** So near to what was read, % vol, that nobody wonders. */
-const NEAR_PERCENT = 1
 
 /** Another strength than was read is the jar's: on the first screen where that is plain to see. */
 function hiddenNotes(story: JarState): readonly (Message<'notes'> & Deep)[] {
@@ -146,12 +144,12 @@ function filterActions(recorded: Recorded, context: Context): readonly Action[] 
 }
 
 /** Other ways to finish it. */
-function otherwiseActions(recorded: Recorded, context: Context): readonly Action[] {
+function otherwiseActions(recorded: Recorded, context: Context, isCrowded: boolean): readonly Action[] {
   const otherwise: Action = {
     ...syrupAction(recorded, context),
     label: { group: 'actions', key: 'jar_otherwise', values: undefined },
   }
-  return recorded.unusual.length === 0 ? [otherwise] : inMore([otherwise])
+  return recorded.unusual.length === 0 && !isCrowded ? [otherwise] : inMore([otherwise])
 }
 
 /** What is in a strained jar, and the syrup that makes of it what was planned. */
@@ -160,10 +158,12 @@ export function strainedReply(context: Context, input: Input, recorded: Recorded
   const freezerC = freezerOf(context)
   const found = syrupWanted(story)
   const asked = targetNotes(story, found !== null)
+  const told = trueActions(recorded, context)
   const actions = [
     ...sweetenActions(recorded, context),
     ...(found === null ? [] : makeUpActions(recorded, found.whole, context)),
-    ...(found === null ? [] : otherwiseActions(recorded, context)),
+    ...told,
+    ...(found === null ? [] : otherwiseActions(recorded, context, told.length > 0)),
     ...filterActions(recorded, context),
   ]
   const reply = stepReply(context, input, recorded, {
