@@ -11,6 +11,22 @@ import { callReading, type Rule } from './rule.ts'
 const STARTED =
   /^(?:(?:yes|ok|actually|oh|si) )*(?:(?:(?:i|we|ive|weve) )?(?:have )?(?:already )?(?:started|begun|began)(?: (?:it|that|this|them|on|from|about|around|last|yesterday))?\b|(?:i|we|ive|weve) (?:have )?(?:already )?made (?:it|that|this)\b|(?:l ho|li ho|le ho|l abbiamo) (?:gia )?(?:iniziat|cominciat|avviat)[oaie]\b)/
 
+/** `It’s in the jar now`, `all in the jar`. */
+const IN_JAR =
+  /^(?:(?:ok|okay|right|so|yes|done|there|and|,) )*(?:its|it s|it is|theyre|they are|thats|all|everything|everythings|everything is|e tutto) (?:all |now |already )?(?:in|nel) (?:(?:the|a|its|my|our) )?(?:jar|vaso)\b/u
+
+/** `It’s in the jar now, with 400 g of sugar`: what was planned is begun, and sugar went in with it; null where anything else is told. */
+function inJarWithSugar({ bits, typed, has }: Sentence, planned: CallRead): TalkReading | null {
+  const words = wordsFrom(typed).replace(/['’]/gu, '')
+  const [sugar, another] = bits.filter(({ role }) => role === 'of_sugar')
+  const isOther = bits.some(
+    (bit) => bit !== sugar && bit.kind !== 'sugar' && (bit.kind !== 'date' || bit.text !== 'today'),
+  )
+  if (!IN_JAR.test(words) || sugar === undefined || another !== undefined || isOther || isUnsure(typed, has))
+    return null
+  return callReading(withOption(planned, 'sugar', sugar.text), 'record')
+}
+
 const pastDay = (bits: readonly Bit[]): Bit | null => {
   const days = bits.filter(isPastDay)
   return days.length === 1 ? days[0]! : null
@@ -23,9 +39,11 @@ const isOfPlanned = (bits: readonly Bit[], { options }: CallRead): boolean =>
 const isUnsure = ({ tokens }: Sentence['typed'], has: Sentence['has']): boolean =>
   has('denial', 'hypothesis', 'asking', 'wish') || tokens.some(({ text }) => text === '?')
 
-export const begun: Rule = ({ has, bits, typed }, last, { offered }) => {
+export const begun: Rule = ({ has, bits, typed, ...rest }, last, { offered }) => {
   const [day, another] = bits
   const planned = last.command === 'plan' ? offered.find(({ command }) => command === 'jar start') : undefined
+  const sugared = planned === undefined ? null : inJarWithSugar({ bits, typed, has, ...rest }, planned)
+  if (sugared !== null) return sugared
   const isTold = STARTED.test(wordsFrom(typed)) && !has('denial', 'hypothesis')
   if (planned !== undefined && isTold && day?.kind === 'date' && another === undefined && !has('asking'))
     return callReading(withOption(planned, 'when', day.text), 'record')
