@@ -53,7 +53,8 @@ export const otherwiseOf = (sentence: Sentence, text: string, knows: Knows): Oth
     if (symptomDenied(sentence) !== null) return null
     const symptom = symptomIn(sentence) ?? knows.findSymptom(text)
     if (symptom !== null) return symptomReading(sentence, symptom.id)
-    const likely = knows.findLikelySymptom(text)
+    // What is said not to be so is like nothing.
+    const likely = sentence.has('denial') ? null : knows.findLikelySymptom(text)
     const reading = likely === null ? null : symptomReading(sentence, likely.id)
     // What harms is written down with its jar: not for a likeness.
     return reading?.kind === 'symptom' && HARMFUL.has(reading.id) && reading.options.jar !== undefined ? null : reading
