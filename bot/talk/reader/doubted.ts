@@ -28,6 +28,9 @@ function aimOf(reading: TalkReading): Aim | null {
   return reading.call.command
 }
 
+/** From here on a hunch is trusted against words of their own. */
+const SUREST = 0.95
+
 /** Told by words of their own, and in too few sentences that a hunch has seen. */
 const OF_ITS_OWN: ReadonlySet<Aim> = new Set(['cost', 'settings', 'bottles'])
 
@@ -72,8 +75,9 @@ export function doubted(
   const [likeliest] = leanings
   const aim = aimOf(reading)
   // `Can I use old gin bottles again?`: asked, and surely of the handbook.
-  const isOfHandbook = isAsked && likeliest?.aim === 'handbook' && likeliest.share >= SURE
-  if (aim === null || (OF_ITS_OWN.has(aim) && !isOfHandbook) || likeliest === undefined || likeliest.aim === 'talk')
+  const isOfItsOwn = aim !== null && OF_ITS_OWN.has(aim)
+  const isOfHandbook = isAsked && likeliest?.aim === 'handbook' && likeliest.share >= (isOfItsOwn ? SUREST : SURE)
+  if (aim === null || (isOfItsOwn && !isOfHandbook) || likeliest === undefined || likeliest.aim === 'talk')
     return reading
   if (likeliest.share < LIKELIER) return reading
   // An entry may warn: it gives way only to what follows on what was said.

@@ -110,7 +110,7 @@ describe('what was measured wrong', () => {
   it('says why a hydrometer does not help', () => {
     const sweet = started({ spirits: [spirit(1000, 50)], sweetenings: whiteSugar(exactly(200)) })
     expect(next([sweet], strained({ strength: strength(40) }))).toMatch(
-      /^So much is dissolved in it that a hydrometer can’t show 40 %\. Leave the strength out and I’ll work it out/,
+      /^So much is dissolved in it that a hydrometer can’t show 40 %\. If a lab says so, say “really 40 %”\. If not, leave it out and I’ll work it out\.$/,
     )
   })
 

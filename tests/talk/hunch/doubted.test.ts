@@ -88,15 +88,15 @@ describe('a reading that no such sentence was ever after', () => {
 
   it('gives way to an entry where the handbook is surely asked, unless it records', () => {
     const asked = { ...FREELY, isAsked: true }
-    const shares = { handbook: 0.81, bottles: 0 }
+    const shares = { handbook: 0.96, bottles: 0 }
     const found: Otherwise = { ...NOTHING, handbook: () => TOPIC }
     expect(doubted(callTo('bottles'), leaning(shares), found, asked)).toBe(TOPIC)
     const lacks: TalkReading = { ...callTo('bottles'), kind: 'question', about: { kind: 'which_jar' }, choices: [] }
     expect(doubted(lacks, leaning(shares), found, asked)).toBe(TOPIC)
     for (const [reading, share, how] of [
-      [callTo('bottles'), 0.81, FREELY],
-      [callTo('bottles'), 0.79, asked],
-      [{ ...callTo('bottles'), does: 'record' } as TalkReading, 0.81, asked],
+      [callTo('bottles'), 0.96, FREELY],
+      [callTo('bottles'), 0.94, asked],
+      [{ ...callTo('bottles'), does: 'record' } as TalkReading, 0.96, asked],
     ] as const)
       expect(doubted(reading, leaning({ ...shares, handbook: share }), found, how)).toBe(reading)
   })
