@@ -36,6 +36,7 @@ const MILD_TOO: readonly HarmId[] = [
   'swallowed_spirit_child',
   'swallowed_spirit_adult',
   'swallowed_plant',
+  'swallowed_undrinkable',
   'spirit_in_eye',
 ]
 

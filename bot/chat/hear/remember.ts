@@ -7,6 +7,7 @@ import { tellsOfBottles } from '../../talk/memory/rule.ts'
 import { atDepth } from '../depth.ts'
 import type { Reply } from '../reply.ts'
 import type { CallOutcome, Dispatch } from '../run/call-outcome.ts'
+import { dangerIn, dangerStill } from '../run/danger-told.ts'
 import type { HelpPage } from '../run/help-page.ts'
 import { DRINKS, drinkIn } from './drink-in.ts'
 import type { Understood } from './heard.ts'
@@ -136,6 +137,7 @@ export function remember({ heard, reading }: Understood, dispatch: Dispatch, pla
   const { outcome } = heard
   const question = questionOf(reading, outcome)
   const answersSince = before.answersSince + 1
+  const danger = dangerIn(outcome) ?? dangerStill(before.danger)
   if ('reply' in outcome && outcome.call !== undefined && isPath(outcome.call.path)) {
     const call: CallRead = { command: outcome.call.path, options: { ...outcome.call.options } }
     const offered = offeredBy(outcome)
@@ -153,13 +155,14 @@ export function remember({ heard, reading }: Understood, dispatch: Dispatch, pla
       trail: DRINKS.test(call.command) ? trailWith(before.trail, call) : before.trail,
       lists: listsWith(before.lists, call, offered),
       drink,
+      danger,
     }
     // What was taken back is no more to be taken back.
     if (call.command === 'jar undo') talk.keep(who, { ...now, step: null, answersSince }, nowMs)
     else if (isStep(call)) talk.keep(who, { ...now, step: stepOf(call, outcome.reply), answersSince: 0 }, nowMs)
     else talk.keep(who, { ...now, step: before.step, answersSince }, nowMs)
   } else if (question !== null)
-    talk.keep(who, { ...before, answersBehind: before.answersBehind + 1, question, refused: null }, nowMs)
+    talk.keep(who, { ...before, answersBehind: before.answersBehind + 1, question, refused: null, danger }, nowMs)
   else if (reading !== null && reading.kind !== 'lost')
     // A greeting or thanks in between answers no question.
     talk.keep(
@@ -170,7 +173,9 @@ export function remember({ heard, reading }: Understood, dispatch: Dispatch, pla
         answersBehind: before.answersBehind + (reading.kind === 'small_talk' ? 0 : 1),
         question: reading.kind === 'small_talk' ? before.question : null,
         refused: refusedStep(reading, outcome),
+        danger,
       },
       nowMs,
     )
+  else if (danger !== null) talk.keep(who, { ...before, danger }, nowMs)
 }

@@ -1,10 +1,14 @@
 import { signs } from '../../../core/trouble/signs.ts'
 import { NOBODY } from '../../../store/person.ts'
 import type { Invocation } from '../../calls/invocation.ts'
-import { findHarm } from '../../talk/emergency/find-harm.ts'
+import { countrySaid } from '../../talk/emergency/country-said.ts'
+import { findHarmAfter } from '../../talk/emergency/harm-after.ts'
+import { whoAt } from '../../talk/memory/remembered.ts'
 import type { Asker } from '../command.ts'
 import { emergencyReply } from '../emergency-reply.ts'
 import type { CallOutcome } from './call-outcome.ts'
+import { dangerOf } from './danger-told.ts'
+import { placeOf } from './kitchen-said.ts'
 
 const EMERGENCY = 'emergency'
 
@@ -34,8 +38,26 @@ const whereaboutsOf = async ({ store, userId, assumedZone }: Asker) => {
  * What is answered before a line is read at all: whom to call and what to do first, where it tells that somebody was
  * harmed; else null. Nothing of the line is run or recorded. Never throws.
  */
-export const emergencyIn = async (typed: string | Invocation, asker: Asker): Promise<CallOutcome | null> => {
-  const harm = findHarm(textOf(typed))
+export const emergencyIn = async (
+  typed: string | Invocation,
+  asker: Asker & { readonly nowMs?: number },
+): Promise<CallOutcome | null> => {
+  const { talk, userId, nowMs } = asker
+  const who = whoAt(userId, placeOf(asker))
+  const said = talk === undefined || nowMs === undefined ? null : talk.of(who, nowMs)
+  const danger = typeof typed === 'string' ? (said?.danger ?? null) : null
+  const harmed = danger?.of === 'person' ? danger : null
+  const told = harmed === null ? null : countrySaid(textOf(typed))
+  const harm = findHarmAfter(textOf(typed), danger) ?? (told === null ? null : (harmed?.harm ?? null))
   if (harm === null) return null
-  return { ok: true, path: EMERGENCY, reply: emergencyReply(harm, await whereaboutsOf(asker)) }
+  const country = told ?? harmed?.country ?? null
+  if (talk !== undefined && said !== null && nowMs !== undefined) {
+    talk.keep(who, { ...said, danger: dangerOf(harm, country) }, nowMs)
+  }
+  const whereabouts = await whereaboutsOf(asker)
+  return {
+    ok: true,
+    path: EMERGENCY,
+    reply: emergencyReply(harm, { ...whereabouts, ...(country !== null && { country }) }),
+  }
 }

@@ -92,6 +92,11 @@ export const deedWords = {
   doubtful: [
     'moonshine|hooch|poteen|poitin|bathtub gin|boot ?leg|un ?label\\w+|home ?(?:distill\\w+|still\\w*|brewed spirit|made (?:spirit|spirits|alcohol|vodka|grappa|rakia|schnapps|hooch))|self distill\\w+|distilled (?:myself|himself|at home|by)|foreshots|heads (?:from|of the)|first run|fake (?:vodka|spirit|booze)|counterfeit|dodgy (?:spirit|vodka|alcohol|booze|bottle|stuff)|unknown (?:bottle|spirit|alcohol)|black market|from (?:his|my|a|the) still|unmarked|distillat[oaie] in casa|fatt[oaie] in casa|di contrabbando|senza etichetta|grappa casalinga|alambicco|teste (?:della|del)',
   ],
+  /** Gone off, so that it is thrown away. */
+  spoiled: [
+    'mou?ld(?:y|s)?|fur(?:ry)?|slim(?:e|y)|rott(?:en|ing)|putrid|gone off|(?:went|gone|going) bad|spoil(?:ed|t)|bulging|bulged|botulism',
+    'muffa|ammuffit[oaie]|marci[oa]|andat[oa] a male|avariat[oa]|guast[oa]|gonfi[oa]|botulino|botulismo',
+  ],
   /** As a solvent smells, whatever it is. */
   solventSmell: [
     '(?:smell\\w*|smelt|stink\\w*|stank|reek\\w*|tast\\w+) (?:(?:a bit|a lot|strongly|slightly|faintly|really|badly|just|kind|sort|of|like|the) )*(?:varnish|glue|paint\\w*|solvents?|nail (?:varnish|polish)\\w*|thinners?|acetone|petrol|chemicals?|pear drops?)',

@@ -5,7 +5,7 @@ import { isAskedOfThing } from './jar-deeds.ts'
 import { type SaidOfHarm, saidIn, type WordClass, type WordSpan } from './said.ts'
 import { GRAVE, hasSign, isAlarmed, isApart, isDenied, isOnlyAsked, SIGNS, signsIn, signsOf } from './signs.ts'
 import { isAdult, isChild, isPet, isPlant } from './swallowing.ts'
-import { isMethanol } from './undrinkable-had.ts'
+import { isMethanol, isSpoiledDrunk } from './undrinkable-had.ts'
 import { names, OTHERS, PEOPLE, victimOf } from './victim.ts'
 
 /** `Will I go blind from homemade limoncello?`: of a drink that nobody has had, and nobody is ill. */
@@ -126,6 +126,7 @@ const RULES: readonly (readonly [harm: HarmId, is: (said: SaidOfHarm) => boolean
   ['burn', isBurnt],
   ['glass_burst', isBurst],
   ['swallowed_plant', isPlant],
+  ['swallowed_undrinkable', isSpoiledDrunk],
   ['swallowed_spirit_child', isChild],
   ['swallowed_spirit_adult', isAdult],
   ['someone_hurt', isHurt],

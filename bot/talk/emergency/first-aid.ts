@@ -43,6 +43,10 @@ export const firstAidSteps = {
   go_at_once: published('UK Foreign Office text; WHO note 2014; methanolpoisoning.msf.org'),
   late_signs: published('WHO information note July 2014 (docslib.org copy); UK Foreign Office text (newszop copy)'),
   keep_bottle: published('NHS poisoning text; telling the others: memory'),
+  watch_for_days: {
+    trust: 'memory',
+    source: 'signs of botulism (CDC MMWR 61(39):782–784 tells of cases); days: memory',
+  },
   no_other_spirit: { trust: 'memory', source: 'an antidote is given in hospital (methanolpoisoning.msf.org)' },
   vet_at_once: published('lortsmith.com; heronbank.co.uk; calendar-australia.com'),
   no_vomiting_pet: published('vpisglobal.com 19.12.2023; lortsmith.com'),
@@ -66,6 +70,7 @@ export const stepsFor: Readonly<Record<HarmId, readonly StepKey[]>> = {
   swallowed_spirit_child: ['no_waiting', 'no_vomiting', 'nothing_by_mouth', 'have_ready_child'],
   swallowed_spirit_adult: ['stay_with_them', 'sit_them_up', 'no_home_cures', 'no_sleeping_off'],
   swallowed_plant: ['rinse_mouth', 'no_vomiting', 'call_though_well', 'keep_plant'],
+  swallowed_undrinkable: ['rinse_mouth', 'no_vomiting', 'watch_for_days', 'keep_bottle'],
   unconscious_after_drinking: ['check_breathing', 'on_their_side', 'keep_checking', 'give_nothing'],
   spirit_in_eye: ['no_rinsing_glass', 'rinse_eye', 'lenses_out', 'only_water'],
   burn: ['cool_burn', 'clothing_off', 'no_ice', 'cover_burn'],

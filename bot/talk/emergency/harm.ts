@@ -3,6 +3,7 @@ export const HARMS = [
   'swallowed_spirit_child',
   'swallowed_spirit_adult',
   'swallowed_plant',
+  'swallowed_undrinkable',
   'unconscious_after_drinking',
   'spirit_in_eye',
   'burn',

@@ -32,7 +32,7 @@ const AGED = /(?:che |non )?ha(?:nno)? (?:\w+ ){1,3}anni/
 const UNDONE =
   /^(?:have (?:(?:a|an|some|any|the|my|our|your|this|that|of|bit|sip|taste|drop|little|small|glass|homemade|home|made) )*\w+|un (?:sorso|goccio|goccetto))$/
 
-function isWished(said: SaidOfHarm, { from, to }: WordSpan): boolean {
+export function isWished(said: SaidOfHarm, { from, to }: WordSpan): boolean {
   const before = said
     .between(from - 6, from)
     .replace(/ha(?:nno)? chiesto/, 'chiesto')

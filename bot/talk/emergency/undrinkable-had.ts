@@ -1,5 +1,5 @@
 import type { SaidOfHarm, WordClass, WordSpan } from './said.ts'
-import { hasSign, isContent, isDenied, isPoorly } from './signs.ts'
+import { hasSign, isContent, isDenied, isOnlyAsked, isPoorly } from './signs.ts'
 import { isTroubled, swallowed } from './swallowing.ts'
 import { isSmellOfThing, OTHERS, PEOPLE, victimOf } from './victim.ts'
 
@@ -26,3 +26,10 @@ export function isMethanol(said: SaidOfHarm): boolean {
     (hasSign(said) && said.spans('undrinkable').length + said.spans('doubtful').length > 0 && isPoorly(said, PEOPLE))
   )
 }
+
+/** Something that had gone off was drunk: `we drank some before I saw the mould`. */
+export const isSpoiledDrunk = (said: SaidOfHarm): boolean =>
+  swallowed(said).some(
+    (span) =>
+      said.near('spoiled', span, 12, 12) && !isOnlyAsked(said, span) && (isTroubled(said) || !isContent(said, span)),
+  )

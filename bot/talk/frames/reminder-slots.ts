@@ -148,14 +148,15 @@ const until: Fill = (sentence) => {
 const MOST_WORDS = 3
 
 /** What is said behind `I live in`, as far as it is read. */
-function placeNamed({ typed, spans }: Sentence, isRead: (text: string) => boolean): string | null {
+function placeNamed({ typed, spans }: Sentence, isRead: (text: string) => boolean): SlotFilled | null {
   const { tokens } = typed
   for (const { concept, to } of spans) {
     if (concept !== 'i_live') continue
     const from = /^(?:the|in|is|to|e|a|il|lo|la)$/.test(tokens[to]?.text ?? '') ? to + 1 : to
     for (let next = Math.min(tokens.length, from + MOST_WORDS); next > from; next--) {
       const text = textFrom(typed, from, next).toLowerCase()
-      if (/^[a-z][a-z ]{2,}$|^u[ks]$/.test(text) && isRead(text)) return text
+      if (/^[a-z][a-z ]{2,}$|^u[ks]$/.test(text) && isRead(text))
+        return { text, bits: [bit('span', from, next, 0, text)] }
     }
   }
   return null
@@ -163,10 +164,8 @@ function placeNamed({ typed, spans }: Sentence, isRead: (text: string) => boolea
 
 const named =
   (read: (text: string) => unknown): Fill =>
-  (sentence) => {
-    const text = placeNamed(sentence, (each) => !isRefused(() => read(each)))
-    return text === null ? null : { text, bits: [] }
-  }
+  (sentence) =>
+    placeNamed(sentence, (each) => !isRefused(() => read(each)))
 
 /** `Are reminders on?` turns none on. */
 const IS_ASKED = /^(?:are|is|do|did|does|sono|quando|when|what)$/

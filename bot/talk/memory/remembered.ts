@@ -1,3 +1,4 @@
+import type { DangerSaid } from '../emergency/danger-said.ts'
 import type { CallRead, TalkReading } from '../frames/reading.ts'
 
 /** What was said last, in one place, by one person. */
@@ -30,6 +31,8 @@ export interface Remembered {
   readonly drink: DrinkSaid | null
   /** What else a sentence told or asked of a jar that is asked for: answered once it is known. */
   readonly later: readonly string[]
+  /** The danger that was told last; null where none was, or too much was said since. */
+  readonly danger: DangerSaid | null
 }
 
 /** How strong a drink is, % vol, how sweet, g/L, how much sugar it takes, g, and the jar for it, ml; null where that is not worked out. */
@@ -71,6 +74,7 @@ export const NOTHING_SAID: Remembered = {
   lists: [],
   drink: null,
   later: [],
+  danger: null,
 }
 
 /** For how long it is remembered. */

@@ -39,10 +39,12 @@ const stepWords: Readonly<Record<StepKey, string>> = {
   no_water_on_it: 'No water on it, and don’t carry it. Burning spirit spreads.',
   everyone_out: 'If it isn’t out at once: everyone out, doors shut, stay out.',
   pale_flame: 'You can hardly see burning alcohol in daylight. Act as if it’s still burning.',
-  go_at_once: 'Go now, don’t wait for signs. It can blind or kill, and the antidote works best early.',
+  go_at_once: 'Go now, don’t wait for signs. It can blind or kill, and methanol’s antidote works best early.',
   late_signs: 'Feeling well proves nothing. Blurred sight, headache and vomiting often come 12 to 24 hours later.',
   keep_bottle: 'Keep the bottle. Drink no more of it. Tell everyone who drank from it.',
-  no_other_spirit: 'Don’t treat it at home with other spirits.',
+  watch_for_days:
+    'Double vision, slurred speech or trouble swallowing in the next days: call the emergency number at once.',
+  no_other_spirit: 'Don’t bring on vomiting. Don’t treat it at home with other spirits.',
   vet_at_once: 'Don’t wait for signs. They can come within 15 minutes.',
   no_vomiting_pet: 'Don’t make it vomit unless the vet says so. It may choke.',
   keep_warm_pet: 'Keep it warm, quiet and where it can’t fall.',
@@ -63,6 +65,8 @@ const callWords: Readonly<Record<Exclude<HarmId, 'pet'>, (number: string) => str
   swallowed_spirit_adult: (number) =>
     `Call ${number} if they’re confused, pale or blue, keep vomiting, breathe slowly, have a fit or won’t wake up.`,
   swallowed_plant: (number) => `Call ${number} for anyone who’s very ill, has a fit, breathes badly or won’t wake up.`,
+  swallowed_undrinkable: (number) =>
+    `Call ${number} for anyone who’s very ill, sees double, breathes badly or won’t wake up.`,
   unconscious_after_drinking: (number) => `Call ${number} now.`,
   spirit_in_eye: (number) => `Rinse the eye with water now. Call ${number} if pain, redness or poor sight stays.`,
   burn: (number) =>
@@ -80,7 +84,12 @@ const vetWords = (number: string | null): string =>
   number === null ? 'Call your vet now.' : `Call your vet now, or the poison centre: ${number} takes animals too.`
 
 /** Who swallowed something is asked about at a poison centre, and its number comes of the country. */
-const SWALLOWED: readonly HarmId[] = ['swallowed_spirit_child', 'swallowed_spirit_adult', 'swallowed_plant']
+const SWALLOWED: readonly HarmId[] = [
+  'swallowed_spirit_child',
+  'swallowed_spirit_adult',
+  'swallowed_plant',
+  'swallowed_undrinkable',
+]
 
 /** `112 or 144`; in a country that is not known, `your emergency number`. */
 const numberWords = (numbers: readonly string[], isCountryKnown: boolean, zones: NumberOfZone | null): string => {
