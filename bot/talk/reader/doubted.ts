@@ -75,8 +75,11 @@ export function doubted(
   const [likeliest] = leanings
   const aim = aimOf(reading)
   // `Can I use old gin bottles again?`: asked, and surely of the handbook.
+  // `What should I drink first?` is told by nothing but those words.
   const isOfItsOwn = aim !== null && OF_ITS_OWN.has(aim)
-  const isOfHandbook = isAsked && likeliest?.aim === 'handbook' && likeliest.share >= (isOfItsOwn ? SUREST : SURE)
+  const isOnlyWords = isOfItsOwn && reading.kind === 'call' && Object.keys(reading.call.options).length === 0
+  const isOfHandbook =
+    isAsked && !isOnlyWords && likeliest?.aim === 'handbook' && likeliest.share >= (isOfItsOwn ? SUREST : SURE)
   if (aim === null || (isOfItsOwn && !isOfHandbook) || likeliest === undefined || likeliest.aim === 'talk')
     return reading
   if (likeliest.share < LIKELIER) return reading

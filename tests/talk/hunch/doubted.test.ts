@@ -97,6 +97,7 @@ describe('a reading that no such sentence was ever after', () => {
       [callTo('bottles'), 0.96, FREELY],
       [callTo('bottles'), 0.94, asked],
       [{ ...callTo('bottles'), does: 'record' } as TalkReading, 0.96, asked],
+      [{ ...callTo('bottles'), call: { command: 'bottles', options: {} } } as TalkReading, 0.96, asked],
     ] as const)
       expect(doubted(reading, leaning({ ...shares, handbook: share }), found, how)).toBe(reading)
   })
