@@ -47,6 +47,8 @@ export interface Bit {
   readonly loose?: string
   /** Of a bottle: its size was not said. */
   readonly isSizeAssumed?: boolean
+  /** How large a jar is, and no amount of what is in it. */
+  readonly isJarSize?: boolean
   /** How much such a bottle holds where it is one of spirit, ml. */
   readonly assumedMl?: number
   /** `2 bottles of 70 cl`: how many of the volume. */

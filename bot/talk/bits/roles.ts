@@ -7,6 +7,7 @@ import { withoutDenied } from './denied-spirits.ts'
 import { drinksCounted } from './drinks-counted.ts'
 import { eachOf } from './each-of.ts'
 import { formBehind } from './form-behind.ts'
+import { jarSizes } from './jar-sizes.ts'
 import { isMetered } from './metered.ts'
 import { aboutSoStrong } from './mild-wish.ts'
 import { litresSold, ouncesPoured } from './ounces-poured.ts'
@@ -135,6 +136,7 @@ export function withRoles(around: RolesAround, read: readonly Bit[]): readonly B
   prices(around, bits)
   corrected(around, bits)
   leftOut(around, bits)
+  jarSizes(around, bits)
   liqueursNamed(bits)
   madeOf(around, bits)
   ofThem(around, bits)

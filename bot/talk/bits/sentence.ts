@@ -11,6 +11,7 @@ import { begunOrAgain } from './begun-or-again.ts'
 import type { Bit, Sentence, Surroundings, TalkJar } from './bit.ts'
 import { bitsIn } from './bits-in.ts'
 import { derivedOfJars } from './derived-of-jars.ts'
+import { isLiquidAmount } from './jar-sizes.ts'
 import { isOver, jarsNamed } from './jars-of.ts'
 import { liqueursMeant } from './liqueurs-meant.ts'
 import { nameTold } from './name-told.ts'
@@ -104,10 +105,7 @@ const HIGH = 45
 
 /** What the amounts of a sentence tell. */
 function derivedFrom(bits: readonly Bit[], jars: readonly TalkJar[]): readonly Derived[] {
-  const liquids = bits.filter(
-    ({ kind, role }) =>
-      (kind === 'volume' && role !== 'of_water' && role !== 'of_sugar') || (kind === 'bottles' && role === 'of_spirit'),
-  )
+  const liquids = bits.filter(isLiquidAmount)
   const strengths = bits.filter(({ kind, role }) => kind === 'strength' && role === 'have')
   const wished = bits.find(({ kind, role }) => kind === 'strength' && role === 'want')
   const isAmount = bits.some(

@@ -29,7 +29,7 @@ export function leftOutOf(sentence: Sentence, used: readonly Bit[], cues: readon
     // That it was today is so where nothing is said.
     if (bit?.kind === 'date' && bit.text === 'today') return []
     // Said in other words.
-    if (bit?.role === 'gone' && bit.kind !== 'plant') return []
+    if (bit?.role === 'gone' && bit.kind !== 'plant' && bit.isJarSize !== true) return []
     const shown = typed.text.slice(from, to)
     if (bit !== undefined) return bit.from === at ? [typed.text.slice(from, typed.tokens[bit.to - 1]!.to)] : []
     if (kind === 'number') return [shown]

@@ -1,3 +1,4 @@
+import { CUP_ML } from '../../../core/quantity/customary.ts'
 import { unitsSaid } from '../../../core/quantity/read/units-said.ts'
 import { countTyped } from '../../../core/quantity/write/household-typed.ts'
 import type { Bit, Sentence } from '../bits/bit.ts'
@@ -25,16 +26,28 @@ function usualSpirit({ bits, has, typed, isUs }: Sentence): SlotFilled | null {
     !bits.some(({ kind, role }) => kind === 'strength' && role !== 'want')
   )
     return { text: drink, bits: word === undefined ? [] : [word], isAssumed: true }
-  if (!has('what_can_i_make', 'as_needed', 'planned_by_day', 'things_alone')) return null
+  const jar = bits.find(({ isJarSize }) => isJarSize)
+  if (jar === undefined && !has('what_can_i_make', 'as_needed', 'planned_by_day', 'things_alone')) return null
   const said = bits.find(({ kind, role }) => kind === 'strength' && role === 'have')
   const abv = said?.text ?? (word !== undefined && word.value > 0 ? `${word.value}%` : usualStrength(bits))
-  const much = spiritSaid(litresFor(bits), (unitsSaid(typed.text) ?? (isUs ? 'us' : 'metric')) === 'us')
+  const isInUs = (unitsSaid(typed.text) ?? (isUs ? 'us' : 'metric')) === 'us'
+  const much = jar === undefined ? spiritSaid(litresFor(bits), isInUs) : spiritInJar(jar.value, isInUs)
   const name = word === undefined || word.value === 0 ? null : word.text.toLowerCase()
   return {
     text: [much, name, abv].filter((part) => part !== null).join(' '),
-    bits: [word, said].filter((bit) => bit !== undefined),
+    bits: [word, said, jar].filter((bit) => bit !== undefined),
     isAssumed: true,
   }
+}
+
+/** What of a jar is left for spirit where whole fruit fills it; common practice, no source. */
+const SPIRIT_OF_JAR = 0.5
+
+function spiritInJar(jarMl: number, isUs: boolean): string {
+  const ml = SPIRIT_OF_JAR * jarMl
+  if (!isUs) return ml < 1000 ? `${Math.max(10, Math.round(ml / 10) * 10)} ml` : `${Math.round(ml / 100) / 10} l`
+  const halves = Math.max(1, Math.round((2 * ml) / CUP_ML))
+  return `${countTyped(halves / 2)} ${halves > 2 ? 'cups' : 'cup'}`
 }
 
 /** `rhubarb gin, 1 litre of it`: the drink says which spirit it is, and how strong. */

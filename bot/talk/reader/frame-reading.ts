@@ -100,6 +100,9 @@ export function readingOf(best: FrameTried, sentence: Sentence, isTyped = false)
       }
     return { kind: 'question', call, about: { kind: 'told_or_asked' }, choices: [call], leftOut }
   }
+  // How much spirit went in was not told, only how large its jar is.
+  if (frame.command === 'jar start' && !isTyped && best.used.some(({ isJarSize }) => isJarSize))
+    return { kind: 'question', call, about: { kind: 'told_or_asked' }, choices: [call], leftOut }
   const [number] = unused
   if (number !== undefined)
     return {

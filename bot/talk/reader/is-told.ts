@@ -2,6 +2,7 @@ import { textFrom, wordsFrom } from '../../../core/quantity/read/tokens.ts'
 import type { Path } from '../../calls/signatures.ts'
 import type { Sentence } from '../bits/bit.ts'
 import { type Concept, DEEDS } from '../lexicon/lexicon.ts'
+import { isOnlyDescribed } from './only-described.ts'
 
 /** Said as a wish and done at once: putting off, and another name. */
 const ORDERED = new Set<Path>(['jar later', 'jar rename'])
@@ -20,7 +21,7 @@ export function isToldNow(sentence: Sentence, command: Path): boolean {
   if (sentence.typed.tokens[clause.to]?.text === '?') return false
   if (within('asking') && !(command === 'jar taste' && isMarked(sentence))) return false
   if (ORDERED.has(command)) return true
-  if (isAhead(sentence) || (command === 'jar start' && isDoubted(sentence))) return false
+  if (isAhead(sentence) || (command === 'jar start' && (isDoubted(sentence) || isOnlyDescribed(sentence)))) return false
   if (within('log_start')) return !sentence.has('wish', 'hypothesis')
   return (
     sentence.has(...DEEDS, 'renamed', 'rated', 'syrup_in') &&
