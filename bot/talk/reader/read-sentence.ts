@@ -47,7 +47,7 @@ import { ofMeantJar } from './spoken-of.ts'
 import { startTold } from './start-told.ts'
 import { isStillGoodAsked, oddSmell } from './still-good.ts'
 import { refusedOf } from './stones-left.ts'
-import { isFouled, isGlassInside, symptomReading, symptomTold } from './symptom-reading.ts'
+import { seenInside, symptomReading, symptomTold } from './symptom-reading.ts'
 import { LEAST, tried } from './tried-frames.ts'
 import { unitsWished } from './units-wished.ts'
 import { withSlips } from './unknown-word.ts'
@@ -124,8 +124,8 @@ function readFirst(sentence: Sentence, text: string, knows: Knows): TalkReading 
   const accident = accidentTold(sentence)
   if (accident !== null)
     return 'entry' in accident ? topic({ id: accident.entry, others: [] }) : symptomReading(sentence, accident.symptom)
-  if (isGlassInside(text)) return symptomReading(sentence, 'broken_glass')
-  if (isFouled(text)) return symptomReading(sentence, 'insects')
+  const seen = seenInside(text)
+  if (seen !== null) return symptomReading(sentence, seen)
   if (isFreezingAsked(sentence)) return topic({ id: 'freezes', others: [] })
   const after = knows.said === undefined ? null : wished(sentence, knows.said, read)
   const told = after ?? jarTold(sentence, read) ?? unitsWished(sentence)

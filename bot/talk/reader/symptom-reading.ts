@@ -8,6 +8,7 @@ import { symptomDenied, symptomsBeside } from '../frames/symptoms.ts'
 import { plainWords } from '../lexicon/plain-text.ts'
 import { isAsked } from './is-told.ts'
 import { isOfGarden } from './small-talk.ts'
+import { isStoneCracked } from './stone-cracked.ts'
 
 /** What grows in fur, or is to be lifted off: no pith and no pectin. */
 const FURRY =
@@ -50,7 +51,7 @@ const FOULED =
   /\b(?:cat|dog|mouse|rat|bird|gatto|cane|topo) (?:ci |ce )?(?:has |have |ha )?(?:peed|pissed|weed|pooed|pooped|crapped|fatto (?:la )?(?:pipi|cacca)|pisciato) (?:\p{L}+ ){0,2}(?:in|into|inside|on|dentro|nel|nella|it)\b|\b(?:sewage|flood ?water|urine|droppings|vomit|sick|saliva|escrementi|cacca|piscio) (?:has |have |had )?(?:got|gone|went|leaked|run|ran|dripped|fell|came|finit\p{L}+|cadut\p{L}+|entrat\p{L}+) (?:\p{L}+ ){0,2}(?:in|into|inside|onto|dentro|nel|nella)\b/u
 
 /** Whether it has to go for what got into it. */
-export function isFouled(text: string): boolean {
+function isFouled(text: string): boolean {
   const plain = plainWords(text)
   return (
     (BEAST_IN.test(plain) && HAS_FALLEN.test(plain) && !/\b(?:poison|veleno|trap)\b/.test(plain)) || FOULED.test(plain)
@@ -60,15 +61,23 @@ export function isFouled(text: string): boolean {
 const WENT_IN =
   /\b(?:at|on|sul) (?:the )?(?:bottom|fondo)\b|\b(?:in|into|inside|nel|nella|dentro)\b.*\b(?:dropp\p{L}*|fell|fallen|got|went|found|theres?|see|cadut\p{L}*|finit\p{L}*|trovat\p{L}*)\b|\b(?:dropp\p{L}*|fell|fallen|got|went|found|theres?|see|cadut\p{L}*|finit\p{L}*|trovat\p{L}*)\b.*\b(?:in|into|inside|nel|nella|dentro)\b/u
 
-export function isGlassInside(text: string): boolean {
+function isGlassInside(text: string): boolean {
   const plain = plainWords(text)
   return (GLASS_INSIDE.test(plain) && WENT_IN.test(plain)) || BROKE_IN.test(plain) || GLASS_THERE.test(plain)
+}
+
+/** What is told to be in there, whatever else it is like; null where nothing of the kind is. */
+export function seenInside(text: string): SymptomId | null {
+  if (isGlassInside(text)) return 'broken_glass'
+  if (isFouled(text)) return 'insects'
+  return isStoneCracked(text) ? 'cracked_stones' : null
 }
 
 /** What the words themselves say of it, so that it is not asked. */
 function signTold({ typed: { text }, has }: Sentence, id: SymptomId, isOnFruit: boolean): Sign | null {
   if (id === 'mould') return isMouldSeen(text, isOnFruit) ? 'growth' : null
   if (id === 'insects') return isFouled(text) ? 'many' : null
+  if (id === 'cracked_stones') return isStoneCracked(text) ? 'stones' : null
   if (id === 'broken_glass') return isGlassInside(text) ? 'glass' : null
   if (id !== 'solvent' || NOT_SO.test(text)) return null
   if (namesVarnish(text)) return 'varnish'
@@ -83,6 +92,10 @@ function isOnlyCounted({ bits }: Sentence): boolean {
   )
 }
 
+/** What else is told to be wrong; a stone that is cracked is no glass. */
+const besideOf = (sentence: Sentence, id: SymptomId): readonly SymptomId[] =>
+  symptomsBeside(sentence, id).filter((each) => id !== 'cracked_stones' || each !== 'broken_glass')
+
 /** The jar that it is about, where one is named, and what the sentence tells of it. */
 export function symptomReading(sentence: Sentence, id: SymptomId): TalkReading {
   const { bits, has } = sentence
@@ -94,7 +107,7 @@ export function symptomReading(sentence: Sentence, id: SymptomId): TalkReading {
   const sweetness = bits.find(({ kind, role }) => kind === 'sweetness' && role === 'have')
   const sign = signTold(sentence, id, text === null || has('fruit_part'))
   const options = {
-    symptom: [id, ...symptomsBeside(sentence, id)].map((each) => symptoms[each].en[0]!).join(' + '),
+    symptom: [id, ...besideOf(sentence, id)].map((each) => symptoms[each].en[0]!).join(' + '),
     ...(text !== null && { jar: text }),
     ...(sign !== null && { yes: signText(sign) }),
     ...(text === null && strength !== undefined && { strength: strength.text }),
