@@ -71,6 +71,9 @@ export const withoutAsides = (typed: TypedText, bits: readonly Bit[]): readonly 
 const LENDS_HAND =
   /^(?:picked|pick|picks|gathered|gather|held|holds|holding|brought|brings|bought|found|gave|helped|helps|helping|washed|peeled|labelled|labeled|carried|fetched|foraged|collected|stirred|stirs|shook|says|said|thinks|thought|reckons|moved|lives|works|married|marries|married|sent|sends|told|tells|left|comes|came|visits|visiting|made|makes|recommended|suggested|rang|phoned|wrote|insists|wondered|portato|tenuto|raccolto|raccolt[aei]|comprato|trovato|regalato|dato|aiutato|lavato|sbucciato|detto|mandato|dice|vive|lavora|abita|sposa|raccoglie|aiuta|porta|reggeva|teneva|aiutava)$/
 
+/** `Bottled in one wine bottle and two little ones`. */
+const COUNT = /^(?:\d+|an?|one|two|three|four|five|six|seven|eight|nine|ten|twelve|some|several|few)$/
+
 const AWAY = /^(?:at|away|asleep|out|off|via|fuori|a)$/
 
 /** Of it something may come to a child. */
@@ -95,7 +98,8 @@ export function withoutBystanders(spans: readonly ConceptSpan[], { text, tokens 
     if (concept !== 'infant') return true
     const [before, behind] = [wordsOf(from - 3, from), wordsOf(to, to + 3)]
     // `Three little ones of 200 ml` are bottles.
-    const isBottle = wordsOf(from, to).join(' ') === 'little ones' && behind[0] === 'of'
+    const isCounted = COUNT.test(before.at(-1) ?? '') && spans.some((span) => span.concept === 'bottled')
+    const isBottle = /^little ones?$/.test(wordsOf(from, to).join(' ')) && (behind[0] === 'of' || isCounted)
     const isOwner =
       /['’]s$/.test(text.slice(tokens[from]!.from, tokens[to - 1]!.to)) || before.some((word) => OWNED.test(word))
     const isAway = before.some((word) => /^(?:while|as|mentre)$/.test(word)) && behind.some((word) => AWAY.test(word))

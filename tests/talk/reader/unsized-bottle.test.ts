@@ -18,3 +18,18 @@ it.each([
 ])('of “%s” it leaves out %j', async (text, words) => {
   expect(await leftOutOf(text)).toEqual(words)
 })
+
+it.each(['bottled in one wine bottle and two little ones', 'bottled it: a wine bottle and three little ones'])(
+  'asks of little ones that are bottles, and speaks of no children: %s',
+  async (text) => {
+    const told = await (await talkerFor({ after: null, shelf: 'lemon_sweetened' })).say(text)
+    expect(told).toMatchObject({ command: 'jar bottle', code: 'question', recorded: 0, also: [] })
+  },
+)
+
+it('still fears for children who had some', async () => {
+  const told = await (await talkerFor({ after: null, shelf: 'lemon_sweetened' })).say(
+    'bottled it, the little ones had a taste',
+  )
+  expect(told.command).toBe('emergency')
+})
