@@ -7,6 +7,7 @@ import type { CallRead, TalkReading } from '../frames/reading.ts'
 import { NUMBER } from '../frames/typed-number.ts'
 import { type Concept, DEEDS } from '../lexicon/lexicon.ts'
 import { callReading, digitsOf, eitherOf, NO_LIQUEUR, numbersOf, type Rule } from './rule.ts'
+import { nearerBefore, sweetAmountsMeant } from './which-amount.ts'
 
 /** Amounts of each step that can be put right, in the order in which a number is tried for them. */
 const AMOUNTS: Readonly<Record<string, readonly string[]>> = {
@@ -144,16 +145,32 @@ export const correctedStep: Rule = (sentence, last, { step }) => {
   })
   if (bottles !== null) return bottles
   const options: Record<string, string> = {}
-  for (const bit of righted(sentence, step)) {
+  const numbers = righted(sentence, step)
+  const [only] = numbers
+  const { jar } = step.options
+  const name = last.options.jar ?? jar
+  const correctOf = (option: string, bit: Bit): CallRead => ({
+    command: 'jar correct',
+    options: { ...(name !== undefined && { jar: name }), [option]: textOf(bit, option) },
+  })
+  if (numbers.length === 1 && only !== undefined && name !== undefined) {
+    const [one, other] = sweetAmountsMeant(only, step, sentence)
+    if (one !== undefined && other !== undefined)
+      return eitherOf(correctOf(one, only), [correctOf(one, only), correctOf(other, only)])
+    const own = one ?? optionFor(only, step)
+    const before = own === null ? null : nearerBefore(only, own, step, sentence)
+    if (own !== null && before !== null) return eitherOf(before, [before, correctOf(own, only)])
+  }
+  for (const bit of numbers) {
     const isStrength = bit.kind === 'strength' || (bit.kind === 'bare' && OF_LIQUID.has(step.command))
     const isWish = isStrength && bit.value <= NO_LIQUEUR && !isOfPast
-    const option = isWish ? null : optionFor(bit, step)
+    const [meant] = sweetAmountsMeant(bit, step, sentence)
+    const option = isWish ? null : (meant ?? optionFor(bit, step))
     if (option === null || option in options) return null
     options[option] = textOf(bit, option)
   }
   const day = sentence.bits.find(({ kind }) => kind === 'date')
   if (day !== undefined && isOfPast) options.when = day.text
-  const { jar } = step.options
   if (Object.keys(options).length === 0 || jar === undefined) return null
   return callReading({ command: 'jar correct', options: { jar: last.options.jar ?? jar, ...options } }, 'record')
 }
