@@ -3,6 +3,7 @@ import { frames } from '../frames/frames.ts'
 import { prices } from '../frames/price-slots.ts'
 import type { CallRead, TalkReading } from '../frames/reading.ts'
 import { answered } from './answer-question.ts'
+import { asStarted } from './as-started.ts'
 import { begun } from './begun.ts'
 import { toldRight } from './correct-entry.ts'
 import { refusedMended } from './correct-refused.ts'
@@ -110,6 +111,7 @@ export function followUp(sentence: Sentence, said: Remembered): TalkReading | nu
   if (right !== null) return right
   const answer =
     mendAsked(sentence, said) ??
+    asStarted(sentence, said) ??
     (said.question === null ? wayChosen(sentence, said.call, said.offered) : null) ??
     earlier(sentence, said) ??
     shoppingFor(sentence, said) ??
