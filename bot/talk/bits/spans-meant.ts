@@ -87,12 +87,21 @@ const isSaying = (tokens: readonly Token[], { from, to }: ConceptSpan): boolean 
   tokens[from - 1]?.text === 'i' &&
   /^(?:say|think|guess|reckon|imagine)$/.test(tokens[to]?.text ?? '')
 
+const HOUR = /^(?:one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|1[0-2]|[1-9])$/
+
+/** `Half past seven`, `at half seven`: an hour, and half of nothing. */
+const isHour = (tokens: readonly Token[], { from, to }: ConceptSpan): boolean =>
+  tokens[to]?.text === 'past' ||
+  (HOUR.test(tokens[to]?.text ?? '') &&
+    /^(?:at|by|around|about|for|until|till|after|before)$/.test(tokens[from - 1]?.text ?? ''))
+
 /** The phrases that say what they seem to, by what stands before and behind them. */
 export const spansMeant = (spans: readonly ConceptSpan[], tokens: readonly Token[]): readonly ConceptSpan[] =>
   spans.filter((span) => {
     const { concept, from, to } = span
     if (isOnlyLed(tokens, span)) return false
     if (concept === 'all_of_them' && isWell(tokens, span)) return false
+    if (concept === 'halve' && isHour(tokens, span)) return false
     if (concept === 'hypothesis' && isSaying(tokens, span)) return false
     // `I have take out the pieces`: told, nothing is wished away.
     if (concept === 'without' && /^(?:have|has|had|ive|just)$/.test(tokens[from - 1]?.text ?? '')) return false
