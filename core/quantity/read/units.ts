@@ -34,8 +34,8 @@ const metricVolumes: readonly Row[] = [
     20,
     'au tbsp|aus tbsp|australian tbsp|au tablespoon|au tablespoons|australian tablespoon|australian tablespoons',
   ],
-  ['tbsp', US_GALLON_ML / 256, 'tbsp|tbsps|tablespoon|tablespoons|cucchiaio|cucchiai'],
-  ['tsp', US_GALLON_ML / 768, 'tsp|tsps|teaspoon|teaspoons|cucchiaino|cucchiaini'],
+  ['tbsp', US_GALLON_ML / 256, 'tbsp|tbsps|tablespoon|tablespoons|tablespoonful|tablespoonfuls|cucchiaio|cucchiai'],
+  ['tsp', US_GALLON_ML / 768, 'tsp|tsps|teaspoon|teaspoons|teaspoonful|teaspoonfuls|cucchiaino|cucchiaini'],
 ]
 
 const FLUID_OUNCE = 'fl oz|floz|fluid oz|fluid ounce|fluid ounces'
@@ -48,7 +48,7 @@ const GALLON = 'gallon|gallons|gal|gallone|galloni'
 const usVolumes: readonly Row[] = [
   ['fl_oz', US_GALLON_ML / 128, FLUID_OUNCE],
   ['gill', US_GALLON_ML / 32, GILL],
-  ['cup', US_GALLON_ML / 16, 'cup|cups|tazza|tazze'],
+  ['cup', US_GALLON_ML / 16, 'cup|cups|cupful|cupfuls|tazza|tazze'],
   ['pint', US_GALLON_ML / 8, PINT],
   ['quart', US_GALLON_ML / 4, QUART],
   ['gallon', US_GALLON_ML, GALLON],

@@ -46,3 +46,11 @@ describe('a sweetening that was told wrongly', () => {
     },
   )
 })
+
+// A cupful is a cup, common practice, no source.
+it.each([
+  ['threw in a cupful of sugar', '/jar sweeten lemon sugar:1 cupful'],
+  ['stirred in 10 tablespoonfuls of sugar', '/jar sweeten lemon sugar:10 tablespoonfuls'],
+])('takes so many fulls of a measure for so many of it: %s', async (text, read) => {
+  expect(await toldAfter('lemon_strained', '', text)).toMatchObject({ read, recorded: 1 })
+})
