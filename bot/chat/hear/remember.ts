@@ -128,6 +128,13 @@ const refusedStep = (reading: TalkReading, outcome: CallOutcome | HelpPage): Cal
     ? reading.call
     : null
 
+/** The line that only its maker types or presses, which was shown; what erases everything asks once more. */
+function onlyTypedIn(reading: TalkReading | null, outcome: CallOutcome | HelpPage): CallRead | null {
+  if (reading?.kind === 'only_typed') return reading.call
+  const isAsked = 'reply' in outcome && outcome.call?.path === 'forget' && outcome.call.options.confirm === undefined
+  return isAsked ? { command: 'forget', options: { confirm: 'yes' } } : null
+}
+
 /** Keeps what was said for what may follow it. A call that was refused leaves the one before it in place. */
 export function remember({ heard, reading }: Understood, dispatch: Dispatch, place: string): void {
   const { talk, userId, nowMs } = dispatch
@@ -137,6 +144,7 @@ export function remember({ heard, reading }: Understood, dispatch: Dispatch, pla
   const { outcome } = heard
   const question = questionOf(reading, outcome)
   const answersSince = before.answersSince + 1
+  const onlyTyped = onlyTypedIn(reading, outcome)
   const danger = dangerIn(outcome) ?? dangerStill(before.danger)
   if ('reply' in outcome && outcome.call !== undefined && isPath(outcome.call.path)) {
     const call: CallRead = { command: outcome.call.path, options: { ...outcome.call.options } }
@@ -155,6 +163,7 @@ export function remember({ heard, reading }: Understood, dispatch: Dispatch, pla
       trail: DRINKS.test(call.command) ? trailWith(before.trail, call) : before.trail,
       lists: listsWith(before.lists, call, offered),
       drink,
+      onlyTyped,
       danger,
     }
     // What was taken back is no more to be taken back.
@@ -162,7 +171,11 @@ export function remember({ heard, reading }: Understood, dispatch: Dispatch, pla
     else if (isStep(call)) talk.keep(who, { ...now, step: stepOf(call, outcome.reply), answersSince: 0 }, nowMs)
     else talk.keep(who, { ...now, step: before.step, answersSince }, nowMs)
   } else if (question !== null)
-    talk.keep(who, { ...before, answersBehind: before.answersBehind + 1, question, refused: null, danger }, nowMs)
+    talk.keep(
+      who,
+      { ...before, answersBehind: before.answersBehind + 1, question, refused: null, onlyTyped, danger },
+      nowMs,
+    )
   else if (reading !== null && reading.kind !== 'lost')
     // A greeting or thanks in between answers no question.
     talk.keep(
@@ -173,9 +186,10 @@ export function remember({ heard, reading }: Understood, dispatch: Dispatch, pla
         answersBehind: before.answersBehind + (reading.kind === 'small_talk' ? 0 : 1),
         question: reading.kind === 'small_talk' ? before.question : null,
         refused: refusedStep(reading, outcome),
+        onlyTyped,
         danger,
       },
       nowMs,
     )
-  else if (danger !== null) talk.keep(who, { ...before, danger }, nowMs)
+  else if (danger !== null || before.onlyTyped !== null) talk.keep(who, { ...before, onlyTyped, danger }, nowMs)
 }

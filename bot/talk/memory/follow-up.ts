@@ -2,6 +2,7 @@ import type { Sentence } from '../bits/bit.ts'
 import { frames } from '../frames/frames.ts'
 import { prices } from '../frames/price-slots.ts'
 import type { CallRead, TalkReading } from '../frames/reading.ts'
+import { reminderFills } from '../frames/reminder-slots.ts'
 import { answered } from './answer-question.ts'
 import { asStarted } from './as-started.ts'
 import { begun } from './begun.ts'
@@ -25,7 +26,7 @@ import { changedOf, OF_JAR, RECORDED, type Rule, setTo, tellsOfBottles } from '.
 import { explained, inMeasures, inOtherMeasures, ofWhatWasSaid, otherGlass, targetAtLength } from './said-at-length.ts'
 import { sameOfOther } from './same-of-other.ts'
 import { shoppingFor } from './shopping-rules.ts'
-import { agreed, doneAsOffered, shownAgain, troubleAnswered } from './step-rules.ts'
+import { agreed, doneAsOffered, isOnly, shownAgain, troubleAnswered } from './step-rules.ts'
 import { styled } from './taste-rules.ts'
 import { troubleJar } from './trouble-jar.ts'
 import { undone } from './undo-rule.ts'
@@ -107,6 +108,10 @@ const NEW = 4
 
 /** What a sentence means after what was said before; null where it stands by itself. Nothing is edited: a call is changed, and run again. */
 export function followUp(sentence: Sentence, said: Remembered): TalkReading | null {
+  // A yes erases nothing: the line that does is said once more.
+  if (said.onlyTyped !== null && isOnly(sentence.typed, sentence.spans, 'yes')) {
+    return { kind: 'only_typed', call: said.onlyTyped }
+  }
   const right = refusedMended(sentence, said) ?? toldRight(sentence, said)
   if (right !== null) return right
   const answer =
@@ -121,6 +126,8 @@ export function followUp(sentence: Sentence, said: Remembered): TalkReading | nu
   if (answer !== null) return answer
   // `The lab says 32 %` is told of what there is, and no wish.
   if (sentence.has('true_strength') && sentence.bits.some(({ kind }) => kind === 'strength')) return null
+  // `At half past seven` is no half of a recipe.
+  if (sentence.has('remind') && reminderFills.clock(sentence, 'reminders') !== null) return null
   const { call } = said
   const undo = call !== null && ofOtherJar(sentence, call, said) !== null ? null : undone(sentence, said)
   if (undo !== null) return undo

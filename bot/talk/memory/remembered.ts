@@ -31,6 +31,8 @@ export interface Remembered {
   readonly drink: DrinkSaid | null
   /** What else a sentence told or asked of a jar that is asked for: answered once it is known. */
   readonly later: readonly string[]
+  /** What only a line or a button does, where the last answer was that; a yes does not do it. */
+  readonly onlyTyped: CallRead | null
   /** The danger that was told last; null where none was, or too much was said since. */
   readonly danger: DangerSaid | null
 }
@@ -74,6 +76,7 @@ export const NOTHING_SAID: Remembered = {
   lists: [],
   drink: null,
   later: [],
+  onlyTyped: null,
   danger: null,
 }
 
