@@ -3,6 +3,7 @@ import type { StandingTrouble } from '../jar/state/standing-troubles.ts'
 import type { Diagnosis } from './diagnose.ts'
 import type { TroubleFacts } from './facts.ts'
 import type { StopId } from './row.ts'
+import { isOfTaste } from './rows.ts'
 import { isSign } from './signs.ts'
 import { STOP_ORDER } from './stops.ts'
 import type { SymptomId } from './symptoms.ts'
@@ -36,6 +37,11 @@ export function troubleTold(
       return stake === null || isLikelyFirst || MOSTLY_HARMLESS.has(symptom) || question === null || !isSign(question)
         ? null
         : { ...told, verdict: 'ask', because: null }
+    case 'cannot_tell':
+      // What nothing known fits, and no taste settles, is in doubt still.
+      return isOfTaste(symptom) || MOSTLY_HARMLESS.has(symptom)
+        ? null
+        : { ...told, verdict: 'hold', because: 'danger', question: null }
     default:
       return null
   }
@@ -74,11 +80,11 @@ export function troubleToKeep(
   return told === null ? { settled: [before.symptom] } : { trouble: told }
 }
 
-/** The same, where the jar was told to be thrown away for something else that stands: no harmless trouble keeps it. */
+/** The same, where the jar was told to be thrown away for what stands still: no harmless trouble and no asking again keeps it. */
 export function asItStands(diagnosis: Diagnosis, standing: readonly StandingTrouble[]): Diagnosis {
-  const { verdict, symptom } = diagnosis
+  const { verdict } = diagnosis
   const [worst] = standing
-  if (worst === undefined || worst.verdict !== 'throw_away' || worst.symptom === symptom) return diagnosis
+  if (worst === undefined || worst.verdict !== 'throw_away') return diagnosis
   if (verdict.kind === 'throw_away' || verdict.kind === 'emergency' || !isStop(worst.because)) return diagnosis
   const because = worst.because
   return { ...diagnosis, verdict: { kind: 'throw_away', because }, question: null, stake: null, isLikelyFirst: false }

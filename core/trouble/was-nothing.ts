@@ -45,6 +45,11 @@ const GONE_OR_BACK =
 /** What is said not to be it. */
 const DENIED = /(?<!\p{L})(?:not|(?:is|was|were)n['’]?t|non (?:è|era|erano|sono))\s+(?:really |any |davvero )?\p{L}+/giu
 
+const NAMED_HARMLESS = new RegExp(`(?<!\\p{L})${SOME}${HARMLESS}(?!\\p{L})`, 'iu')
+
+/** Whether a text names what is in a jar and hurts nobody. */
+export const namesHarmless = (text: string): boolean => NAMED_HARMLESS.test(text)
+
 /**
  * Whether a text says that what a jar was told of was nothing: that it was a false alarm, or what harmless thing it was. That
  * it is gone says nothing of the kind.

@@ -1,12 +1,29 @@
 import { lastStanding } from '../../../core/jar/entry/standing-entries.ts'
 import { plantsInside } from '../../../core/jar/pour/lifted-out.ts'
 import { abvPercentIn } from '../../../core/jar/state/contents.ts'
-import { jarStateOf, stageOf } from '../../../core/jar/state/jar-state.ts'
+import { type JarState, jarStateOf, stageOf } from '../../../core/jar/state/jar-state.ts'
 import { standingTroubles } from '../../../core/jar/state/standing-troubles.ts'
 import { isoDay } from '../../../core/quantity/time/calendar-day.ts'
 import { dayAt } from '../../../core/quantity/time/zone.ts'
+import { isSymptom } from '../../../core/trouble/find-symptom.ts'
+import { isSign, signText } from '../../../core/trouble/signs.ts'
+import { symptoms } from '../../../core/trouble/symptoms.ts'
 import type { Person } from '../../../store/person.ts'
-import type { TalkJar } from '../../talk/bits/bit.ts'
+import type { StandsOfJar, TalkJar } from '../../talk/bits/bit.ts'
+
+/** What it was told of, the worst asked about as it was answered. */
+function standsOf(state: JarState): Pick<TalkJar, 'isTroubled' | 'stands'> {
+  const [worst] = standingTroubles(state)
+  if (worst === undefined) return {}
+  const { symptom } = worst
+  if (!isSymptom(symptom)) return { isTroubled: true }
+  const answers = (['yes', 'no'] as const).flatMap((is): readonly (readonly [string, string])[] => {
+    const signs = worst[is].filter(isSign).map(signText)
+    return signs.length === 0 ? [] : [[is, signs.join(' + ')]]
+  })
+  const options: StandsOfJar['options'] = { symptom: symptoms[symptom].en[0]!, ...Object.fromEntries(answers) }
+  return { isTroubled: true, stands: { symptom, isOpen: worst.verdict === 'ask', options } }
+}
 
 /** A person's jars as a sentence may speak of them. `zone` an IANA name. */
 export function jarsTold({ jars }: Pick<Person, 'jars'>, zone: string, nowMs: number): readonly TalkJar[] {
@@ -29,7 +46,7 @@ export function jarsTold({ jars }: Pick<Person, 'jars'>, zone: string, nowMs: nu
         strengthPercent: () => abvPercentIn(state),
         spiritTyped: state.started.typed.find(([option]) => option === 'spirit')?.[1] ?? null,
         bottlesTyped: state.started.typed.find(([option]) => option === 'bottles')?.[1] ?? null,
-        ...(state.ended === null && standingTroubles(state).length > 0 && { isTroubled: true }),
+        ...(state.ended === null && standsOf(state)),
         told: () => state.happened.map(({ seq, kind, day, typed }) => ({ seq, kind, day, typed })),
       },
     ]

@@ -172,7 +172,12 @@ export function troubleActions(
   const mending = isPoison ? discardOf(asking) : putsRight.length > 0 ? putsRight : remedies
   const [best, ...others] = mending
   const shown = best === undefined ? [] : [best, ...inMore(others)]
-  const noted = verdict.kind === 'hold' ? nothingOf(asking) : []
+  const noted =
+    verdict.kind === 'hold'
+      ? nothingOf(asking)
+      : verdict.kind === 'cannot_tell'
+        ? nothingOf(asking).flatMap((nothing) => [nothing, ...discardOf(asking)])
+        : []
   // What is not settled yet is written down once it is.
   const mends = open.length === 0 ? [...shown, ...noted] : inMore([...noted, ...mending])
   return [...open, ...mends, ...undoOf(asking), ...alsoOf(asking), ...inMore(more)]

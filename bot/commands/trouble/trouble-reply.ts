@@ -106,9 +106,17 @@ function awayNotes({ verdict, facts }: Diagnosis): readonly Said[] {
   return [...(facts.signs.fizz === true ? [cool] : []), note('trouble_how_to_throw_away')]
 }
 
+/** Asked again, it stays as it is. */
+function stayingNotes({ story }: NonNullable<Asking['held']>, input: Asking['input']): readonly Said[] {
+  const told = toldIn(story)
+  if (told === null || told.verdict === 'ask' || told.question !== null || input['what-if']?.is === true) return []
+  return [{ group: 'notes', key: 'trouble_stays', values: { name: story.name } }]
+}
+
 /** What became of it in the jar. */
-function keptNotes({ held, kept }: Asking): readonly Said[] {
-  if (held === null || kept === null) return []
+function keptNotes({ held, kept, input }: Asking): readonly Said[] {
+  if (held === null) return []
+  if (kept === null) return stayingNotes(held, input)
   const { name } = held.story
   const { trouble } = kept
   if (trouble === undefined) return [{ group: 'notes', key: 'trouble_settled', values: { name } }]

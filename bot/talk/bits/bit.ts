@@ -1,6 +1,7 @@
 import type { HappeningKind, JarEntry } from '../../../core/jar/entry/entry.ts'
 import type { CalendarDay } from '../../../core/quantity/quantities.ts'
 import type { TypedText } from '../../../core/quantity/read/tokens.ts'
+import type { SymptomId } from '../../../core/trouble/symptoms.ts'
 import type { ConceptSpan } from '../lexicon/concepts.ts'
 import type { Concept, Lexicon } from '../lexicon/lexicon.ts'
 
@@ -82,6 +83,15 @@ export interface ToldEntry {
   readonly typed: readonly (readonly [option: string, text: string])[]
 }
 
+/** What a jar was told of, as it is asked about. */
+export interface StandsOfJar {
+  readonly symptom: SymptomId
+  /** Nobody has said yet whether it has to go. */
+  readonly isOpen: boolean
+  /** Those of `/trouble`, without the jar. */
+  readonly options: Readonly<Record<string, string>>
+}
+
 /** A jar as a sentence may speak of it. */
 export interface TalkJar {
   readonly id: string
@@ -102,6 +112,8 @@ export interface TalkJar {
   readonly bottlesTyped?: string | null
   /** It was told of a trouble that nobody has taken back; left out: of none. */
   readonly isTroubled?: boolean
+  /** The worst of it, and how it is looked at again; left out: nothing, or nothing that has a name. */
+  readonly stands?: StandsOfJar
   /** What stands of its entries, the oldest first. */
   readonly told: () => readonly ToldEntry[]
 }

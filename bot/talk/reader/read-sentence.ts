@@ -47,10 +47,11 @@ import { ofMeantJar } from './spoken-of.ts'
 import { startTold } from './start-told.ts'
 import { isStillGoodAsked, oddSmell } from './still-good.ts'
 import { refusedOf } from './stones-left.ts'
-import { seenInside, symptomReading, symptomTold } from './symptom-reading.ts'
+import { insideTold, symptomReading, symptomTold } from './symptom-reading.ts'
 import { LEAST, tried } from './tried-frames.ts'
 import { unitsWished } from './units-wished.ts'
 import { withSlips } from './unknown-word.ts'
+import { verdictAsked } from './verdict-asked.ts'
 import { supposedOnly, wasNothingTold } from './was-nothing-told.ts'
 import { wholeReading } from './whole-reading.ts'
 import { isAllExplained, isWhollyAsked } from './wholly-asked.ts'
@@ -77,6 +78,8 @@ function readPlainly(text: string, knows: Knows): TalkReading {
   const isTaken = danger !== undefined && isTakenBySomebody(text, danger)
   if (danger !== undefined && !isTaken && (danger.id === 'drugs' || !isOfGarden(sentence)))
     return { kind: 'refused', problem: danger.problem }
+  const stands = knows.command === undefined ? verdictAsked(sentence, knows) : null
+  if (stands !== null) return stands
   const told = knows.command === undefined ? dangerTopic(sentence) : null
   if (told === null && knows.command === undefined && isElsewhere(sentence)) return { kind: 'lost', nearest: [] }
   const reading = partTaken(ofMeantJar(readOnce(sentence, text, knows), sentence, knows), sentence)
@@ -121,11 +124,9 @@ function readFirst(sentence: Sentence, text: string, knows: Knows): TalkReading 
   const read = (part: string): Sentence => sentenceIn(part, knows)
   const whole = nudgeDone(sentence, knows) ?? wholeReading(sentence, knows.said, read)
   if (whole !== null) return whole
-  const accident = accidentTold(sentence)
+  const accident = accidentTold(sentence) ?? insideTold(text)
   if (accident !== null)
     return 'entry' in accident ? topic({ id: accident.entry, others: [] }) : symptomReading(sentence, accident.symptom)
-  const seen = seenInside(text)
-  if (seen !== null) return symptomReading(sentence, seen)
   if (isFreezingAsked(sentence)) return topic({ id: 'freezes', others: [] })
   const after = knows.said === undefined ? null : wished(sentence, knows.said, read)
   const told = after ?? jarTold(sentence, read) ?? unitsWished(sentence)

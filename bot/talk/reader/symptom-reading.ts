@@ -67,10 +67,10 @@ function isGlassInside(text: string): boolean {
 }
 
 /** What is told to be in there, whatever else it is like; null where nothing of the kind is. */
-export function seenInside(text: string): SymptomId | null {
-  if (isGlassInside(text)) return 'broken_glass'
-  if (isFouled(text)) return 'insects'
-  return isStoneCracked(text) ? 'cracked_stones' : null
+export function insideTold(text: string): { readonly symptom: SymptomId } | null {
+  if (isGlassInside(text)) return { symptom: 'broken_glass' }
+  if (isFouled(text)) return { symptom: 'insects' }
+  return isStoneCracked(text) ? { symptom: 'cracked_stones' } : null
 }
 
 /** What the words themselves say of it, so that it is not asked. */

@@ -177,6 +177,8 @@ export const troubleSentences = {
       verdict === 'ask' ? `I’ll keep that question open on ${name}.` : `I’ve noted that on ${name}.`,
     trouble_which_jar: ({ count }) =>
       count === 1 ? 'Is it this jar? Then I’ll note it there.' : 'Which jar is it? I’ll note it there.',
+    trouble_stays: ({ name }) =>
+      `${name} stays marked until you say in words what it was, or it’s noted as thrown away.`,
     trouble_settled: ({ name }) => `I’ve noted that on ${name}: it goes on as before.`,
     trouble_more_known: () => 'Its strength and plants would tell me more.',
     trouble_read_as: ({ typed, symptoms: ids }) =>

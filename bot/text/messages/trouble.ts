@@ -52,6 +52,7 @@ export interface TroubleMessages {
     /** What it was told is kept with the jar. */
     trouble_kept: { readonly name: string; readonly verdict: 'throw_away' | 'hold' | 'ask' }
     trouble_settled: { readonly name: string }
+    trouble_stays: { readonly name: string }
     /** Of how many that may be it. */
     trouble_which_jar: { readonly count: number }
     /** The likeliest, as it stands or once the open question is answered well. */

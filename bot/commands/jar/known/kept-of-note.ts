@@ -4,6 +4,7 @@ import { type StandingTrouble, standingTroubles } from '../../../../core/jar/sta
 import { diagnoseAll } from '../../../../core/trouble/diagnose.ts'
 import { factsOfJar } from '../../../../core/trouble/facts-of-jar.ts'
 import { saysOver, symptomsNoted } from '../../../../core/trouble/noted-trouble.ts'
+import { settledBy } from '../../../../core/trouble/settled-by.ts'
 import { signOfSolvent } from '../../../../core/trouble/signs-in-words.ts'
 import { troubleToKeep } from '../../../../core/trouble/trouble-told.ts'
 import { wasNothing } from '../../../../core/trouble/was-nothing.ts'
@@ -28,13 +29,13 @@ export function troubleNoted(
 }
 
 /** What stands and a note says was nothing, or is over: only what was nothing lets off what is to be thrown away. */
-function settledBy(note: string, standing: readonly StandingTrouble[]): readonly StandingTrouble[] {
-  if (wasNothing(note)) return standing
+function settledByNote(note: string, standing: readonly StandingTrouble[]): readonly StandingTrouble[] {
+  if (wasNothing(note)) return settledBy(note, standing)
   return saysOver(note) ? standing.filter(({ verdict }) => verdict !== 'throw_away') : []
 }
 
 /** The same, or what of what stands it says was nothing. */
 export function keptOfNote(note: string | null, story: JarState, context: Context) {
-  const settled = note === null || story.ended !== null ? [] : settledBy(note, standingTroubles(story))
+  const settled = note === null || story.ended !== null ? [] : settledByNote(note, standingTroubles(story))
   return settled.length > 0 ? { settled: settled.map(({ symptom }) => symptom) } : troubleNoted(note, story, context)
 }

@@ -1,8 +1,10 @@
+import { undrinkableIn } from '../../../../core/botanical/refuse/refuse-spirit.ts'
 import { isHolding, judgeJar } from '../../../../core/jar/limits/judge-jar.ts'
 import type { JarState } from '../../../../core/jar/state/jar-state.ts'
-import type { StandingTrouble } from '../../../../core/jar/state/standing-troubles.ts'
-import { isSymptom } from '../../../../core/trouble/find-symptom.ts'
+import { type StandingTrouble, standingTroubles } from '../../../../core/jar/state/standing-troubles.ts'
+import { isSymptom, symptomsIn } from '../../../../core/trouble/find-symptom.ts'
 import { isSign, type Sign } from '../../../../core/trouble/signs.ts'
+import { symptoms } from '../../../../core/trouble/symptoms.ts'
 import { call } from '../../../calls/call.ts'
 import { lineOf } from '../../../calls/write-line.ts'
 import { ChatError } from '../../../chat/chat-error.ts'
@@ -12,7 +14,7 @@ import type { Message } from '../../../text/words.ts'
 import { jarRef, type Referred } from './jar-ref.ts'
 
 /** A trouble that a jar was told of. */
-type Told = Referred & { readonly trouble: StandingTrouble }
+type Told = Referred & { readonly story: JarState; readonly trouble: StandingTrouble }
 
 /** The worst that a jar was told of and that stands; null where nothing does, or it has ended. */
 export function toldIn(story: JarState): StandingTrouble | null {
@@ -21,12 +23,18 @@ export function toldIn(story: JarState): StandingTrouble | null {
 }
 
 /** What it turned out to be, as an example. */
-const wasOf = ({ because }: StandingTrouble): string => (because === 'growth' ? 'only pith' : 'nothing')
+function wasOf({ because, symptom }: StandingTrouble, story: JarState): string {
+  if (because === 'growth') return 'only pith'
+  if (standingTroubles(story).length < 2 || !isSymptom(symptom)) return 'nothing'
+  // A line that names what nobody may drink does not run.
+  const ways = symptoms[symptom].en.map((name) => `${name} was nothing`)
+  return ways.find((way) => symptomsIn(way).includes(symptom) && undrinkableIn(way) === null) ?? 'nothing'
+}
 
 /** What says that it was nothing. */
 export const nothingAction = (held: Told, context: Pick<Context, 'place'>): Action => ({
   label: { group: 'actions', key: 'jar_was_nothing', values: { trouble: held.trouble } },
-  call: call('jar note', { jar: jarRef(held, context), was: wasOf(held.trouble) }),
+  call: call('jar note', { jar: jarRef(held, context), was: wasOf(held.trouble, held.story) }),
 })
 
 /** What answers the question that is open. */
@@ -69,7 +77,7 @@ export const toldHeld = (story: JarState, trouble: StandingTrouble): ChatError<'
     {
       name: story.name,
       trouble,
-      line: lineOf(call('jar note', { jar: story.name, was: wasOf(trouble) })),
+      line: lineOf(call('jar note', { jar: story.name, was: wasOf(trouble, story) })),
     },
     { option: 'jar' },
   )

@@ -3,6 +3,7 @@ import type { JarState } from '../../../../core/jar/state/jar-state.ts'
 import { standingTroubles } from '../../../../core/jar/state/standing-troubles.ts'
 import { type VesselFit, vesselFit } from '../../../../core/jar/state/vessel-fit.ts'
 import { isFreezer, vesselMl } from '../../../../core/jar/state/where-it-stands.ts'
+import { settledBy } from '../../../../core/trouble/settled-by.ts'
 import { call } from '../../../calls/call.ts'
 import { signature } from '../../../calls/signatures.ts'
 import { lineOf } from '../../../calls/write-line.ts'
@@ -11,14 +12,18 @@ import { type Context, defineCommand } from '../../../chat/command.ts'
 import { freezerOf, freezerSaid } from '../../reply/outcome-reply.ts'
 import { keptOfNote } from '../known/kept-of-note.ts'
 import { swallowedNotes } from '../known/note-swallowed-option.ts'
+import { toldHeld } from '../known/told-trouble.ts'
 import { expectJar, recordStep } from '../step/record-step.ts'
 import { recordedHeadline, stepReply } from '../step/step-reply.ts'
 
-/** All that stands of a jar and was nothing. Throws `nothing_told` where nothing does. */
-function settledIn(story: JarState) {
+/** What stands of a jar and was nothing, by what it was. Throws `nothing_told` where nothing stands that it may be. */
+function settledIn(story: JarState, was: string) {
   const standing = standingTroubles(story)
   if (standing.length === 0) throw new ChatError('wrong_stage', 'nothing_told', { jar: story.name }, { option: 'was' })
-  return { settled: standing.map(({ symptom }) => symptom) }
+  const settled = settledBy(was, standing)
+  const [worst] = standing
+  if (settled.length === 0 && worst !== undefined) throw toldHeld(story, worst)
+  return { settled: settled.map(({ symptom }) => symptom) }
 }
 
 /** What a freezer makes of it, and room for ice; nothing of an empty jar. */
@@ -55,7 +60,7 @@ export const jarNoteCommand = defineCommand({
         note: note?.is ?? was?.is ?? null,
         where: where?.is ?? null,
         vessel: vessel?.is ?? null,
-        ...(was === undefined ? keptOfNote(note?.is ?? null, before, context) : settledIn(before)),
+        ...(was === undefined ? keptOfNote(note?.is ?? null, before, context) : settledIn(before, was.is)),
       }),
     })
     const { story } = recorded
