@@ -7,7 +7,7 @@ import type { Format } from '../format.ts'
 import type { Feature, Written } from '../language.ts'
 import type { CostMessages } from '../messages/cost.ts'
 import { cookName, peeledText, piecesText } from './cook-names.ts'
-import { capital, counted, either, listed } from './phrases.ts'
+import { capital, counted, either, listed, oneOf } from './phrases.ts'
 import { forName } from './shopping.ts'
 import { sweetenerName } from './sweeteners.ts'
 import { drinkWord, pouredMlOf, unknownName, vesselText } from './words.ts'
@@ -106,7 +106,7 @@ export const costSentences = {
   },
   notes: {
     cost_fruit: ({ fruit }, format) =>
-      `I counted ${listed(fruit.map(({ id, eachG }) => `a ${peeledText(id, 1)} as about ${format.round.mass(eachG)}`))}.`,
+      `I counted ${listed(fruit.map(({ id, eachG }) => `${oneOf(peeledText(id, 1))} as about ${format.round.mass(eachG)}`))}.`,
     cost_currency_assumed: ({ of, currency }) =>
       `I’ve read your ${of.length === 1 ? 'price' : 'prices'} for ${listed(of)} as ${currency} too.`,
     cost_poured: ({ from }) => `What came from ${listed(from)} isn’t in it.`,

@@ -42,6 +42,9 @@ export const uncapital = (text: string): string => `${text.charAt(0).toLowerCase
 /** No number is torn from its unit. */
 export const bound = (text: string): string => text.replace(/(?<=\d) (?=(?:%|°C|ml|cl|l|g|kg)(?!\p{L}))/gu, '\u00a0')
 
+/** `A lemon`, `an orange`. */
+export const oneOf = (thing: string): string => `${/^[aeiou]/i.test(thing) ? 'an' : 'a'} ${thing}`
+
 /** `an` before 8, 11, 18, 80 to 89 and so on, as they are said, else `a`. */
 export const articleOf = (number: string): 'a' | 'an' => (/^(?:8|1[18](?!\d))/.test(number) ? 'an' : 'a')
 

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest'
 import { notebookTexts } from '../../../bot/commands/notebook-file/json-file.ts'
 import { isPersonal } from '../../../bot/discord/answer/heard-messages.ts'
+import { oneOf } from '../../../bot/text/en/phrases.ts'
 import { newAsker } from '../asker.ts'
 import { jarDesk } from '../commands-jar/desk.ts'
 import { commands } from '../test-desk.ts'
@@ -58,6 +59,14 @@ it('adds up what went in and what is to come, thing by thing', async () => {
   expect(text).toMatch(/^Making lemon costs 28\.15 €\.\nAbout 4\.86 € a 500 ml bottle and 0\.81 € for 100 ml\.\n/)
   expect(text).toContain('I counted a lemon as about 120 g.')
   expect(text).toMatch(/Lemons +10 at 4 €\/kg: 4\.70 €/)
+})
+
+it('counts one fruit by its name as it is said', async () => {
+  const desk = await lemonDesk()
+  await desk.ask('/jar start name:sunny of:5 oranges spirit:500 ml 95%')
+  await desk.ask('/cost prices:oranges 3/kg')
+  expect(await desk.textOf('/cost sunny')).toContain('I counted an orange as about ')
+  expect([oneOf('lemon'), oneOf('orange')]).toEqual(['a lemon', 'an orange'])
 })
 
 it('names what has no price, with the line that gives it', async () => {
