@@ -1,4 +1,4 @@
-import { isRefused } from '../../../core/domain-error.ts'
+import { unlessRefused } from '../../../core/domain-error.ts'
 import { parseCountryCode } from '../../../core/label/parse-country-code.ts'
 
 const WHO =
@@ -14,5 +14,5 @@ const SAID = new RegExp(
 /** The country that is told of somebody who is harmed, two letters; null where anything else is said. Never throws. */
 export function countrySaid(typed: string): string | null {
   const place = SAID.exec(typed.trim().replace(/[,.!]+/g, ''))?.[1]
-  return place === undefined || isRefused(() => parseCountryCode(place)) ? null : parseCountryCode(place)
+  return place === undefined ? null : unlessRefused(() => parseCountryCode(place))
 }

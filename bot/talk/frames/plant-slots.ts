@@ -1,3 +1,4 @@
+import { CUP_ML } from '../../../core/quantity/customary.ts'
 import type { Bit, Sentence } from '../bits/bit.ts'
 
 /** What fills an option: its text and the bits of it; or several answers that are to be chosen from. */
@@ -13,11 +14,9 @@ export type Fill = (sentence: Sentence, command: string) => SlotFilled | null
 
 export const isPlant = ({ kind, role }: Bit): boolean => kind === 'plant' && role !== 'left_out' && role !== 'gone'
 
-const US_CUP_ML = 236.588
-
 /** A quart of fruit by its cups, which are weighed by what is known of them: `8 cups` for two quarts. */
 const inCups = ({ kind, value, text }: Bit): string =>
-  kind === 'volume' && /\bquarts?$/i.test(text) ? `${Number((value / US_CUP_ML).toFixed(2))} cups` : text
+  kind === 'volume' && /\bquarts?$/i.test(text) ? `${Number((value / CUP_ML).toFixed(2))} cups` : text
 
 /** A plant as it is planned: its amount, a piece that is counted, its name; where it is put in, no punnet is dropped. */
 export function plantText(bits: readonly Bit[], plant: Bit, typed: Sentence['typed'], isPutIn = false): string {

@@ -9,23 +9,19 @@ import { symptomsTold } from './symptoms-told.ts'
 const waysOf = (id: SymptomId): readonly string[] =>
   [...symptoms[id].en, ...symptoms[id].it, ...symptomsTold[id].split('; ')].filter((way) => way.includes(' '))
 
-/** Most sentences are understood without. */
-const index = lazily(() =>
-  askedIndex(
-    symptomIds.flatMap((entry) => waysOf(entry).map((asked) => ({ entry, asked }))),
-    () => '',
-  ),
-)
+/** Made when it is asked for first: most sentences are understood without. */
+const indexBy = (ways: (id: SymptomId) => readonly string[]) =>
+  lazily(() =>
+    askedIndex(
+      symptomIds.flatMap((entry) => ways(entry).map((asked) => ({ entry, asked }))),
+      () => '',
+    ),
+  )
+
+const index = indexBy(waysOf)
 
 /** With the ways of strangers: of what surely tells that something went wrong. */
-const wideIndex = lazily(() =>
-  askedIndex(
-    symptomIds.flatMap((entry) =>
-      [...waysOf(entry), ...symptomsByStrangers[entry].split('; ')].map((asked) => ({ entry, asked })),
-    ),
-    () => '',
-  ),
-)
+const wideIndex = indexBy((id) => [...waysOf(id), ...symptomsByStrangers[id].split('; ')])
 
 /** How much more than the next a symptom has to explain: two that are as near are asked about, not guessed. */
 const AHEAD = 0.05
@@ -40,15 +36,15 @@ export function findSymptomTold(text: string): { readonly id: SymptomId; readonl
   return next?.isOverBar && best.rank - next.rank < AHEAD ? null : { id: best.id, share: best.share }
 }
 
+/** How likely it has to be. */
+const LIKELY = 0.3
+
 /** The symptom that comes nearest to what surely tells of one, where it stands before the next. */
 export function findLikelySymptom(text: string): { readonly id: SymptomId; readonly share: number } | null {
   const [best, next] = judged(wideIndex(), text)
   if (best === undefined || best.likelihood < LIKELY || best.rank - (next?.rank ?? 0) < AHEAD) return null
   return { id: best.id, share: best.share }
 }
-
-/** How likely it has to be. */
-const LIKELY = 0.3
 
 /** The words of all ways of telling, as they are spelt. */
 export const wordsOfSymptoms = (): ReadonlySet<string> => index().words

@@ -50,16 +50,15 @@ function jarNamedAtLength({ bits, typed, jars, has }: Sentence, choices: readonl
 }
 
 /** One of the answers that were offered, by its place or by a word of it. */
-function chosen(sentence: Sentence, { choices: offered, about, call }: Question): CallRead | null {
+function chosen(sentence: Sentence, { choices, about, call }: Question): CallRead | null {
   const { typed, bits, jars } = sentence
   // A jar is lacking: any that runs may be told by its age.
-  if (offered.length === 0 && about.kind === 'lacks' && about.option === 'jar')
+  if (choices.length === 0 && about.kind === 'lacks' && about.option === 'jar')
     return byAge(
       typed.tokens.map(({ text }) => text),
       runningAmong(jars).map(({ name }) => withOption(call, 'jar', name)),
       jars,
     )
-  const choices = offered
   const words = typed.tokens.filter(({ kind }) => kind !== 'sign').map(({ text }) => text)
   if (words.length === 0) return null
   const place = choices.length > 1 ? placeSaid(sentence, choices.length) : null

@@ -10,7 +10,7 @@ import { eitherOf } from './rule.ts'
 const MORE =
   /^(?:more|another|again|extra|second|also|too|additional|further|other|same|altr[oaie]|ancora|anche|piu|secondo|seconda)$/
 
-const STARTS = frames.filter(({ command }) => command === 'jar add')
+const ADDS = frames.filter(({ command }) => command === 'jar add')
 
 /** An amount as it stands in an option, whatever its spaces. */
 const partsOf = (text: string): readonly string[] =>
@@ -33,7 +33,7 @@ export function asStarted(sentence: Sentence, { call, step }: Remembered): TalkR
   const jar = jarCalled(call.options.jar ?? step.options.jar, sentence.jars)?.name
   if (jar === undefined || has('asking', 'wish', 'hypothesis') || typed.tokens.some(({ text }) => MORE.test(text)))
     return null
-  const [added] = STARTS.flatMap((frame) => tryFrame(frame, sentence) ?? [])
+  const [added] = ADDS.flatMap((frame) => tryFrame(frame, sentence) ?? [])
   const { of, spirit, sugar, water } = added?.options ?? {}
   const isSame =
     of !== undefined &&

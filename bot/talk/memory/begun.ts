@@ -39,10 +39,11 @@ const isOfPlanned = (bits: readonly Bit[], { options }: CallRead): boolean =>
 const isUnsure = ({ tokens }: Sentence['typed'], has: Sentence['has']): boolean =>
   has('denial', 'hypothesis', 'asking', 'wish') || tokens.some(({ text }) => text === '?')
 
-export const begun: Rule = ({ has, bits, typed, ...rest }, last, { offered }) => {
+export const begun: Rule = (sentence, last, { offered }) => {
+  const { has, bits, typed } = sentence
   const [day, another] = bits
   const planned = last.command === 'plan' ? offered.find(({ command }) => command === 'jar start') : undefined
-  const sugared = planned === undefined ? null : inJarWithSugar({ bits, typed, has, ...rest }, planned)
+  const sugared = planned === undefined ? null : inJarWithSugar(sentence, planned)
   if (sugared !== null) return sugared
   const isTold = STARTED.test(wordsFrom(typed)) && !has('denial', 'hypothesis')
   if (planned !== undefined && isTold && day?.kind === 'date' && another === undefined && !has('asking'))

@@ -3,6 +3,7 @@ import type { Sentence } from '../bits/bit.ts'
 import { liquidsIn, spiritText } from '../frames/liquids.ts'
 import type { TalkReading } from '../frames/reading.ts'
 import type { Remembered } from './remembered.ts'
+import { lacking } from './rule.ts'
 
 /** `Plan that with`, `make it from`, `lo stesso con`. */
 const OF_THAT =
@@ -20,12 +21,5 @@ export function planOfNothing(
   if (liquids.length === 0) return null
   const used = new Set(liquids.flatMap(({ amount, strength, word }) => [amount, strength, word]))
   if (bits.some((bit) => !used.has(bit))) return null
-  const options = { spirit: liquids.map(spiritText).join(' + ') }
-  return {
-    kind: 'question',
-    call: { command: 'plan', options },
-    about: { kind: 'lacks', option: 'of' },
-    choices: [],
-    leftOut: [],
-  }
+  return lacking({ command: 'plan', options: { spirit: liquids.map(spiritText).join(' + ') } }, 'of')
 }

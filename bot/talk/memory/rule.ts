@@ -1,5 +1,5 @@
 import type { Bit, Sentence } from '../bits/bit.ts'
-import type { CallRead, TalkReading } from '../frames/reading.ts'
+import type { CallRead, QuestionAbout, TalkReading } from '../frames/reading.ts'
 import { NUMBER, numberOf } from '../frames/typed-number.ts'
 import { forBottles, nearestOption, takes, withNumber, withOption } from './change-call.ts'
 import type { Remembered } from './remembered.ts'
@@ -18,23 +18,24 @@ export const callReading = (
 /** Worked out, and in no jar yet: what is asked or wished next is of it. */
 export const WORKED_OUT = /^(?:plan|again|syrup|mix|dilute)$/
 
-/** Which way it is read; each choice is the whole line. */
-export const eitherOf = (call: CallRead, choices: readonly CallRead[]): TalkReading => ({
+const asking = (call: CallRead, about: QuestionAbout, choices: readonly CallRead[] = []): TalkReading => ({
   kind: 'question',
   call,
-  about: { kind: 'which_reading' },
+  about,
   choices,
   leftOut: [],
 })
 
+/** Which way it is read; each choice is the whole line. */
+export const eitherOf = (call: CallRead, choices: readonly CallRead[]): TalkReading =>
+  asking(call, { kind: 'which_reading' }, choices)
+
 /** Which of several is meant; each choice is the whole line. */
-export const whichJar = (call: CallRead, choices: readonly CallRead[]): TalkReading => ({
-  kind: 'question',
-  call,
-  about: { kind: 'which_jar' },
-  choices,
-  leftOut: [],
-})
+export const whichJar = (call: CallRead, choices: readonly CallRead[]): TalkReading =>
+  asking(call, { kind: 'which_jar' }, choices)
+
+/** What a call still takes is asked for. */
+export const lacking = (call: CallRead, option: string): TalkReading => asking(call, { kind: 'lacks', option })
 
 /** Steps of a jar of which the amounts are changed by working out its syrup anew. */
 export const OF_JAR = /^jar (?:strain|sweeten|show|filter|taste)$/

@@ -3,7 +3,7 @@ import type { Bit, Sentence } from '../bits/bit.ts'
 import { waitingForSyrup } from '../bits/jars-of.ts'
 import type { CallRead, TalkReading } from '../frames/reading.ts'
 import type { Remembered } from './remembered.ts'
-import { callReading, NO_LIQUEUR, WORKED_OUT, whichJar } from './rule.ts'
+import { callReading, lacking, NO_LIQUEUR, WORKED_OUT, whichJar } from './rule.ts'
 
 /** How a syrup is asked for whose strength or sweetness is said behind. */
 const ASKED =
@@ -43,11 +43,5 @@ export function syrupAsked({ bits, typed, jars }: Sentence, { call }: Pick<Remem
   const [only, another] = choices
   if (only !== undefined)
     return another === undefined ? callReading(only) : whichJar({ command: 'syrup', options }, choices)
-  return {
-    kind: 'question',
-    call: { command: 'syrup', options },
-    about: { kind: 'lacks', option: 'infusion' },
-    choices: [],
-    leftOut: [],
-  }
+  return lacking({ command: 'syrup', options }, 'infusion')
 }

@@ -48,13 +48,13 @@ const CALCULATORS: ReadonlySet<Aim> = new Set([
   'adjust',
 ])
 
-const isBare = (reading: TalkReading): boolean =>
-  reading.kind === 'call' && CALCULATORS.has(reading.call.command) && Object.keys(reading.call.options).length === 0
+const isWithoutOptions = (reading: TalkReading): boolean =>
+  reading.kind === 'call' && Object.keys(reading.call.options).length === 0
 
 const callOf = (reading: TalkReading): CallRead | null => {
   if (reading.kind === 'call' || reading.kind === 'question') return reading.call
   return reading.kind === 'symptom'
-    ? { command: 'trouble', options: { ...reading.options, symptom: reading.id } }
+    ? { command: 'trouble', options: { symptom: reading.id, ...reading.options } }
     : null
 }
 
@@ -74,18 +74,18 @@ export function doubted(
 ): TalkReading {
   const [likeliest] = leanings
   const aim = aimOf(reading)
-  // `Can I use old gin bottles again?`: asked, and surely of the handbook.
+  if (aim === null || likeliest === undefined || likeliest.aim === 'talk') return reading
+  const isOfItsOwn = OF_ITS_OWN.has(aim)
   // `What should I drink first?` is told by nothing but those words.
-  const isOfItsOwn = aim !== null && OF_ITS_OWN.has(aim)
-  const isOnlyWords = isOfItsOwn && reading.kind === 'call' && Object.keys(reading.call.options).length === 0
+  const isOnlyWords = isOfItsOwn && isWithoutOptions(reading)
+  // `Can I use old gin bottles again?`: asked, and surely of the handbook.
   const isOfHandbook =
-    isAsked && !isOnlyWords && likeliest?.aim === 'handbook' && likeliest.share >= (isOfItsOwn ? SUREST : SURE)
-  if (aim === null || (isOfItsOwn && !isOfHandbook) || likeliest === undefined || likeliest.aim === 'talk')
-    return reading
+    isAsked && !isOnlyWords && likeliest.aim === 'handbook' && likeliest.share >= (isOfItsOwn ? SUREST : SURE)
+  if (isOfItsOwn && !isOfHandbook) return reading
   if (likeliest.share < LIKELIER) return reading
   // An entry may warn: it gives way only to what follows on what was said.
   if (reading.kind === 'topic' && likeliest.aim !== 'follow') return reading
-  const own = isBare(reading) ? [aim] : alike(aim)
+  const own = CALCULATORS.has(aim) && isWithoutOptions(reading) ? [aim] : alike(aim)
   // Of what no sentence was after that it has seen a hunch knows nothing.
   if (own.includes(likeliest.aim) || !leanings.some((each) => each.aim === aim)) return reading
   const share = leanings.filter((each) => own.includes(each.aim)).reduce((sum, each) => sum + each.share, 0)
@@ -97,9 +97,11 @@ export function doubted(
   const otherCall = other === null ? null : callOf(other)
   // A deed that was told is not lost for a doubt.
   const isKept = reading.kind === 'question' || (reading.kind === 'call' && reading.does !== 'compute')
-  const stays = isKept && !(isOfHandbook && !(reading.kind === 'call' && reading.does === 'record'))
-  if (stays && other !== null && otherCall === null) return reading
-  if (other !== null && otherCall === null) return other.kind === 'topic' && likeliest.share >= SURE ? other : reading
+  const isRecord = reading.kind === 'call' && reading.does === 'record'
+  if (other !== null && otherCall === null) {
+    const givesWay = !isRecord && (isOfHandbook || !isKept)
+    return givesWay && other.kind === 'topic' && likeliest.share >= SURE ? other : reading
+  }
   if (otherCall === null) return isKept ? reading : lostNear(likeliest.aim)
   if (call === null) return other?.kind === 'call' ? other : reading
   if (isSameCall(call, otherCall)) return reading

@@ -7,7 +7,7 @@ import { type KnowsNudge, nudgeDone } from './nudge-done.ts'
 import { isStillGoodAsked } from './still-good.ts'
 
 const LEAD =
-  '(?:(?:oh|ah|ok|okay|right|well|so|and|but|then|hm+|no|yes|yeah|fine|alright|i see|thanks|sorry|please|e|ma|allora|quindi|scusa) )*'
+  /^(?:(?:oh|ah|ok|okay|right|well|so|and|but|then|hm+|no|yes|yeah|fine|alright|i see|thanks|sorry|please|e|ma|allora|quindi|scusa) )*/u
 
 /** Agreed, heard or refused, and nothing else: `yes`, `ok will do`, `no`, `sì`. */
 const NOD =
@@ -85,7 +85,7 @@ function standing(sentence: Sentence, said: Remembered = NOTHING_SAID): TalkRead
   const again: TalkReading = { kind: 'symptom', id: jar.stands.symptom, options: { ...options, jar: jar.name } }
   const isNamed = jarsNamed(sentence.bits, sentence.jars).length > 0
   const isReferred = isNamed || REFERS.test(plain) || words.length <= 4
-  const asked = plain.replace(new RegExp(`^${LEAD}`, 'u'), '')
+  const asked = plain.replace(LEAD, '')
   if (WHAT_NOW.test(plain) || WHAT_NOW.test(asked) || (isReferred && (isStillGoodAsked(plain) || MENDED.test(plain))))
     return again
   if (isOpen) return null

@@ -122,3 +122,10 @@ it('asks in a whole sentence, with both as lines that run', async () => {
   expect(told).toMatchObject({ code: 'question', recorded: 0 })
   expect(told.choices).toEqual(['/jar strain ginger', expect.stringMatching(/^\/plan of:22 oz ginger/)])
 })
+
+it('offers a trouble by its words', async () => {
+  const told = await talker().say('my jar pongs of boiled eggs', () => leaning({ trouble: 0.98, measure: 0.01 }))
+  expect(told.code).toBe('question')
+  expect(told.choices).toHaveLength(2)
+  for (const line of told.choices) expect(line).not.toContain('_')
+})
