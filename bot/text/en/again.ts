@@ -1,8 +1,8 @@
 import type { Format } from '../format.ts'
 import type { Feature } from '../language.ts'
 import type { AgainMessages } from '../messages/again.ts'
-import { capital, counted, listed, spanWords } from './phrases.ts'
-import { amountsScaled, scaledBy } from './scaled.ts'
+import { counted, listed, spanWords } from './phrases.ts'
+import { scaledFrom } from './scaled.ts'
 
 interface Reached {
   readonly abvPercent: number
@@ -16,13 +16,22 @@ const rated = (rating: number | null): readonly string[] => (rating === null ? [
 
 const noted = (note: string | null): readonly string[] => (note === null ? [] : [`noted “${note}”`])
 
+/** `less sweet: 200 g/L`. */
+const stepText = (from: Reached, to: Reached, format: Format): string => {
+  if (Math.abs(to.sugarGPerL - from.sugarGPerL) >= 1)
+    return `${to.sugarGPerL < from.sugarGPerL ? 'less sweet' : 'sweeter'}: ${format.round.sweetness(to.sugarGPerL)}`
+  return `${to.abvPercent < from.abvPercent ? 'milder' : 'stronger'}: ${format.wished.strength(to.abvPercent, 0)}`
+}
+
 /** What `/again` says of the batch that is planned once more. */
 export const againSentences = {
   notes: {
-    again_as: ({ name, factor, by, id, isOtherwise }, format) =>
-      by === null
-        ? `${isOtherwise ? 'Otherwise the same as' : 'Same amounts as'} ${name}. Nothing’s started yet.`
-        : `${capital(amountsScaled(factor, name, format))}, ${scaledBy({ by, id })}. Nothing’s started yet.`,
+    again_as: ({ name, factor, by, id, isOtherwise, pouredIn }, format) => {
+      const whose = pouredIn.length === 0 ? name : `${name}, without the ${listed(pouredIn)} you poured in`
+      if (by !== null) return scaledFrom({ factor, by, id }, whose, format)
+      return `${isOtherwise ? 'Otherwise the same as' : 'Same amounts as'} ${whose}.`
+    },
+    again_by_alcohol: () => 'I’ve scaled it by the alcohol, so that it tastes as strong as before.',
     again_strained: ({ wentDays, plannedDays, isAsItWent }) => {
       const went = wentDays === 0 ? 'the same day' : `after ${counted(wentDays, 'day')}`
       return isAsItWent
@@ -31,20 +40,14 @@ export const againSentences = {
     },
     again_came_out: ({ made, planned, isAsItWent }, format) =>
       isAsItWent
-        ? `Last time it came out at ${madeText(made, format)}. You liked it, so I’ve aimed for that again.`
-        : `Last time it came out at ${madeText(made, format)}. This time I’ve aimed for ${madeText(planned, format)}, as planned.`,
+        ? `Last time: ${madeText(made, format)}. You liked it, so it’s that again.`
+        : `Last time: ${madeText(made, format)}. Now ${madeText(planned, format)}, as planned.`,
     again_nearest: ({ beforeAbvPercent, abvPercent, isMade }, format) =>
-      `Last time ${isMade ? 'it came out at' : 'the plan was'} ${format.wished.strength(beforeAbvPercent, 0)}. With that much sugar I get ${format.wished.strength(abvPercent, 1)} at most, so that’s what I’ve aimed for.`,
-    again_own_batch: ({ name, pouredIn }) =>
-      `That’s ${name}’s own batch only, without the ${listed(pouredIn)} you poured in.`,
-    again_mended: ({ from, to, isMade, note }, format) => {
-      const aim =
-        Math.abs(to.sugarGPerL - from.sugarGPerL) < 1
-          ? format.wished.strength(to.abvPercent, 0)
-          : format.round.sweetness(to.sugarGPerL)
-      return `Last time ${isMade ? 'it came out at' : 'the plan was'} ${madeText(from, format)}, “${note}”. This time I’ve aimed for ${aim}.`
-    },
+      `${isMade ? 'Last time' : 'Last plan'}: ${format.wished.strength(beforeAbvPercent, 0)}. With that much sugar ${format.wished.strength(abvPercent, 1)} is the most, so it’s that now.`,
+    again_mended: ({ from, to, isMade, note }, format) =>
+      `${isMade ? 'Last time' : 'Last plan'}: ${madeText(from, format)}, “${note}”. Now ${stepText(from, to, format)}.`,
     again_liked_less: ({ rating, note }) => `Last time you ${[...rated(rating), ...noted(note)].join(' and ')}.`,
+    again_noted: ({ note }) => `Last time you noted “${note}”.`,
   },
   actions: {
     again_days: ({ days }) => `Strain after ${counted(days, 'day')}`,

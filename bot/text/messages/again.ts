@@ -12,6 +12,8 @@ export interface AgainAs {
   readonly id: CodeFrom['id']
   /** Some of its plants were named anew. */
   readonly isOtherwise: boolean
+  /** Liquid of these jars was poured into it: its own batch is meant. */
+  readonly pouredIn: readonly string[]
 }
 
 /** What a batch became, what was planned, and which of them the new one aims for. */
@@ -24,15 +26,17 @@ export interface AgainMessages {
   notes: {
     /** Nothing is started by it. */
     again_as: AgainAs
+    /** Why so much of it. */
+    again_by_alcohol: undefined
     again_strained: Taken & { readonly wentDays: number; readonly plannedDays: DaySpan }
     again_came_out: Taken & { readonly made: Targets; readonly planned: Targets }
     /** So strong as last time it can't be planned; `isMade`: it came out so, else it was planned so. */
     again_nearest: { readonly beforeAbvPercent: number; readonly abvPercent: number; readonly isMade: boolean }
-    /** Liquid of these jars was poured into it. */
-    again_own_batch: { readonly name: string; readonly pouredIn: readonly string[] }
     /** A step from what it was, or was planned, for how it tasted. */
     again_mended: { readonly from: Targets; readonly to: Targets; readonly isMade: boolean; readonly note: string }
     again_liked_less: { readonly rating: number | null; readonly note: string | null }
+    /** All of a note of which the first screen has the beginning. */
+    again_noted: { readonly note: string }
   }
   actions: {
     again_days: { readonly days: number }

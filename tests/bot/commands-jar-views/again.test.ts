@@ -66,6 +66,7 @@ describe('/again', () => {
       factor: expect.closeTo(factor, 6),
       by: 'spirit',
       id: null,
+      pouredIn: [],
     })
     expect(desk.faults()).toEqual([])
   })

@@ -168,13 +168,11 @@ describe('jars that were parted or poured together', () => {
       '/jar strain orange measured:900 ml when:2026-09-20',
       '/jar combine lemon with:orange',
     )
-    const again = await plannedAgain(desk)
-    expect(again.first).toContain('again_own_batch')
     const start = await startLine(desk, '/again lemon')
     expect(start).toContain('of:10 lemons spirit:1 l 95%')
     expect(await desk.firstOf('/again lemon')).toContain('without the orange you poured in')
-    const other = await plannedAgain(desk, '/again lemon spirit:500 ml 95%')
-    expect(other.first).toContain('again_own_batch')
+    const scaled = await desk.firstOf('/again lemon spirit:500 ml 95%')
+    expect(scaled).toContain('Scaled to your spirit: half of lemon, without the orange you poured in.')
   })
 
   it('plans the whole batch of a jar that was split, and what was added to a half of it twice', async () => {

@@ -59,7 +59,7 @@ it('says that it aims lower than it came out, where so strong it can’t be plan
   await desk.run('/jar sweeten fair sugar:250 g when:20 days ago')
   await desk.run('/jar taste fair rating:5')
   const text = await desk.textOf('/again fair')
-  expect(text).toContain('With that much sugar I get 24')
+  expect(text).toContain('With that much sugar 24')
   // A strength that is asked for now is not put lower in silence.
   expect(await desk.run('/again fair to-strength:26%')).toMatchObject({
     ok: false,

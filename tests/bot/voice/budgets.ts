@@ -7,6 +7,8 @@ export interface Budget {
 /** Of each reply; `more` for every further plant, jar or item. In Discord on a phone what 44 columns may have. */
 export const budgets = {
   plan: { 80: 14, 44: 24, more: { 80: 1, 44: 2 } },
+  /** One further plant. */
+  plan_of_two: { 80: 15, 44: 26 },
   /** What *more* says of a plan, with what is offered under it. */
   plan_more: { 80: 36, 44: 48 },
   syrup: { 80: 7, 44: 11 },
@@ -24,10 +26,6 @@ export const budgets = {
   jar_show: { 80: 8, 44: 14, more: { 80: 1, 44: 2 } },
   nudge: { 80: 4, 44: 7, more: { 80: 1, 44: 2 } },
   refusal: { 80: 3, 44: 5 },
-  /** A plan, with what was otherwise last time. */
-  again: { 80: 16, 44: 28 },
-  /** The same of a batch of which everything went otherwise: what is aimed for now, with one other way. */
-  again_gone_wrong: { 80: 18, 44: 29 },
   compare: { 80: 13, 44: 20 },
   notebook: { 80: 14, 44: 26 },
   settings: { 80: 8, 44: 12 },

@@ -1,3 +1,6 @@
+import { cookName } from '../../../bot/text/en/cook-names.ts'
+import type { Botanical } from '../../../core/botanical/botanical.ts'
+import { isFormAsked } from '../../../core/botanical/find/in-form.ts'
 import { testDesk } from '../test-desk.ts'
 import type { Budget } from './budgets.ts'
 
@@ -7,6 +10,13 @@ export const WIDTHS: readonly Columns[] = [80, 44]
 
 /** 1 September 2026, in the morning. */
 export const nowMs = Date.UTC(2026, 8, 1, 9)
+
+/** As a cook asks for a plant, and as only its form tells it apart. */
+export function named(botanical: Botanical): string {
+  const name = cookName(botanical.id)
+  const { state } = botanical.form
+  return isFormAsked(botanical) && !name.startsWith(state) ? `${state} ${name}` : name
+}
 
 /** The lines of a screen that are not empty. */
 export const filled = (text: string): readonly string[] => text.split('\n').filter((each) => each.trim() !== '')

@@ -1,26 +1,18 @@
 import { expect, it } from 'vitest'
-import { cookName } from '../../../bot/text/en/cook-names.ts'
 import { catalogue } from '../../../core/botanical/catalogue/catalogue.ts'
-import { isFormAsked } from '../../../core/botanical/find/in-form.ts'
 import { isoDay } from '../../../core/quantity/time/calendar-day.ts'
 import { sampled } from '../../runs.ts'
 import { testDesk } from '../test-desk.ts'
 import { budgets } from './budgets.ts'
-import { filled, nowMs, tooLong, WIDTHS } from './first-screens.ts'
-
-const named = (id: string): string => {
-  const botanical = catalogue.find((each) => each.id === id)!
-  const name = cookName(id)
-  return isFormAsked(botanical) && !name.startsWith(botanical.form.state) ? `${botanical.form.state} ${name}` : name
-}
+import { filled, named, nowMs, tooLong, WIDTHS } from './first-screens.ts'
 
 /** One of every four under `npm test`. */
 const plants = sampled(catalogue, 20)
 
-const lines = plants.flatMap(({ id }) => [
-  `/plan of:${named(id)} spirit:1 l 95%`,
-  `/plan of:${named(id)} spirit:70 cl 40%`,
-  `/plan of:${named(id)} bottles:4 x 500 ml strength:70%`,
+const lines = plants.flatMap((plant) => [
+  `/plan of:${named(plant)} spirit:1 l 95%`,
+  `/plan of:${named(plant)} spirit:70 cl 40%`,
+  `/plan of:${named(plant)} bottles:4 x 500 ml strength:70%`,
 ])
 
 it('a plan of any plant is one screen', async () => {
@@ -41,9 +33,9 @@ it('the rest of a plan is one screen more', async () => {
 }, 120_000)
 
 it('each further plant takes a little more', async () => {
-  const trios = catalogue.map(({ id }, at) => {
-    const [other, third] = [7, 31].map((step) => catalogue[(at + step) % catalogue.length]!.id)
-    return `/plan of:${[id, other!, third!].map(named).join(' + ')} spirit:1 l 70%`
+  const trios = catalogue.map((plant, at) => {
+    const [other, third] = [7, 31].map((step) => catalogue[(at + step) % catalogue.length]!)
+    return `/plan of:${[plant, other!, third!].map(named).join(' + ')} spirit:1 l 70%`
   })
   const long = await tooLong(
     sampled(trios, 20),
@@ -53,7 +45,7 @@ it('each further plant takes a little more', async () => {
 }, 120_000)
 
 it('what is known of any plant starts in a few lines', async () => {
-  const asked = plants.map(({ id }) => `/botanical of:${named(id)}`)
+  const asked = plants.map((plant) => `/botanical of:${named(plant)}`)
   const long = await tooLong(asked, (columns) => budgets.botanical[columns])
   expect(long.join('\n\n')).toBe('')
 }, 120_000)

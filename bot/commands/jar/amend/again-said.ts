@@ -10,6 +10,7 @@ import type { Action } from '../../../chat/reply.ts'
 import type { Message } from '../../../text/words.ts'
 import { percentGiven, sweetnessGiven, wholeDaysGiven } from '../../plan/batch-options.ts'
 import type { Wish } from '../../plan/plan-actions.ts'
+import { byDepth } from '../../reply/first-screen.ts'
 import { type Mended, steppedFrom } from './again-stepped.ts'
 
 type Input = InputOf<'again'>
@@ -72,12 +73,10 @@ export function lastTimeNotes(
   story: JarState,
   own: Input,
 ): readonly Message<'notes'>[] {
-  const { wentDays, plannedDays, made, rating, note, pouredIn } = last
+  const { wentDays, plannedDays, made, rating, note } = last
   const planned = story.started.targets
+  const said = note === null ? null : briefly(note)
   return [
-    ...(pouredIn.length === 0
-      ? []
-      : [{ group: 'notes', key: 'again_own_batch', values: { name: story.name, pouredIn } } as const]),
     ...(last.isDaysOff && own.days === undefined
       ? [
           {
@@ -87,14 +86,36 @@ export function lastTimeNotes(
           } as const,
         ]
       : []),
-    ...(mended === null ? [] : [{ group: 'notes', key: 'again_mended', values: { ...mended, note: note! } } as const]),
+    ...(mended === null ? [] : [{ group: 'notes', key: 'again_mended', values: { ...mended, note: said! } } as const]),
     ...(last.isMadeOff && !hasTargets(own) && mended === null
       ? [{ group: 'notes', key: 'again_came_out', values: { made: made!, planned: planned!, isAsItWent } } as const]
       : []),
     ...(isLikedLess(last) && mended === null
-      ? [{ group: 'notes', key: 'again_liked_less', values: { rating, note: symptomOf(last) && note } } as const]
+      ? [{ group: 'notes', key: 'again_liked_less', values: { rating, note: symptomOf(last) && said } } as const]
+      : []),
+    ...(isLikedLess(last) && note !== null && said !== note
+      ? [{ group: 'notes', key: 'again_noted', values: { note } } as const]
       : []),
   ]
+}
+
+/** Of a longer note the first screen has its beginning. */
+const MOST_NOTE_CHARACTERS = 24
+
+function briefly(note: string): string {
+  const all = [...note]
+  if (all.length <= MOST_NOTE_CHARACTERS) return note
+  const cut = all.slice(0, MOST_NOTE_CHARACTERS - 1).join('')
+  return `${cut.replace(/[\s.,;:!?]+\S*$/, '')}…`
+}
+
+/** What decides what is done now, the first of them that is told. */
+const RANK = ['again_nearest', 'again_mended', 'again_came_out', 'again_liked_less', 'again_strained', 'again_noted']
+
+/** The one that changes most; the rest one question deeper. */
+export function toldByDepth(told: readonly Message<'notes'>[]) {
+  const [most] = told.toSorted((one, other) => RANK.indexOf(one.key) - RANK.indexOf(other.key))
+  return byDepth(told, (each) => each === most)
 }
 
 const symptomOf = ({ note }: LastTime): SymptomId | null => (note === null ? null : symptomIn(note))

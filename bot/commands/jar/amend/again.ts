@@ -9,14 +9,14 @@ import { call } from '../../../calls/call.ts'
 import { signature } from '../../../calls/signatures.ts'
 import { defineCommand } from '../../../chat/command.ts'
 import { inMore } from '../../../chat/depth.ts'
-import type { Action, Reply } from '../../../chat/reply.ts'
+import type { Reply } from '../../../chat/reply.ts'
 import { spiritPortions } from '../../options/input-to-portion.ts'
 import { isSaidAsTyped, kitchenOf } from '../../options/input-units.ts'
 import { shoppingAction, trialOf, type Wish } from '../../plan/plan-actions.ts'
 import { daysNotes, isWeaker } from '../../plan/plan-from-code.ts'
 import { planReply } from '../../plan/plan-reply.ts'
 import { byDepth } from '../../reply/first-screen.ts'
-import { freezerOf } from '../../reply/outcome-reply.ts'
+import { freezerOf, note } from '../../reply/outcome-reply.ts'
 import { expectDrinkableJar } from '../known/jar-dangers.ts'
 import { kitchenOfJar } from '../known/jar-kitchen.ts'
 import { jarRef } from '../known/jar-ref.ts'
@@ -24,19 +24,12 @@ import { heldFirst } from '../known/told-trouble.ts'
 import { factorOf } from './again-batch.ts'
 import { asTyped, isOtherSugar, optionsAgain, recipeFor, recipeIn } from './again-options.ts'
 import { askedOrReached, firstThatCanBe, nearestNotes, reachedAbvPercent } from './again-reached.ts'
-import { type Choice, choicesOf, lastTimeNotes, otherwiseActions } from './again-said.ts'
+import { type Choice, choicesOf, lastTimeNotes, otherwiseActions, toldByDepth } from './again-said.ts'
 import { withSizes } from './again-sizes.ts'
 import { sugarAgain, sweetnessAgain } from './again-sugar.ts'
 
 /** What tells what it is to become. */
 const AIM_TOLD: ReadonlySet<string> = new Set(['again_came_out', 'again_nearest', 'again_mended'])
-
-/** One other way is enough at first; other days come after what else there is. */
-function firstOnly(actions: readonly Action[], isDaysLast: boolean) {
-  const isLast = ({ label }: Action) => isDaysLast && label.key === 'again_days'
-  const [first, ...others] = [...actions.filter((each) => !isLast(each)), ...actions.filter(isLast)]
-  return [...(first === undefined ? [] : [first]), ...inMore(others)]
-}
 
 /** What is said of the recipe's code is said of the jar. */
 const SAID_ELSEWHERE: ReadonlySet<string> = new Set(['code_from', 'code_days', 'plan_days_said'])
@@ -97,6 +90,7 @@ export const againCommand = defineCommand({
       factor: by.factor,
       by: by.by ?? (other === null ? null : 'spirit'),
       id: by.id,
+      pouredIn: choice.last.pouredIn,
     } as const
     const ownDays =
       recipe === null || own.days !== undefined
@@ -117,7 +111,8 @@ export const againCommand = defineCommand({
       ...reply,
       notes: [
         { group: 'notes', key: 'again_as', values: as },
-        ...byDepth(told, (each) => each.key !== 'again_strained' || told.length === 1),
+        ...toldByDepth(told),
+        ...(as.by === 'spirit' ? inMore([note('again_by_alcohol')]) : []),
         ...byDepth([...asked.notes.filter(({ key }) => !SAID_ELSEWHERE.has(key)), ...ownDays], isWeaker),
         ...reply.notes
           .filter(({ key }) => !SAID_ELSEWHERE.has(key))
@@ -126,8 +121,10 @@ export const againCommand = defineCommand({
       actions: [
         ...reply.actions,
         { label: startLabel, call: call('jar start', { name, ...planned }) },
-        ...firstOnly(otherwiseActions(choice, story, offering), told.length > 1),
-        ...inMore(shoppingAction({ bottles: planned.bottles }, asked)),
+        ...inMore([
+          ...otherwiseActions(choice, story, offering),
+          ...shoppingAction({ bottles: planned.bottles }, asked),
+        ]),
       ],
       kitchen: kitchenOfJar(asMeasured, story),
       data: { ...reply.data, name: typeof name === 'string' ? name : name.is },
