@@ -3,9 +3,11 @@ import type { CallRead, TalkReading } from '../../talk/frames/reading.ts'
 import { NOTHING_SAID, whoAt } from '../../talk/memory/remembered.ts'
 import { byPath } from '../callable.ts'
 import { isSentence } from '../grammar/find-command.ts'
+import { personOf } from '../own-language.ts'
 import type { Reply } from '../reply.ts'
 import type { Dispatch } from '../run/call-outcome.ts'
 import { execute } from '../run/execute.ts'
+import { withHeldInstead } from '../run/held-instead.ts'
 import { help } from '../run/help.ts'
 import { inUnits } from '../run/in-units.ts'
 import { moreOf } from '../run/more.ts'
@@ -110,6 +112,15 @@ async function questionHeard(reading: Extract<TalkReading, { kind: 'question' }>
   }
 }
 
+/** Of a jar that is to go that is said, and nothing is asked that leads on with it. */
+async function heldOrAsked(reading: Extract<TalkReading, { kind: 'question' }>, dispatch: Dispatch): Promise<Heard> {
+  const made = await questionHeard(reading, dispatch)
+  if (made.outcome.ok) return made
+  const { error } = made.outcome
+  const held = withHeldInstead(error, asInvocation(reading.call), (await personOf(dispatch)).jars)
+  return held === error ? made : asked(reading.call.command, held, made.read)
+}
+
 async function lastHeard(
   what: Extract<TalkReading, { kind: 'last' }>['what'],
   dispatch: Dispatch,
@@ -148,7 +159,7 @@ export async function answered(line: string, reading: TalkReading, dispatch: Dis
       return besides(reading, heard(outcome, written(call)), dispatch)
     }
     case 'question':
-      return besides(reading, await questionHeard(reading, dispatch), dispatch)
+      return besides(reading, await heldOrAsked(reading, dispatch), dispatch)
     case 'only_typed':
       return onlyOffered(reading.call, dispatch)
     case 'refused': {

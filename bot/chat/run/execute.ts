@@ -21,6 +21,7 @@ import { verifyReply } from '../verify-reply.ts'
 import type { CallOutcome, Dispatch, Failure, Problem } from './call-outcome.ts'
 import { emergencyIn } from './emergency.ts'
 import { expectNoDanger, notedCautions } from './expect-no-danger.ts'
+import { withHeldInstead } from './held-instead.ts'
 import { inDoubt } from './in-doubt.ts'
 import { failureTriedIn } from './in-kitchen.ts'
 import { withJarNumbers } from './jar-for-numbers.ts'
@@ -113,6 +114,10 @@ const mended = async (failure: Failure, called: Invocation | string, dispatch: D
   }
 }
 
+/** What a jar was told of goes before what its step lacks. */
+const heldFirst = async (problem: Problem, call: Invocation | null, dispatch: Dispatch): Promise<Problem> =>
+  call === null ? problem : withHeldInstead(problem, call, (await personOf(dispatch)).jars)
+
 /** Runs a line, an invocation made elsewhere, or a call, whose values are not read again. Never throws; a number that is not finite never leaves. */
 export const execute = async (line: string | Invocation | Call, dispatch: Dispatch): Promise<CallOutcome> =>
   run(line, dispatch, mended)
@@ -177,7 +182,8 @@ const run = async (
   if (attempted.ok) return { ok: true, ...attempted.result }
   const isRemembered = doubts !== undefined && attemptId !== undefined
   if (attempted.error.problem === 'unsure' && isRemembered && call !== null) doubts.add(userId, call, attemptId!, nowMs)
-  const failure = { ...attempted, error: inDoubt(attempted.error, call, isRemembered) }
+  const error = await heldFirst(inDoubt(attempted.error, call, isRemembered), call, dispatch)
+  const failure = { ...attempted, error }
   const own = kitchen ?? (await kitchenOfWhoever(line, dispatch))
   const offered = await mend({ ...failure, kitchen: own }, call ?? line, dispatch)
   return mend === mended

@@ -9,6 +9,7 @@ import { inMore } from '../../chat/depth.ts'
 import type { Reply } from '../../chat/reply.ts'
 import { jarData } from '../jar/known/jar-data.ts'
 import { kitchenOfJar } from '../jar/known/jar-kitchen.ts'
+import { heldFirst } from '../jar/known/told-trouble.ts'
 import { type Recorded, recordStep } from '../jar/step/record-step.ts'
 import { nowRows, recordedHeadline, stepReply } from '../jar/step/step-reply.ts'
 import { strainedReply } from '../jar/step/strained-reply.ts'
@@ -97,7 +98,7 @@ export function recipeReply(view: JarView): Reply {
   const isWorth = (['abvPercent', 'sugarGPerL'] as const).some(
     (name) => weighed[name].plusMinus < WORTH_SHARE * outcome[name].plusMinus,
   )
-  return {
+  const reply: Reply = {
     headline: {
       group: 'headlines',
       key: 'measure_by_recipe',
@@ -128,4 +129,5 @@ export function recipeReply(view: JarView): Reply {
     },
     kitchen: kitchenOfJar({}, story),
   }
+  return heldFirst(reply, [story])
 }

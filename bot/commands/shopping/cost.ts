@@ -14,6 +14,7 @@ import { type Context, defineCommand } from '../../chat/command.ts'
 import type { Action, Reply } from '../../chat/reply.ts'
 import { jarNamed } from '../jar/known/jar-named.ts'
 import { jarRef } from '../jar/known/jar-ref.ts'
+import { heldFirst } from '../jar/known/told-trouble.ts'
 import { viewOf } from '../jar/known/view-of.ts'
 import { changeSettings } from '../person/change-settings.ts'
 import { bottlesOf } from '../plan/plan-wish.ts'
@@ -87,6 +88,7 @@ export const costCommand = defineCommand({
     }
     const cost = costOfUsed(costed.used, prices)
     const asked = cost.missing.flatMap((item) => askedPrice(item) ?? [])
-    return costReply(input, costed, { cost, asked, kept, prices })
+    const reply = costReply(input, costed, { cost, asked, kept, prices })
+    return costed.story === null ? reply : heldFirst(reply, [costed.story])
   },
 })

@@ -14,6 +14,7 @@ import type { Action, Reply } from '../../chat/reply.ts'
 import { unitsIn } from '../../text/messages/kitchen.ts'
 import { kitchenAmong } from '../jar/known/jar-kitchen.ts'
 import { planActions } from '../jar/known/plan-one.ts'
+import { heldFirst } from '../jar/known/told-trouble.ts'
 import { usualBottleIn } from '../options/usual-bottles.ts'
 import { bottlesOf } from '../plan/plan-wish.ts'
 import { planNamed, planOfCode } from './plan-of-code.ts'
@@ -80,7 +81,7 @@ export const shoppingCommand = defineCommand({
       have?.is ?? [],
       sold,
     )
-    return shoppingReply(input, {
+    const reply = shoppingReply(input, {
       kitchen: context.kitchen,
       batches,
       stories: running,
@@ -91,5 +92,6 @@ export const shoppingCommand = defineCommand({
       actions: costActions(input),
       isExpected: running.some(({ strained, started }) => strained === null && started.targets !== null),
     })
+    return heldFirst(reply, running)
   },
 })

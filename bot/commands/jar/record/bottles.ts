@@ -16,7 +16,7 @@ import { jarBrief } from '../known/jar-data.ts'
 import { kitchenOfJars } from '../known/jar-kitchen.ts'
 import { jarNamed } from '../known/jar-named.ts'
 import { jarRef } from '../known/jar-ref.ts'
-import { expectNothingTold } from '../known/told-trouble.ts'
+import { expectNothingTold, heldFirst } from '../known/told-trouble.ts'
 import { viewOf } from '../known/view-of.ts'
 import { recordStep } from '../step/record-step.ts'
 import { recordedHeadline, stepReply } from '../step/step-reply.ts'
@@ -110,7 +110,10 @@ export const bottlesCommand = defineCommand({
       }
       return takenReply({ ...input, jar }, context)
     }
-    if (jar !== undefined) return shelfReply([await jarNamed(jar.is, context)], context)
+    if (jar !== undefined) {
+      const view = await jarNamed(jar.is, context)
+      return heldFirst(shelfReply([view], context), [view.story])
+    }
     const { jars } = await context.store.read(context.userId)
     const views = jars.flatMap((each) => viewOf(each, context) ?? []).filter((view) => !isFinished(view))
     return shelfReply(views, context)
