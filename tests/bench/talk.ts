@@ -1,5 +1,5 @@
 import { findEntry, rankEntries } from '../../bot/talk/handbook/find-entry.ts'
-import { findLikelySymptom, findSymptomTold } from '../../bot/talk/handbook/find-symptom-told.ts'
+import { findLikelierSymptom, findLikelySymptom, findSymptomTold } from '../../bot/talk/handbook/find-symptom-told.ts'
 import { findEntryRespelt } from '../../bot/talk/handbook/respell.ts'
 import { type Hunch, hunch, hunchBy } from '../../bot/talk/hunch/hunch.ts'
 import { english } from '../../bot/talk/lexicon/english.ts'
@@ -95,6 +95,7 @@ function timed(texts: readonly string[]) {
     rankEntries: (text: string) => rankEntries(text, en.handbook),
     findSymptom: findSymptomTold,
     findLikelySymptom,
+    findLikelierSymptom,
     hunch,
   }
   for (const text of texts.slice(0, 50)) readSentence(text, knows)

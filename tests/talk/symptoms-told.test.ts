@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest'
-import { findSymptomTold } from '../../bot/talk/handbook/find-symptom-told.ts'
+import { findLikelierSymptom, findSymptomTold } from '../../bot/talk/handbook/find-symptom-told.ts'
 import { readOffTopic, sentencesOf } from './corpus.ts'
 import { talker, talkerFor } from './reader/told.ts'
 
@@ -112,3 +112,20 @@ it.each(['can I make popsicles with limoncello', 'psst, 10 lemons and a litre of
     expect((await talker().say(text)).command).not.toBe('trouble')
   },
 )
+
+describe('what strangers tell in such words stands before what one word speaks for', () => {
+  it.each([
+    ['I left the jar standing in the blazing hot sun by the window all day', 'left_in_sun'],
+    ['the quince has turned to a lump of jelly in its bottle, I can stand a spoon in it', 'gelled'],
+  ])('%s', async (text, symptom) => {
+    expect(await talker().say(text)).toMatchObject({ command: 'trouble', data: { symptom } })
+  })
+
+  it.each([
+    ['where it is named', 'so sweet you could stand a spoon up in it, like a lump of jelly', 'too_sweet'],
+    ['where it is not so much likelier', 'tastes of nothing but alcohol', 'harsh_hot'],
+    ['where it is the same', 'the quince has turned to a lump of jelly in its bottle', 'gelled'],
+  ])('not %s', (_, text, than) => {
+    expect(findLikelierSymptom(text, than)).toBeNull()
+  })
+})

@@ -9,7 +9,7 @@ import { isOver } from '../../talk/bits/jars-of.ts'
 import { sentenceOnce } from '../../talk/bits/sentence-once.ts'
 import type { TalkReading } from '../../talk/frames/reading.ts'
 import { findEntry, rankEntries } from '../../talk/handbook/find-entry.ts'
-import { findLikelySymptom, findSymptomTold } from '../../talk/handbook/find-symptom-told.ts'
+import { findLikelierSymptom, findLikelySymptom, findSymptomTold } from '../../talk/handbook/find-symptom-told.ts'
 import { findEntryRespelt } from '../../talk/handbook/respell.ts'
 import { hunch } from '../../talk/hunch/hunch.ts'
 import { LEXICONS } from '../../talk/lexicon/lexicons.ts'
@@ -63,6 +63,7 @@ export function readingFor(line: string, dispatch: Dispatch, person: Person, com
     rankEntries: (text) => rankEntries(text, dispatch.language.handbook),
     findSymptom: findSymptomTold,
     findLikelySymptom,
+    findLikelierSymptom,
     hunch: dispatch.hunch ?? hunch,
     ...(talk !== undefined && { said: talk.of(who, nowMs) }),
     nudge: () => {

@@ -4,6 +4,7 @@ import { judged } from './find-entry.ts'
 import { askedIndex } from './handbook-index.ts'
 import { symptomsByStrangers } from './symptoms-by-strangers.ts'
 import { symptomsTold } from './symptoms-told.ts'
+import { termsOf } from './terms.ts'
 
 /** One word alone, such as `diluted`, tells as often what was done. */
 const waysOf = (id: SymptomId): readonly string[] =>
@@ -44,6 +45,31 @@ export function findLikelySymptom(text: string): { readonly id: SymptomId; reado
   const [best, next] = judged(wideIndex(), text)
   if (best === undefined || best.likelihood < LIKELY || best.rank - (next?.rank ?? 0) < AHEAD) return null
   return { id: best.id, share: best.share }
+}
+
+/** How near a trouble has to come, how likely it has to be, and how far before the other, to stand in for what a word or two told. */
+const MUCH_LIKELIER = { rank: 1, likelihood: 0.95, ahead: 0.35 } as const
+
+/** Whether a text says a telling word of its name: `sweet`, `brown`. */
+const isNamed = (id: SymptomId, text: string): boolean => {
+  const said = new Set(termsOf(text))
+  return termsOf(symptoms[id].en[0]!).some((term) => !index().isSmall(term) && said.has(term))
+}
+
+/**
+ * The symptom that strangers tell in such words, where it is far likelier than the one that a word or two spoke for: `a lump of jelly you
+ * could stand a spoon in` is no sweetness. Null where it is not, or the other is named outright.
+ */
+export function findLikelierSymptom(
+  text: string,
+  than: string,
+): { readonly id: SymptomId; readonly share: number } | null {
+  const ranked = judged(wideIndex(), text)
+  const [best] = ranked
+  const other = ranked.find(({ id }) => id === than)
+  if (best === undefined || best.id === than || isNamed(than as SymptomId, text)) return null
+  if (best.rank < MUCH_LIKELIER.rank || best.likelihood < MUCH_LIKELIER.likelihood) return null
+  return best.rank - (other?.rank ?? 0) < MUCH_LIKELIER.ahead ? null : { id: best.id, share: best.share }
 }
 
 /** The words of all ways of telling, as they are spelt. */

@@ -1,7 +1,7 @@
 import type { CallRead, TalkReading } from '../frames/reading.ts'
 import type { Aim, Leaning } from '../hunch/hunch.ts'
 import { isSameCall } from '../memory/change-call.ts'
-import { HARMFUL, lostNear, type Otherwise, otherwise, SURE } from './second-thought.ts'
+import { HARMFUL, lostNear, type Otherwise, otherwise, SURE, SUREST } from './second-thought.ts'
 
 /** A reading that is less likely than this is asked about. Of 260 sentences nobody had seen it took half of the wrong ones. */
 const DOUBTED = 0.03
@@ -27,9 +27,6 @@ function aimOf(reading: TalkReading): Aim | null {
   if (reading.kind !== 'call' && reading.kind !== 'question') return null
   return reading.call.command
 }
-
-/** From here on a hunch is trusted against words of their own. */
-const SUREST = 0.95
 
 /** Told by words of their own, and in too few sentences that a hunch has seen. */
 const OF_ITS_OWN: ReadonlySet<Aim> = new Set(['cost', 'settings', 'bottles'])
@@ -62,6 +59,14 @@ const callOf = (reading: TalkReading): CallRead | null => {
 const mayFollow = (reading: TalkReading): boolean =>
   reading.kind === 'topic' || (reading.kind === 'symptom' && reading.options.jar === undefined)
 
+interface Said {
+  /** Whether it was said outright. */
+  readonly isPlain: () => boolean
+  readonly isAsked: boolean
+  /** Whether there is no jar of one’s own that anything could be done to. */
+  readonly isNowhere: boolean
+}
+
 /**
  * A reading that no such sentence was ever after is asked about, beside the one that it is likelier after, or it is said that it was not
  * understood: a wrong answer is worse. What is said plainly, as `isPlain` tells, or was understood by what was said before stays, and so does every danger.
@@ -70,7 +75,7 @@ export function doubted(
   reading: TalkReading,
   leanings: readonly Leaning[],
   of: Otherwise,
-  { isPlain, isAsked }: { readonly isPlain: () => boolean; readonly isAsked: boolean },
+  { isPlain, isAsked, isNowhere }: Said,
 ): TalkReading {
   const [likeliest] = leanings
   const aim = aimOf(reading)
@@ -87,8 +92,11 @@ export function doubted(
   if (reading.kind === 'topic' && likeliest.aim !== 'follow') return reading
   const own = CALCULATORS.has(aim) && isWithoutOptions(reading) ? [aim] : alike(aim)
   // Of what no sentence was after that it has seen a hunch knows nothing.
-  if (own.includes(likeliest.aim) || !leanings.some((each) => each.aim === aim)) return reading
-  const share = leanings.filter((each) => own.includes(each.aim)).reduce((sum, each) => sum + each.share, 0)
+  const isOpen = reading.kind === 'question' && likeliest.aim === 'handbook' && likeliest.share >= SUREST
+  if ((own.includes(likeliest.aim) && !isOpen) || !leanings.some((each) => each.aim === aim)) return reading
+  const share = leanings
+    .filter((each) => (isOpen ? each.aim === aim : own.includes(each.aim)))
+    .reduce((sum, each) => sum + each.share, 0)
   if (share >= DOUBTED) return reading
   if (likeliest.aim === 'follow' && !mayFollow(reading)) return reading
   if (isPlain()) return reading
@@ -97,9 +105,9 @@ export function doubted(
   const otherCall = other === null ? null : callOf(other)
   // A deed that was told is not lost for a doubt.
   const isKept = reading.kind === 'question' || (reading.kind === 'call' && reading.does !== 'compute')
-  const isRecord = reading.kind === 'call' && reading.does === 'record'
+  const isRecord = reading.kind === 'call' && reading.does === 'record' && !isNowhere
   if (other !== null && otherCall === null) {
-    const givesWay = !isRecord && (isOfHandbook || !isKept)
+    const givesWay = !isRecord && (isOfHandbook || isOpen || !isKept)
     return givesWay && other.kind === 'topic' && likeliest.share >= SURE ? other : reading
   }
   if (otherCall === null) return isKept ? reading : lostNear(likeliest.aim)

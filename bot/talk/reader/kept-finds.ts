@@ -1,5 +1,6 @@
+import type { SymptomId } from '../../../core/trouble/symptoms.ts'
 import type { FindEntry, RankEntries } from './entry-of-clause.ts'
-import type { FindSymptom } from './symptom-reading.ts'
+import type { FindSymptom, SymptomFound } from './symptom-reading.ts'
 
 /** What is looked up for a text, or a part of it. */
 export interface FindsInText {
@@ -12,6 +13,8 @@ export interface FindsInText {
   readonly findSymptom: FindSymptom
   /** The nearest, of what surely tells of one. */
   readonly findLikelySymptom: FindSymptom
+  /** The one that is far likelier told than another that a word or two spoke for. */
+  readonly findLikelierSymptom: (text: string, than: SymptomId) => SymptomFound | null
 }
 
 function kept<Found>(find: (text: string) => Found): (text: string) => Found {
@@ -30,10 +33,12 @@ export const keptFinds = ({
   rankEntries,
   findSymptom,
   findLikelySymptom,
+  findLikelierSymptom,
 }: FindsInText): FindsInText => ({
   findEntry: kept(findEntry),
   findRespelt: kept(findRespelt),
   rankEntries: kept(rankEntries),
   findSymptom: kept(findSymptom),
   findLikelySymptom: kept(findLikelySymptom),
+  findLikelierSymptom,
 })

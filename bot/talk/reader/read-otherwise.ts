@@ -5,11 +5,11 @@ import { symptomDenied, symptomIn } from '../frames/symptoms.ts'
 import type { Remembered } from '../memory/remembered.ts'
 import { changedOf } from '../memory/rule.ts'
 import { type EntryFound, entryOfClause } from './entry-of-clause.ts'
-import { readingOf } from './frame-reading.ts'
+import { callOf, readingOf } from './frame-reading.ts'
 import { hiddenDanger } from './hidden-danger.ts'
 import type { FindsInText } from './kept-finds.ts'
 import { likelyEntry } from './likely-entry.ts'
-import { HARMFUL, type Otherwise } from './second-thought.ts'
+import { HARMFUL, type Otherwise, SUREST } from './second-thought.ts'
 import { symptomReading } from './symptom-reading.ts'
 import { tried } from './tried-frames.ts'
 
@@ -36,10 +36,13 @@ const WISHED: ReadonlySet<string> = new Set(['to-strength', 'to-sweetness', 'bot
 
 /** What it would be, if it were after that. */
 export const otherwiseOf = (sentence: Sentence, text: string, knows: Knows): Otherwise => ({
-  call(command) {
+  call(command, sure) {
     const [best] = tried(sentence, command)
     if (best === undefined || best.used.length === 0) return null
     const reading = readingOf(best, sentence)
+    // `Limone scosso prima di lezione`: surely told, though a word in it asks; how the jar stands is no answer.
+    const isShown = best.frame.does === 'record' && reading.kind === 'call' && reading.call.command === 'jar show'
+    if (isShown && sure >= SUREST) return hiddenDanger(toldOrAsked({ ...reading, call: callOf(best) }), sentence)
     // No hunch writes anything down: it asks.
     const isDeed = reading.kind === 'call' && reading.does !== 'compute'
     return hiddenDanger(isDeed ? toldOrAsked(reading) : reading, sentence)

@@ -16,19 +16,18 @@ import {
   isFullCall,
   isOfAmounts,
   isOfHandbook,
-  isOwnTrouble,
   isUnpoured,
   leadOfTold,
   MAY_BURST,
   SURE,
 } from './asked-of-handbook.ts'
 import { askedPlainly, isFreezingAsked } from './asked-plainly.ts'
+import { byHunch } from './by-hunch.ts'
 import { isOfMethanol, isTakenBySomebody } from './danger-asked.ts'
 import { jarTold } from './deed-alone.ts'
 import { deedBefore } from './deed-before.ts'
 import { deedOrPlan } from './deed-or-plan.ts'
 import { deniedReading } from './denied-symptom.ts'
-import { doubted } from './doubted.ts'
 import { eitherOf } from './either-of.ts'
 import { entryOfClause } from './entry-of-clause.ts'
 import { isDeedRead, isDeedTold } from './frame-reading.ts'
@@ -40,8 +39,7 @@ import { notMeant } from './not-meant.ts'
 import { type KnowsNudge, nudgeDone } from './nudge-done.ts'
 import { partTaken } from './part-taken.ts'
 import { placeUnknown } from './place-unknown.ts'
-import { otherwiseOf, topic } from './read-otherwise.ts'
-import { isSettled, secondThought } from './second-thought.ts'
+import { topic } from './read-otherwise.ts'
 import { dangerTopic, isElsewhere, isOfGarden, smallTalk } from './small-talk.ts'
 import { ofMeantJar } from './spoken-of.ts'
 import { startTold } from './start-told.ts'
@@ -95,11 +93,7 @@ function readPlainly(text: string, knows: Knows): TalkReading {
   }
   if (knows.command !== undefined) return byRules(reading, sentence, text, knows)
   const read = askedBeside(byRules(reading, sentence, text, knows), sentence, text, knows.findEntry)
-  const isOwn = read.kind === 'symptom' && isOwnTrouble(sentence, text)
-  const other = { ...otherwiseOf(sentence, text, knows), ...(isOwn && { handbook: () => null }) }
-  const said = { isPlain: () => readFirst(sentence, text, knows) !== null, isAsked: isAsked(sentence) }
-  const leanings = isSettled(read, sentence, knows.said) ? [] : knows.hunch(sentence, knows.said)
-  const sure = doubted(secondThought(read, leanings, other), leanings, other, said)
+  const sure = byHunch(read, sentence, text, knows, () => readFirst(sentence, text, knows) !== null)
   return wasNothingTold(sentence, text) ?? notMeant(jarNotThere(sure, sentence), sentence, read)
 }
 

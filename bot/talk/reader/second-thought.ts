@@ -11,6 +11,9 @@ import { isAsked } from './is-told.ts'
 /** From here on a hunch is trusted: of those of unseen sentences that are as sure some 96 in 100 are right. */
 export const SURE = 0.8
 
+/** From here on a hunch is trusted against words of their own. */
+export const SUREST = 0.95
+
 /** A reading that is less likely than this is looked at again. */
 const DOUBTFUL = 0.05
 
@@ -25,7 +28,8 @@ const LIKELY = 0.5
 
 /** What a sentence could be read as, if it is after something else than the rules took it for; null where it cannot. */
 export interface Otherwise {
-  call(command: Path): TalkReading | null
+  /** By how sure it is that the command is meant, 0 to 1. */
+  call(command: Path, sure: number): TalkReading | null
   /** By how sure it is that the handbook is asked, 0 to 1. */
   handbook(sure: number): TalkReading | null
   trouble(): TalkReading | null
@@ -75,7 +79,9 @@ const BY_NAME: ReadonlySet<Path> = new Set([...BY_LITTLE, 'jar show', 'jar list'
 function aimBesideDeed(reading: TalkReading): readonly Aim[] {
   // What is told outright to be dangerous is said, whatever deed the rest sounds like.
   if (reading.kind === 'symptom') return HARMFUL.has(reading.id) && reading.options.yes !== undefined ? [] : ['trouble']
-  if (reading.kind !== 'call' || !BY_NAME.has(reading.call.command)) return []
+  if (reading.kind === 'topic') return ['handbook']
+  const isOpen = reading.kind === 'question' && BY_LITTLE.has(reading.call.command)
+  if (!isOpen && (reading.kind !== 'call' || !BY_NAME.has(reading.call.command))) return []
   const { command } = reading.call
   return OF_PLANTS.includes(command) ? OF_PLANTS : [command]
 }
@@ -90,7 +96,7 @@ const isCommand = (aim: Aim): aim is Path => aim !== 'handbook' && aim !== 'talk
 export function otherwise({ aim, share }: Leaning, of: Otherwise): TalkReading | null {
   if (aim === 'trouble') return of.trouble()
   if (aim === 'handbook') return of.handbook(share)
-  if (isCommand(aim)) return of.call(aim)
+  if (isCommand(aim)) return of.call(aim, share)
   return aim === 'none' || aim === 'talk' ? null : of[aim]()
 }
 
@@ -133,6 +139,8 @@ export function secondThought(reading: TalkReading, leanings: readonly Leaning[]
   const isTold = isDeed(likeliest.aim)
   const only = isTold ? undefined : GIVES_WAY_TO[reading.kind]
   if (only !== undefined && only !== likeliest.aim) return reading
+  // An entry gives way to a deed that is told beyond doubt.
+  if (isTold && reading.kind === 'topic' && likeliest.share < SUREST) return reading
   const aims = isTold ? aimBesideDeed(reading) : aimsOf(reading)
   const share = leanings.filter(({ aim }) => aims.includes(aim)).reduce((sum, each) => sum + each.share, 0)
   if (aims.length === 0 || share >= (only === undefined ? DOUBTFUL : DOUBTFUL_SYMPTOM)) return reading

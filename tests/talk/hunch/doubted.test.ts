@@ -15,7 +15,7 @@ const callTo = (command: Path): TalkReading & { kind: 'call' } => ({
 const TOPIC: TalkReading = { kind: 'topic', entry: 'peeled_fruit', more: [] }
 const NOTHING: Otherwise = { call: () => null, handbook: () => null, trouble: () => null, follow: () => null }
 
-const FREELY = { isPlain: () => false, isAsked: false }
+const FREELY = { isPlain: () => false, isAsked: false, isNowhere: false }
 
 /** With its own aim among those that are known. */
 const leaning = (shares: Readonly<Partial<Record<Aim, number>>>): readonly Leaning[] =>
@@ -100,6 +100,26 @@ describe('a reading that no such sentence was ever after', () => {
       [{ ...callTo('bottles'), call: { command: 'bottles', options: {} } } as TalkReading, 0.96, asked],
     ] as const)
       expect(doubted(reading, leaning({ ...shares, handbook: share }), found, how)).toBe(reading)
+  })
+
+  it('asks for what it lacks no longer, where an entry surely answers, though the two are of one kind', () => {
+    const open: TalkReading = { ...callTo('measure'), kind: 'question', about: { kind: 'which_jar' }, choices: [] }
+    const found: Otherwise = { ...NOTHING, handbook: () => TOPIC }
+    expect(doubted(open, leaning({ handbook: 0.95, measure: 0.02 }), found, FREELY)).toBe(TOPIC)
+    for (const shares of [
+      { handbook: 0.94, measure: 0.02 },
+      { handbook: 0.95, measure: 0.03 },
+    ])
+      expect(doubted(open, leaning(shares), found, FREELY)).toBe(open)
+  })
+
+  it('gives way though it records, where there is no jar that anything was done to', () => {
+    const deed: TalkReading = { ...callTo('jar strain'), does: 'record' }
+    const asked = { ...FREELY, isAsked: true }
+    const shares = leaning({ handbook: 0.9, 'jar strain': 0 })
+    const found: Otherwise = { ...NOTHING, handbook: () => TOPIC }
+    expect(doubted(deed, shares, found, { ...asked, isNowhere: true })).toBe(TOPIC)
+    expect(doubted(deed, shares, found, asked)).toBe(deed)
   })
 
   it('stays where it sets something and the other is no call', () => {

@@ -75,6 +75,29 @@ describe('a reading and a hunch that speaks against it', () => {
     expect(secondThought(shaken, leaning({ 'jar add': 0.99 }), asks)).toBe(shaken)
   })
 
+  it('gives way to that question as an entry where it is told beyond doubt, and as what it lacks', () => {
+    const told: TalkReading = {
+      kind: 'question',
+      call: { command: 'jar combine', options: {} },
+      about: { kind: 'told_or_asked' },
+      choices: [],
+      leftOut: [],
+    }
+    const asks: Otherwise = { ...NOTHING, call: () => told }
+    expect(secondThought(TOPIC, leaning({ 'jar combine': 0.95 }), asks)).toBe(told)
+    expect(secondThought(TOPIC, leaning({ 'jar combine': 0.94 }), asks)).toBe(TOPIC)
+    const lacks = (command: Path): TalkReading => ({
+      kind: 'question',
+      call: { command, options: {} },
+      about: { kind: 'lacks', option: 'infusion' },
+      choices: [],
+      leftOut: [],
+    })
+    expect(secondThought(lacks('syrup'), leaning({ 'jar strain': 0.9 }), asks)).toBe(told)
+    const mix = lacks('mix')
+    expect(secondThought(mix, leaning({ 'jar strain': 0.9 }), asks)).toBe(mix)
+  })
+
   it('stays as the change of what was said before that it is', () => {
     const [plan, other] = [callTo('plan'), callTo('dilute')]
     const changed: Otherwise = { ...NOTHING, follow: () => other }

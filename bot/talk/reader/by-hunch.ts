@@ -1,0 +1,48 @@
+import type { Sentence } from '../bits/bit.ts'
+import type { TalkReading } from '../frames/reading.ts'
+import type { Hunch } from '../hunch/hunch.ts'
+import type { Remembered } from '../memory/remembered.ts'
+import { isOwnTrouble } from './asked-of-handbook.ts'
+import { doubted } from './doubted.ts'
+import { isAsked } from './is-told.ts'
+import type { FindsInText } from './kept-finds.ts'
+import { otherwiseOf } from './read-otherwise.ts'
+import { HARMFUL, isSettled, secondThought } from './second-thought.ts'
+import { symptomReading } from './symptom-reading.ts'
+
+interface Knows extends FindsInText {
+  readonly hunch: Hunch
+  readonly said?: Remembered
+}
+
+/** From here on the handbook is asked, though it sounds like a trouble of one’s own. */
+const SURELY = 0.9
+
+/** What went wrong by a word or two, where strangers tell of something else in such words. */
+function likelier(reading: TalkReading, sentence: Sentence, text: string, knows: Knows): TalkReading {
+  if (reading.kind !== 'symptom' || HARMFUL.has(reading.id) || reading.options.symptom?.includes(' + ')) return reading
+  const found = knows.findLikelierSymptom(text, reading.id)
+  if (found === null || (HARMFUL.has(found.id) && reading.options.jar !== undefined)) return reading
+  return symptomReading(sentence, found.id)
+}
+
+/** A reading by the rules, set against what such sentences are mostly after. `isPlain` tells whether it was said outright. */
+export function byHunch(
+  read: TalkReading,
+  sentence: Sentence,
+  text: string,
+  knows: Knows,
+  isPlain: () => boolean,
+): TalkReading {
+  const leanings = isSettled(read, sentence, knows.said) ? [] : knows.hunch(sentence, knows.said)
+  const [likeliest] = leanings
+  const isOfHandbook = likeliest?.aim === 'handbook' && likeliest.share >= SURELY
+  const isOwn = read.kind === 'symptom' && !isOfHandbook && isOwnTrouble(sentence, text)
+  const other = { ...otherwiseOf(sentence, text, knows), ...(isOwn && { handbook: () => null }) }
+  const sure = doubted(secondThought(read, leanings, other), leanings, other, {
+    isPlain,
+    isAsked: isAsked(sentence),
+    isNowhere: sentence.jars.length === 0,
+  })
+  return likelier(sure, sentence, text, knows)
+}
