@@ -26,21 +26,24 @@ export interface Learnt {
 
 const HUNDREDTH = 0.01
 
-/** By the summed weights. */
-export const hunchBy = (of: () => Learnt): Hunch => {
+/** By the summed weights of features, the likeliest first. */
+export const leaningsBy = <Of extends string>(of: () => Learnt) => {
   const known = lazily(() => new Map(Object.entries(of().weights)))
-  return (sentence, said) => {
+  return (features: readonly string[]): readonly { readonly aim: Of; readonly share: number }[] => {
     const { aims } = of()
     const scores = aims.map(() => 0)
-    for (const feature of featuresOf(sentence, said)) {
+    for (const feature of features) {
       const weights = known().get(feature) ?? []
       for (let at = 0; at < weights.length; at += 2) scores[weights[at]!]! += HUNDREDTH * weights[at + 1]!
     }
     const shares = softmax(scores)
-    return aims
-      .map((aim, at) => ({ aim: aim as Aim, share: shares[at]! }))
-      .sort((one, other) => other.share - one.share)
+    return aims.map((aim, at) => ({ aim: aim as Of, share: shares[at]! })).sort((one, other) => other.share - one.share)
   }
+}
+
+export const hunchBy = (of: () => Learnt): Hunch => {
+  const leanings = leaningsBy<Aim>(of)
+  return (sentence, said) => leanings(featuresOf(sentence, said))
 }
 
 /** By the sentences in `tests/talk`, as DEVELOPERS.md tells. */

@@ -6,6 +6,7 @@ import { isOwnTrouble } from './asked-of-handbook.ts'
 import { doubted } from './doubted.ts'
 import { isAsked } from './is-told.ts'
 import type { FindsInText } from './kept-finds.ts'
+import { likelyTalk } from './likely-talk.ts'
 import { otherwiseOf } from './read-otherwise.ts'
 import { HARMFUL, isSettled, secondThought } from './second-thought.ts'
 import { symptomReading } from './symptom-reading.ts'
@@ -44,5 +45,6 @@ export function byHunch(
     isAsked: isAsked(sentence),
     isNowhere: sentence.jars.length === 0,
   })
+  if (sure.kind === 'lost') return likelyTalk(sentence, knows.said) ?? sure
   return likelier(sure, sentence, text, knows)
 }

@@ -1,9 +1,9 @@
-import type { Aim, Learnt } from '../../../bot/talk/hunch/hunch.ts'
+import type { Learnt } from '../../../bot/talk/hunch/hunch.ts'
 import { softmax } from '../../../bot/talk/hunch/softmax.ts'
 
-export interface Example {
+export interface Example<Of extends string = string> {
   readonly features: readonly string[]
-  readonly aim: Aim
+  readonly aim: Of
 }
 
 /** Features that are rarer tell of one sentence. */
