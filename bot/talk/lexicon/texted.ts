@@ -1,4 +1,4 @@
-/** Words with a figure for a sound in them, as they are typed on a telephone. */
+/** Words that are shortened, or with a figure for a sound in them, as they are typed on a telephone. */
 const TEXTED: Readonly<Record<string, string>> = {
   b4: 'before',
   '2day': 'today',
@@ -6,6 +6,11 @@ const TEXTED: Readonly<Record<string, string>> = {
   '2moro': 'tomorrow',
   '2morrow': 'tomorrow',
   l8r: 'later',
+  nite: 'night',
+  tonite: 'tonight',
+  tmrw: 'tomorrow',
+  tomoz: 'tomorrow',
+  yday: 'yesterday',
 }
 
 const EACH = new RegExp(`(?<![\\p{L}\\p{N}])(?:${Object.keys(TEXTED).join('|')})(?![\\p{L}\\p{N}])`, 'giu')

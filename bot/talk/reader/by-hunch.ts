@@ -16,7 +16,7 @@ interface Knows extends FindsInText {
   readonly said?: Remembered
 }
 
-/** From here on the handbook is asked, though it sounds like a trouble of one’s own. */
+/** From here on, and with an entry as likely, the handbook is asked, though it sounds like a trouble of one’s own. */
 const SURELY = 0.9
 
 /** What went wrong by a word or two, where strangers tell of something else in such words. */
@@ -37,8 +37,11 @@ export function byHunch(
 ): TalkReading {
   const leanings = isSettled(read, sentence, knows.said) ? [] : knows.hunch(sentence, knows.said)
   const [likeliest] = leanings
-  const isOfHandbook = likeliest?.aim === 'handbook' && likeliest.share >= SURELY
-  const isOwn = read.kind === 'symptom' && !isOfHandbook && isOwnTrouble(sentence, text)
+  const isOfHandbook = () =>
+    likeliest?.aim === 'handbook' &&
+    likeliest.share >= SURELY &&
+    (knows.rankEntries(text)[0]?.likelihood ?? 0) >= SURELY
+  const isOwn = read.kind === 'symptom' && isOwnTrouble(sentence, text) && !isOfHandbook()
   const other = { ...otherwiseOf(sentence, text, knows), ...(isOwn && { handbook: () => null }) }
   const sure = doubted(secondThought(read, leanings, other), leanings, other, {
     isPlain,

@@ -176,6 +176,7 @@ const ASKED: readonly Asked[] = [
       'allerg(?:y|ic|ies)|anaphyla\\w+|epi ?pen|lactose|intoleran(?:t|ce|ces)|allergi[ac]\\w*|allergie|intolleran\\w+|(?:in|get|gets|got|has|have|had|with) hives|hives (?:from|if|when)|orticaria|' +
         `(?:cant|cannot|can not|mustnt|must not|may not|shouldnt|doesnt|dont|not allowed to|unable to) (?:have|eat|take|touch|tolerate) (?:\\w+ ){0,2}?(?:${ALLERGEN}(?<!gluten|wheat))|` +
         `(?:${PEOPLE}) (?:\\w+ ){0,2}?(?:react(?:s|ed)? (?:badly |strongly )?to|sensitive to(?! (?:light|heat|cold|the smell|bitter|sweet|alcohol))|(?:get|gets|got|come|comes|came|break|breaks|broke) (?:\\w+ ){0,3}?(?:rash|welts|blotches))|` +
+        `(?:swells?|swell|puffs?|blows?) up (?:\\w+ ){0,3}?(?:${ALLERGEN})|(?:throat|face|lips|tongue|mouth) (?:swells?|itch(?:es)?|tingles?|closes?)(?: up)? (?:from|with|after|when|if|at)|(?:gonfia|gonfiano) (?:la (?:faccia|gola|lingua)|le labbra) (?:con|se|quando)|` +
         `non (?:puo|posso|possono|deve|devono|toller\\w+) (?:\\w+ ){0,2}?(?:${ALLERGENE})(?<!glutine)|non toller\\w+|sensibil[ei] (?:al|alle|ai|agli|alla)|(?:mi|gli|le) vien\\w+ (?:\\w+ ){0,2}(?:sfogo|eruzione|bolle) con`,
     ),
   },

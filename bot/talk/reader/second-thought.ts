@@ -14,6 +14,9 @@ export const SURE = 0.8
 /** From here on a hunch is trusted against words of their own. */
 export const SUREST = 0.95
 
+/** From here on it is a trouble, though an entry was found by its words. */
+const SURE_OF_TROUBLE = 0.9
+
 /** A reading that is less likely than this is looked at again. */
 const DOUBTFUL = 0.05
 
@@ -139,8 +142,8 @@ export function secondThought(reading: TalkReading, leanings: readonly Leaning[]
   const isTold = isDeed(likeliest.aim)
   const only = isTold ? undefined : GIVES_WAY_TO[reading.kind]
   if (only !== undefined && only !== likeliest.aim) return reading
-  // An entry gives way to a deed that is told beyond doubt.
-  if (isTold && reading.kind === 'topic' && likeliest.share < SUREST) return reading
+  // An entry gives way to a deed that is told beyond doubt, and to a trouble only where that is likelier than most.
+  if (reading.kind === 'topic' && likeliest.share < (isTold ? SUREST : SURE_OF_TROUBLE)) return reading
   const aims = isTold ? aimBesideDeed(reading) : aimsOf(reading)
   const share = leanings.filter(({ aim }) => aims.includes(aim)).reduce((sum, each) => sum + each.share, 0)
   if (aims.length === 0 || share >= (only === undefined ? DOUBTFUL : DOUBTFUL_SYMPTOM)) return reading

@@ -123,7 +123,8 @@ describe('a reading and a hunch that speaks against it', () => {
 
   it('of what is asked and what went wrong takes the other, and nothing else', () => {
     const trouble: Otherwise = { ...NOTHING, trouble: () => SYMPTOM, handbook: () => TOPIC, call: callTo }
-    expect(secondThought(TOPIC, leaning({ trouble: 0.81, handbook: 0.04 }), trouble)).toBe(SYMPTOM)
+    expect(secondThought(TOPIC, leaning({ trouble: 0.91, handbook: 0.04 }), trouble)).toBe(SYMPTOM)
+    expect(secondThought(TOPIC, leaning({ trouble: 0.89, handbook: 0.04 }), trouble)).toBe(TOPIC)
     expect(secondThought(SYMPTOM, leaning({ handbook: 0.81, trouble: 0.04 }), trouble)).toBe(TOPIC)
     for (const reading of [TOPIC, SYMPTOM]) {
       expect(secondThought(reading, leaning({ plan: 0.99 }), trouble)).toBe(reading)

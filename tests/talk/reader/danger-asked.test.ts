@@ -5,6 +5,7 @@ import { talkerFor } from './told.ts'
 // Beside each the entry it would get, were it not said of something else.
 it.each([
   ['let’s make blind tasting notes', 'methanol'],
+  ['the lid swells up a little', 'allergens'],
   ['the labels are in my medicine cabinet', 'medicines'],
   ['I drive the bottles to the fair on Saturday', 'driving'],
   ['baby figs in honey', 'honey_babies'],
@@ -25,6 +26,9 @@ it.each([
   ['can this make me blind', 'methanol'],
   ['can I drink it with my heart medicine', 'medicines'],
   ['can I drive after two glasses', 'driving'],
+  ['my nephew swells up from hazelnuts', 'allergens'],
+  ['her lips tingle after strawberries', 'allergens'],
+  ['gonfiano le labbra se mangia noci', 'allergens'],
   ['honey liqueur for the baby', 'honey_babies'],
   ['a drop of gin for the baby', 'children'],
   ['give the cherries to the cat', 'pets'],

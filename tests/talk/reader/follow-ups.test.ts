@@ -127,6 +127,8 @@ const SET: readonly (readonly [text: string, read: string])[] = [
   ['promemoria alle sette e mezza di sera', '/reminders time:19:30'],
   ['on holiday for two weeks', '/reminders pause-until:in 2 weeks'],
   ['gone for a fortnight', '/reminders pause-until:in 2 weeks'],
+  ['leave me alone till tuesday, will you', '/reminders pause-until:tuesday'],
+  ['let us be, and leave us be until thursday', '/reminders pause-until:thursday'],
   ['sono via per dieci giorni', '/reminders pause-until:in 10 giorni'],
   ['questa settimana niente promemoria', '/reminders pause-until:next Monday'],
   ['im back, start reminding me again', '/reminders pause-until:none'],
