@@ -45,6 +45,7 @@ const TIERS: readonly (readonly string[])[] = [
   ['bot/talk/bits'],
   ['bot/talk/frames'],
   ['bot/talk/memory'],
+  ['bot/talk/household'],
   ['bot/talk/hunch'],
   ['bot/talk/reader'],
   ['bot/text/messages'],

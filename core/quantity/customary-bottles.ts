@@ -16,6 +16,25 @@ const HOLD: readonly (readonly [names: string, ml: number])[] = [
   ['mason jar', 946],
 ]
 
+/** A mug, ml; common practice, no source. */
+export const MUG_ML = 280
+
+/**
+ * What is drunk from, ml, as amounts are told by it where nothing is measured. A pint: UK Weights and Measures Act 1985. All others:
+ * common practice, no source.
+ */
+const DRUNK_FROM: readonly (readonly [names: string, ml: number])[] = [
+  ['coffee mug, tea mug, mug', MUG_ML],
+  ['pint glass', 568],
+  ['tumbler', 250],
+  ['tea cup, teacup', 200],
+]
+
+/** Names with what they hold, ml, the longest first. */
+export const CUSTOMARY_MEASURES: readonly (readonly [name: string, ml: number])[] = [...HOLD, ...DRUNK_FROM]
+  .flatMap(([names, ml]) => names.split(', ').map((name) => [name, ml] as const))
+  .toSorted(([one], [other]) => other.length - one.length)
+
 const NAMES: readonly (readonly [words: readonly string[], ml: number])[] = HOLD.flatMap(([names, ml]) =>
   names.split(', ').map((name) => [name.split(' '), ml] as const),
 )

@@ -11,6 +11,7 @@ import { KEEPS_ABV_PERCENT, LEAST_ABV_PERCENT } from '../../core/liquid/keeping.
 import { mix, spirit, volumeMl, water } from '../../core/liquid/liquid.ts'
 import { DOUBTFUL_INFUSION_PERCENT, MOST_NEAT_PERCENT } from '../../core/liquid/neat.ts'
 import { abvPercentFromUsProof } from '../../core/liquid/proof.ts'
+import { MUG_ML } from '../../core/quantity/customary-bottles.ts'
 import { type MaterialId, materials, POURED_SUGAR_G_PER_ML } from '../../core/quantity/materials.ts'
 import { REFRACTOMETER_PLUS_MINUS_BRIX } from '../../core/quantity/measured/precision.ts'
 import { parseVolume } from '../../core/quantity/read/parse-volume.ts'
@@ -117,7 +118,14 @@ const FIGURES: Partial<Record<HandbookId, { readonly core?: readonly number[]; r
         Math.round(mlOf('1 handle') / mlOf('1 quart')),
       ],
     },
-    no_scales: { core: [Math.round(gPerCup), to(50, 1000 * POURED_SUGAR_G_PER_ML)] },
+    no_scales: {
+      core: [
+        gPerCup / 16,
+        Math.round(gPerCup),
+        to(10, MUG_ML * POURED_SUGAR_G_PER_ML),
+        to(50, 1000 * POURED_SUGAR_G_PER_ML),
+      ],
+    },
     weigh_or_jug: { core: [measuredOut(100).plusMinus], cited: [770, 920] },
   }
 

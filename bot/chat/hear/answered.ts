@@ -16,7 +16,7 @@ import { converted } from './converted.ts'
 import { exampleFor, runningOf } from './examples-tried.ts'
 import { asked, type Heard, heard } from './heard.ts'
 import { wishedIn } from './in-own-kitchen.ts'
-import { leavingOut, pouredFor, takingSpirit } from './noted.ts'
+import { byVessels, leavingOut, pouredFor, takingSpirit } from './noted.ts'
 import { onlyOffered, whichJar } from './offered-where-it-runs.ts'
 import { changeSaid } from './taste-changed.ts'
 import { whatFits } from './what-fits.ts'
@@ -105,6 +105,13 @@ async function questionHeard(reading: Extract<TalkReading, { kind: 'question' }>
       return asked(call.command, { ...question, problem: 'talk_told', values: { line: read } }, read, lines)
     case 'wish_of_what':
       return asked(null, { ...question, problem: 'talk_wish_of_what', values: { line: read } }, null, lines)
+    case 'jar_size':
+      return asked(
+        call.command,
+        { ...question, problem: about.text === null ? 'talk_jar_of_what' : 'talk_jar_size', values: {} },
+        null,
+        lines,
+      )
     case 'two_drinks':
       return asked(call.command, { ...question, problem: 'talk_two_drinks', values: { lines } }, read, lines)
     case 'which_reading':
@@ -155,7 +162,8 @@ export async function answered(line: string, reading: TalkReading, dispatch: Dis
       const { kitchen } = reading
       const asked = kitchen === undefined ? dispatch : inUnits(dispatch, kitchen)
       const ran = changeSaid(await execute(asInvocation(call), asked), call, before)
-      const outcome = leavingOut(pouredFor(takingSpirit(ran, reading.spiritTaken), reading.poured), reading.leftOut)
+      const taking = byVessels(takingSpirit(ran, reading.spiritTaken), reading)
+      const outcome = leavingOut(pouredFor(taking, reading.poured), reading.leftOut)
       return besides(reading, heard(outcome, written(call)), dispatch)
     }
     case 'question':

@@ -1,4 +1,4 @@
-import type { PouredFor } from '../../talk/frames/reading.ts'
+import type { PouredFor, TalkReading } from '../../talk/frames/reading.ts'
 import type { Message } from '../../text/words.ts'
 import type { CallOutcome } from '../run/call-outcome.ts'
 
@@ -32,3 +32,13 @@ export const pouredFor = (outcome: CallOutcome, poured: PouredFor | undefined): 
 /** A reply that says which spirit was taken, where nobody said. */
 export const takingSpirit = (outcome: CallOutcome, spirit: string | undefined): CallOutcome =>
   spirit === undefined ? outcome : withNote(outcome, { group: 'notes', key: 'spirit_taken', values: { spirit } })
+
+/** A reply that says what the vessels hold by which its amounts were told, or how to find out what came out. */
+export function byVessels(outcome: CallOutcome, reading: Extract<TalkReading, { kind: 'call' }>): CallOutcome {
+  const named = (reading.vessels ?? []).filter(({ name }) => name !== '')
+  const vessels = named.filter(({ name }, at) => named.findIndex((other) => other.name === name) === at)
+  if (reading.isUnmeasured === true) return withNote(outcome, { group: 'notes', key: 'unmeasured', values: undefined })
+  return vessels.length === 0
+    ? outcome
+    : withNote(outcome, { group: 'notes', key: 'vessels_taken', values: { vessels } })
+}

@@ -11,6 +11,7 @@ import type { TalkReading } from '../../talk/frames/reading.ts'
 import { findEntry, rankEntries } from '../../talk/handbook/find-entry.ts'
 import { findLikelierSymptom, findLikelySymptom, findSymptomTold } from '../../talk/handbook/find-symptom-told.ts'
 import { findEntryRespelt } from '../../talk/handbook/respell.ts'
+import { byHousehold, inMl } from '../../talk/household/by-household.ts'
 import { hunch } from '../../talk/hunch/hunch.ts'
 import { LEXICONS } from '../../talk/lexicon/lexicons.ts'
 import { writtenOut } from '../../talk/lexicon/texted.ts'
@@ -52,8 +53,15 @@ const mended = (line: string, { language }: Dispatch, { jars }: Person): string 
 
 /** How a sentence is understood by what is known of whoever says it. */
 export function readingFor(line: string, dispatch: Dispatch, person: Person, command?: Path): TalkReading {
-  const { nowMs, userId, talk } = dispatch
   const text = mended(line, dispatch, person)
+  if (command !== undefined) return readingOf(text, dispatch, person, command)
+  const surroundings = surroundingsOf(dispatch, person)
+  const said = dispatch.talk?.of(whoAt(dispatch.userId, placeOf(dispatch)), dispatch.nowMs)
+  return byHousehold(text, { surroundings, said, read: (each) => readingOf(each, dispatch, person) })
+}
+
+function readingOf(text: string, dispatch: Dispatch, person: Person, command?: Path): TalkReading {
+  const { nowMs, userId, talk } = dispatch
   const surroundings = surroundingsOf(dispatch, person)
   const who = whoAt(userId, placeOf(dispatch))
   const reading = readSentence(text, {
@@ -155,7 +163,8 @@ export function deedsIn(line: string, whole: TalkReading, dispatch: Dispatch, pe
   const surroundings = surroundingsOf(dispatch, person)
   const isOfDeed = whole.kind === 'call' || whole.kind === 'question' || whole.kind === 'lost'
   if ((whole.kind === 'refused' && !isOfNoJar(whole)) || (!isOfDeed && surroundings.jars.every(isOver))) return null
-  const sentence = sentenceOnce(mended(line, dispatch, person), surroundings)
+  const text = inMl(mended(line, dispatch, person), surroundings)
+  const sentence = sentenceOnce(text, surroundings)
   const among: Among = { surroundings, read: (part) => readingFor(part, dispatch, person) }
   return deedsTold(sentence, among) ?? (isOfDeed ? ownDeedsIn(sentence, among) : null)
 }

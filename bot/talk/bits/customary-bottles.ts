@@ -9,6 +9,15 @@ const ARTICLE = /^(?:an?|one|un|una|uno)$/
 const LONGEST = 3
 const LITRE = 1000
 
+const JOINS = /^(?:and|plus|e|ed|with|con|in|[,;&+])$/
+
+/** A spirit that begins within a few words, none of which begins another thing: not `of sloes and gin`. */
+function spiritWithin(typed: Around['typed'], from: number, lexicon: Around['lexicon']): boolean {
+  for (let at = from; at < from + LONGEST && !JOINS.test(wordAt(typed, at)); at++)
+    if (thingAt(typed.tokens, at, lexicon)?.kind === 'spirit') return true
+  return false
+}
+
 /** `Two wine bottles`, `a magnum of gin`, `three jam jars of vodka`: as much as such bottles hold; a jar only where it is of spirit. */
 export function customaryBottlesAt({ typed, lexicon }: Around, at: number): Bit | null {
   const number = numberSaid(typed, at, NONE)
@@ -19,7 +28,7 @@ export function customaryBottlesAt({ typed, lexicon }: Around, at: number): Bit 
   if (found === null) return null
   const next = count.next + found.words
   const isOf = /^(?:of|di)$/.test(wordAt(typed, next))
-  const isOfSpirit = isOf && [1, 2, 3].some((more) => thingAt(typed.tokens, next + more, lexicon)?.kind === 'spirit')
+  const isOfSpirit = isOf && spiritWithin(typed, next + 1, lexicon)
   const isJar = /jar/.test(words[found.words - 1]!)
   if (isJar ? !isOfSpirit : isOf && !isOfSpirit) return null
   const ml = count.value * found.ml

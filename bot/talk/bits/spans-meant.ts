@@ -105,6 +105,8 @@ export const spansMeant = (spans: readonly ConceptSpan[], tokens: readonly Token
     if (concept === 'hypothesis' && isSaying(tokens, span)) return false
     // `I have take out the pieces`: told, nothing is wished away.
     if (concept === 'without' && /^(?:have|has|had|ive|just)$/.test(tokens[from - 1]?.text ?? '')) return false
+    // `A jam jar`: what it is in, not how it runs.
+    if (concept === 'jelly' && /^(?:jars?|jarful|lids?|pots?)$/.test(tokens[to]?.text ?? '')) return false
     // `It stands in the dark` tells no colour.
     if (
       concept === 'dark' &&

@@ -11,6 +11,12 @@ export interface CallRead {
   readonly options: Readonly<Record<string, string>>
 }
 
+/** A vessel by which somebody told an amount, and what it was taken to hold; without a name where its size was said. */
+export interface VesselTaken {
+  readonly name: string
+  readonly ml: number
+}
+
 /** What a sentence was understood as. */
 export type TalkReading =
   | {
@@ -23,6 +29,10 @@ export type TalkReading =
       readonly spiritTaken?: string
       /** What so many people drink, of which the bottles come. */
       readonly poured?: PouredFor
+      /** Vessels by which amounts were told. */
+      readonly vessels?: readonly VesselTaken[]
+      /** What came out was not measured, and its maker said so. */
+      readonly isUnmeasured?: true
       /** What is done next with what the same sentence told. */
       readonly next?: CallRead
       /** The entry of the handbook for a danger that is told beside a deed: `strained it, and my guest has a nut allergy`. */
@@ -82,6 +92,8 @@ export type QuestionAbout =
   /** Which of several jobs is done; each choice says that one is. */
   | { readonly kind: 'which_done' }
   | { readonly kind: 'two_drinks' }
+  /** A jar that was filled, of which nobody said how large it is: the sentence that told of it; null where it did not tell with what. */
+  | { readonly kind: 'jar_size'; readonly text: string | null }
   | { readonly kind: 'told_or_asked' }
   /** What was written down last, some answers ago; or which jar's last entry. */
   | { readonly kind: 'undo_step'; readonly step: Path }

@@ -280,7 +280,7 @@ export const chatProblems = {
     example === null ? askFor(option) : `${askFor(option)} For example: ${example}`,
   syrup_reckoned: ({ example }) => `How much went in? If you followed the plan: ${example}`,
   spirit_or_bottles: ({ examples: [spirit] }) =>
-    `How much are you making? Say what spirit you have, or how many bottles you want. For example: ${spirit}`,
+    `How much are you making? Say what spirit you have, how many bottles you want, or “fill a jam jar”. For example: ${spirit}`,
   spirit_strength: ({ line }) => `How strong is it? It’s on the label. ${forExample(line, 'strength:40%')}`,
   strength_twice: () => 'You gave the strength twice. Which one should I keep?',
   bottles_one_way: () => 'Given away or opened? Say one after the other.',

@@ -128,6 +128,9 @@ export const talkSentences = {
     left_out: ({ words }) => `I left out ${quotedWords(words)}.`,
     poured_for: ({ people, glasses, glassMl, volumeMl }, format) =>
       `For ${people} people that’s ${people * glasses} glasses of ${glassMl} ml, ${format.round.volume(volumeMl)} in all.`,
+    vessels_taken: ({ vessels }, format) =>
+      `I’ve taken ${listed(vessels.map(({ name, ml }) => `a ${name} as ${format.round.volume(ml)}`))}.`,
+    unmeasured: () => 'How much is it? See which bottle it fills, and say “it fills a wine bottle”. Or weigh it.',
     spirit_taken: ({ spirit }) =>
       `You didn’t say which spirit, so I’ve gone for ${spirit}. Is it another? Say how much and how strong.`,
   },
@@ -168,6 +171,9 @@ export const talkProblems: Written<TalkProblems> = {
       : `${names.length === 1 ? `Is it ${names[0]}` : `Which jar is it: ${names.join(' or ')}`}?${typeThis(line)}`,
   talk_not_so: ({ symptom, line }) =>
     `So it’s not a case of “${symptoms[symptom].en[0]}”. What’s wrong with it then? You can type: ${line}`,
+  talk_jar_size: () => 'How big is the jar? Say it in litres, or “a jam jar”.',
+  talk_jar_of_what: () =>
+    'What’s in the jar, and how big is it? Say it like “half a jam jar of raspberries, topped up with gin”.',
   talk_two_drinks: ({ lines: [one = '', other = ''] }) =>
     `Is that a jar of each? One after the other: ${one} then ${other}`,
   talk_which_done: ({ jobs, line }) => `${whichDoneText(jobs)}${typeThis(line)}`,

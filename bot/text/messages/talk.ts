@@ -27,6 +27,8 @@ export interface TalkMessages {
     left_out: { readonly words: readonly string[] }
     /** The option as it was taken. */
     spirit_taken: { readonly spirit: string }
+    vessels_taken: { readonly vessels: readonly { readonly name: string; readonly ml: number }[] }
+    unmeasured: undefined
     /** Glasses for people; `glasses` of each. */
     poured_for: {
       readonly people: number
@@ -54,6 +56,8 @@ export interface TalkProblems {
     readonly line: string | null
   }
   talk_not_so: { readonly symptom: SymptomId; readonly line: string }
+  talk_jar_size: Record<string, never>
+  talk_jar_of_what: Record<string, never>
   talk_two_drinks: { readonly lines: readonly string[] }
   talk_which_reading: { readonly lines: readonly string[] }
   talk_number: { readonly typed: string; readonly line: string }

@@ -1,4 +1,5 @@
 import { CUP_ML } from '../../../../core/quantity/customary.ts'
+import { MUG_ML } from '../../../../core/quantity/customary-bottles.ts'
 import { POURED_SUGAR_G_PER_ML } from '../../../../core/quantity/materials.ts'
 import { calledBottleMl } from '../../../../core/quantity/us-bottles.ts'
 import { typedCall } from '../../../calls/call.ts'
@@ -36,7 +37,7 @@ export const kitchen: HandbookPart<KitchenId> = {
       'broken scales',
       'sugar without weighing',
     ],
-    text: `A US cup of white sugar is ${Math.round(POURED_SUGAR_G_PER_ML * CUP_ML)} g, and a litre jug of it about ${Math.round((POURED_SUGAR_G_PER_ML * 1000) / 10) * 10} g. Water weighs what it measures. For spices and strong plants buy a scale that shows tenths of a gram.`,
+    text: `A level tablespoon of white sugar is ${(POURED_SUGAR_G_PER_ML * CUP_ML) / 16} g, a US cup ${Math.round(POURED_SUGAR_G_PER_ML * CUP_ML)} g, a mug about ${10 * Math.round((POURED_SUGAR_G_PER_ML * MUG_ML) / 10)} g, and a litre jug of it about ${Math.round((POURED_SUGAR_G_PER_ML * 1000) / 10) * 10} g. Water weighs what it measures. For spices and strong plants buy a scale that shows tenths of a gram.`,
     source: 'USDA, white sugar by the cup',
     trust: 'published',
     next: typedCall('mix', { spirit: '1 l 95%', water: '6 cups', sugar: '2.5 cups' }),

@@ -1,0 +1,124 @@
+import type { Sentence, Surroundings } from '../bits/bit.ts'
+import { sentenceOnce } from '../bits/sentence-once.ts'
+import type { CallRead, TalkReading, VesselTaken } from '../frames/reading.ts'
+import { symptomIn } from '../frames/symptoms.ts'
+import type { Remembered } from '../memory/remembered.ts'
+import { spiritToFill } from './fruit-by-the-jar.ts'
+import { type JarFilled, jarFilledIn, jarSizeIn, onlyWentIn, withJarFilled } from './jar-filled.ts'
+import { onlySpoons } from './only-spoons.ts'
+import { isUnmeasured, toldByVessels } from './told-by-vessels.ts'
+import { type VesselSaid, vesselsIn, written } from './vessel-said.ts'
+
+interface Household {
+  readonly surroundings: Surroundings
+  readonly said: Remembered | undefined
+  readonly read: (text: string) => TalkReading
+}
+
+/** Jars that are at hand in most kitchens, ml: one of jam, and one of a litre. Common practice, no source. */
+const USUAL_JARS_ML = [370, 1000] as const
+
+/** A reading that knows by which vessels its amounts were told; a jar is not begun of them before somebody says yes. */
+function withVessels(reading: TalkReading, vessels: readonly VesselTaken[], isGuessed: boolean): TalkReading {
+  if (reading.kind !== 'call') return reading
+  const { call, leftOut } = reading
+  if (isGuessed && call.command === 'jar start')
+    return { kind: 'question', call, about: { kind: 'told_or_asked' }, choices: [call], leftOut }
+  return vessels.length === 0 ? reading : { ...reading, vessels }
+}
+
+/** A sentence with what came out in ml, where a vessel tells it: of that its deeds are taken apart. */
+export const inMl = (text: string, { isUs = false }: Surroundings): string => toldByVessels(text, isUs, false).text
+
+/** `Filled the jar with spirit`: told or meant of a jar, with nothing of what is in it. */
+const FILLED =
+  /\b(?:fill(?:ed|ing)?|top(?:ped)?|cover(?:ed)?|riempit[oa]|riempio|coperto)\b.*\b(?:jar|barattolo|vaso|vasetto|kilner|bottle)\b|\b(?:jar|barattolo|vasetto)\b.*\b(?:full|fill(?:ed)?|topped|pieno)\b/iu
+
+/** Filled with a spirit of which nobody says how much, and with no plant, where no jar steeps that it may be of. */
+function isOfNothing({ bits, jars, has, typed }: Sentence): boolean {
+  const [only, another] = bits.filter(({ kind }) => kind !== 'date')
+  const isSteeping = jars.some(({ stage }) => stage === 'steeping')
+  return (
+    only?.kind === 'spirit' &&
+    another === undefined &&
+    !isSteeping &&
+    !has('asking') &&
+    !typed.text.includes('?') &&
+    FILLED.test(typed.text)
+  )
+}
+
+const BEGINS = /^(?:plan|jar start)$/
+
+/** A jar that was filled is planned or begun, and nothing is added to another. */
+function readFilled(sentence: Sentence, filled: JarFilled, jarMl: number, read: Household['read']): TalkReading {
+  const whole = read(withJarFilled(sentence, filled, jarMl))
+  return callIn(whole).some(({ command }) => BEGINS.test(command)) ? whole : read(onlyWentIn(sentence, filled, jarMl))
+}
+
+const callIn = (reading: TalkReading): readonly CallRead[] =>
+  reading.kind === 'call' || reading.kind === 'question' ? [reading.call] : []
+
+/** `Two mugs`: a vessel and nothing else. */
+function onlyVessel(text: string, isUs: boolean): VesselSaid | null {
+  const [only] = vesselsIn(text, isUs)
+  const isWhole =
+    only !== undefined && !only.isPlain && /^[\s.!]*$/.test(text.slice(0, only.from) + text.slice(only.to))
+  return isWhole ? only : null
+}
+
+/** `Fill a jam jar`, where a plan lacks how much there is to be of it; null where it lacks something else, or a jar is not the answer. */
+function jarToFill(text: string, question: Remembered['question'], isUs: boolean): TalkReading | null {
+  if (question?.about.kind !== 'lacks' || question.call.command !== 'plan') return null
+  const { strength, ...options } = question.call.options
+  if (options.of === undefined || options.spirit !== undefined || options.bottles !== undefined) return null
+  const jar = /jar|kilner|vasetto|barattolo|demijohn|fill/i.test(text) ? jarSizeIn(text) : null
+  const poured = jar === null ? onlyVessel(text, isUs) : null
+  const taken = jar ?? poured?.one
+  if (taken === undefined) return null
+  const much = poured === null ? spiritToFill(taken.ml, options.of.replace(/^[\d.,\s]+/, '')) : written(poured.ml)
+  const spirit = [much, strength].filter((part) => part !== undefined).join(' ')
+  const call: CallRead = { command: 'plan', options: { ...options, spirit } }
+  return { kind: 'call', call, leftOut: [], does: 'compute', vessels: [taken] }
+}
+
+/**
+ * How a sentence is understood whose amounts are told by what they fill: half a jar, a mug, nearly a wine bottle. Where a jar was
+ * filled of which nobody said how large it is, that is asked.
+ */
+export function byHousehold(text: string, { surroundings, said, read }: Household): TalkReading {
+  const { isUs = false } = surroundings
+  const answer = onlySpoons(text, said) ?? jarToFill(text, said?.question ?? null, isUs)
+  if (answer !== null) return answer
+  const open = said?.question?.about
+  const size = open?.kind === 'jar_size' ? jarSizeIn(text) : null
+  if (open?.kind === 'jar_size' && open.text !== null && size !== null) {
+    const sentence = sentenceOnce(open.text, surroundings)
+    const filled = jarFilledIn(sentence)
+    if (filled !== null) return withVessels(readFilled(sentence, filled, size.ml, read), [size], true)
+  }
+  const isBehind = said !== undefined && said.answersSince === 0 && isUnmeasured(said.step)
+  const told = toldByVessels(text, isUs, isBehind)
+  if (told.isOpen) {
+    const reading = read(told.text)
+    return reading.kind === 'call' ? { ...reading, isUnmeasured: true } : reading
+  }
+  const sentence = sentenceOnce(told.text, surroundings)
+  const filled = symptomIn(sentence) === null ? jarFilledIn(sentence) : null
+  if (filled === null && isOfNothing(sentence)) {
+    const planned = said?.worked?.call
+    if (planned?.command === 'plan' && planned.options.of !== undefined) {
+      const call: CallRead = { command: 'jar start', options: planned.options }
+      return { kind: 'question', call, about: { kind: 'told_or_asked' }, choices: [call], leftOut: [] }
+    }
+    const call: CallRead = { command: 'plan', options: {} }
+    return { kind: 'question', call, about: { kind: 'jar_size', text: null }, choices: [], leftOut: [] }
+  }
+  if (filled === null) return withVessels(read(told.text), told.taken, false)
+  if (filled.jar !== null)
+    return withVessels(readFilled(sentence, filled, filled.jar.ml, read), [...told.taken, filled.jar], true)
+  const choices = USUAL_JARS_ML.flatMap((ml) => callIn(readFilled(sentence, filled, ml, read)))
+  const [call] = choices
+  if (call === undefined) return read(told.text)
+  return { kind: 'question', call, about: { kind: 'jar_size', text: told.text }, choices, leftOut: [] }
+}
