@@ -44,7 +44,7 @@ const OF_PLAN = /^(?:plan|again|shopping|cost|serving|mix|cautions|botanical|syr
 const WHAT = /^(?:plan|again)$/
 
 /** The plan that is spoken of; null where it is a jar, or where nothing was planned. */
-function planMeant({ call, worked }: Remembered): Remembered['worked'] {
+export function planMeant({ call, worked }: Remembered): Remembered['worked'] {
   if (worked === null || !WHAT.test(worked.call.command)) return null
   return call !== null && OF_PLAN.test(call.command) && (call.options.jar === undefined || call.command === 'again')
     ? worked

@@ -14,6 +14,7 @@ import { measureAsked } from './measure-asked.ts'
 import { ofReminders } from './one-reminder.ts'
 import { ownJarAsked } from './own-jar-asked.ts'
 import { planAsked } from './plan-asked.ts'
+import { planHandled } from './plan-handled.ts'
 import { pleasantry } from './pleasantries.ts'
 import { readyByEvent } from './ready-by-event.ts'
 import { steepLongAsked } from './steep-long-asked.ts'
@@ -38,5 +39,6 @@ export const wholeReading = (
   readyByEvent(sentence, said) ??
   freeTold(sentence, said) ??
   steepLongAsked(sentence) ??
+  planHandled(sentence, said) ??
   planAsked(sentence, said) ??
   ownJarAsked(sentence, said)
