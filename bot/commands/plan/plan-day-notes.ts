@@ -1,4 +1,6 @@
+import { isOnlyInSeason } from '../../../core/botanical/evidence/only-in-season.ts'
 import type { CalendarDay } from '../../../core/quantity/quantities.ts'
+import { northernMonth } from '../../../core/quantity/time/hemisphere.ts'
 import type { Plan } from '../../../core/recipe/plan/plan.ts'
 import type { Schedule } from '../../../core/recipe/plan/schedule.ts'
 import type { Call } from '../../calls/call.ts'
@@ -10,12 +12,21 @@ import { planWith } from './plan-with.ts'
 
 type Note = Message<'notes'>
 
-/** Fresh plants of which it is not the season on the day they are wanted; only what is known of the north. */
-function seasonNotes(plants: Plan['plants'], { month }: CalendarDay): readonly Note[] {
+/**
+ * Fresh plants of which it is not the season on the day they are wanted: those that are to be had in their months alone, and those that
+ * are only best then. Months are known of the north.
+ */
+function seasonNotes(plants: Plan['plants'], { month }: CalendarDay, isSouth: boolean): readonly Note[] {
+  const now = northernMonth(month, isSouth)
   const out = plants.flatMap(({ botanical: { id, form, monthsNorth } }) =>
-    form.state !== 'fresh' || monthsNorth === null || monthsNorth.includes(month) ? [] : [{ id, months: monthsNorth }],
+    form.state !== 'fresh' || monthsNorth === null || monthsNorth.includes(now) ? [] : [{ id, months: monthsNorth }],
   )
-  return when(out.length > 0, { group: 'notes', key: 'plan_out_of_season', values: { plants: out } })
+  const only = out.filter(({ id }) => isOnlyInSeason(id))
+  const best = out.filter((each) => !only.includes(each))
+  return [
+    ...when(only.length > 0, { group: 'notes', key: 'plan_only_in_season', values: { plants: only, isSouth } }),
+    ...when(best.length > 0, { group: 'notes', key: 'plan_out_of_season', values: { plants: best, isSouth } }),
+  ]
 }
 
 /** What asks how much fills the bottles; null where that takes what only its maker knows. */
@@ -44,9 +55,9 @@ export function shortOfBottles({ filled: { empty, bottles } }: Plan, input: Plan
 }
 
 /** What the days leave to be said. */
-export const dayNotes = ({ schedule, plants, told }: Plan): readonly Note[] => [
+export const dayNotes = ({ schedule, plants, told }: Plan, isSouth: boolean): readonly Note[] => [
   ...(schedule === null ? [] : hurryNotes(schedule)),
-  ...seasonNotes(plants, told.start),
+  ...seasonNotes(plants, told.start, isSouth),
 ]
 
 const hurryNotes = ({ hurried, restDays, latestStart }: Schedule): readonly Note[] => [

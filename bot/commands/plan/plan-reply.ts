@@ -39,6 +39,8 @@ interface Kitchens {
   readonly freezerC: number
   /** False where the person has chosen units for everything. */
   readonly isAsTyped: boolean
+  /** Whether it is grown south of the equator. */
+  readonly isSouth: boolean
   /** What is at hand already; left out: nobody said. */
   readonly have?: readonly Have[] | undefined
 }
@@ -99,6 +101,7 @@ const FIRST: ReadonlySet<string> = new Set([
   'plan_hurried_rest',
   'plan_hurried_steep',
   'plan_latest_start',
+  'plan_only_in_season',
   'plan_unknown_yours',
   'plan_unknown_days',
 ])
@@ -119,7 +122,10 @@ const GRAVE: ReadonlySet<string> = new Set([
 ])
 
 /** The whole batch: what to buy, what to do on which day; one question deeper the numbers and the reasons. */
-export function planReply({ input, wish, planned, limit }: Asked, { freezerC, isAsTyped, have = [] }: Kitchens): Reply {
+export function planReply(
+  { input, wish, planned, limit }: Asked,
+  { freezerC, isAsTyped, isSouth, have = [] }: Kitchens,
+): Reply {
   const plan = withoutTrace(planned)
   const { sweetener, filler, waterG, sugarG, steeping, outcome, filled, told, schedule } = plan
   const { volumeMl, abvPercent } = outcome
@@ -172,7 +178,7 @@ export function planReply({ input, wish, planned, limit }: Asked, { freezerC, is
           ...assumptionNotes(input),
           ...assumedNotes(input, wish, plan),
           ...allInNotes(plan),
-          ...dayNotes(plan),
+          ...dayNotes(plan, isSouth),
           ...doseNotes(input, plan),
           ...sweetenerNotes(
             sweetenings.flatMap(({ material, massG }) => (massG.value > 0 ? material : [])),

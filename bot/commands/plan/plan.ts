@@ -1,3 +1,4 @@
+import { isSouthern } from '../../../core/quantity/time/hemisphere.ts'
 import { dayAt } from '../../../core/quantity/time/zone.ts'
 import { asOptionProblem } from '../../calls/option.ts'
 import { signature } from '../../calls/signatures.ts'
@@ -31,6 +32,7 @@ export const planCommand = defineCommand({
     const reply = planReply(asked, {
       freezerC: freezerOf(context),
       isAsTyped: isSaidAsTyped(kitchenOf(input), context.settings),
+      isSouth: isSouthern(zone),
       have: input.have?.is,
     })
     const changes = changeActions(input, asked.planned, setting)

@@ -9,7 +9,7 @@ import type { BatchAtHand, BatchSaid, PlanMakes, PlanMessages, PlanNamed } from 
 import { aboutMass, aboutSweetener, aboutVolume, cautions, sweetnessWords } from './calculate.ts'
 import { areWord, isMeasured, peeledText, pieceOrName, piecesText, plantName } from './cook-names.ts'
 import { capital, counted, countWord, listed, monthText, partOfMonth, shortDayText, spanWords } from './phrases.ts'
-import { monthsText } from './plant-words.ts'
+import { monthsText, southern } from './plant-words.ts'
 import { fillerName, sweetenerName } from './sweeteners.ts'
 import {
   asTyped,
@@ -25,6 +25,15 @@ import {
   sweeteningTexts,
   unknownName,
 } from './words.ts'
+
+/** Of a season that is told without its place. */
+const ELSEWHERE = ' (half a year later south of the equator)'
+
+/** `in May`, `June to July`. */
+const monthsOf = (months: readonly number[]): string => {
+  const text = monthsText(months)
+  return text.includes(' to ') ? text : `in ${text}`
+}
 
 const aboutSweetenings = (sweetenings: readonly SweeteningSaid[], format: Format): readonly string[] =>
   sweetenings
@@ -313,8 +322,10 @@ export const planNotes = {
   plan_hurried_steep: ({ restDays }) =>
     `That leaves a short steep and ${counted(restDays, 'day')} to rest. Taste before you strain, and expect it faint and harsh.`,
   plan_latest_start: ({ day }, format) => `Start by ${format.day(day)} to make it.`,
-  plan_out_of_season: ({ plants }) =>
-    `${capital(listed(plants.map(({ id, months }) => `${plantName(id)} ${areWord(id)} best ${monthsText(months)}`)))} (half a year later south of the equator).`,
+  plan_out_of_season: ({ plants, isSouth }) =>
+    `${capital(listed(plants.map(({ id, months }) => `${plantName(id)} ${areWord(id)} best ${monthsText(isSouth ? southern(months) : months)}`)))}${isSouth ? '' : ELSEWHERE}.`,
+  plan_only_in_season: ({ plants, isSouth }) =>
+    `You only get ${listed(plants.map(({ id, months }) => `${plantName(id)} ${monthsOf(isSouth ? southern(months) : months)}`))}.`,
 
   /** Where sugar is in the jar, a hydrometer and /syrup, which takes the infusion as unsweetened, are both wrong. */
   plan_adjust: () => 'Sugar is in, so don’t trust a hydrometer. Just measure how much you strain.',

@@ -95,6 +95,7 @@ export interface UsualSpirit {
 
 export interface OutOfSeason {
   readonly plants: readonly { readonly id: string; readonly months: readonly number[] }[]
+  readonly isSouth: boolean
 }
 
 /** What the plants of a batch made again have to do with how much comes of it. */
@@ -215,6 +216,7 @@ export interface PlanMessages {
     plan_hurried_steep: { readonly restDays: number }
     plan_latest_start: { readonly day: CalendarDay }
     plan_out_of_season: OutOfSeason
+    plan_only_in_season: OutOfSeason
     plan_no_syrup: { readonly dissolvesG: number }
     plan_care: { readonly bulky: boolean }
     plan_fruit_sugar: { readonly sugarG: Measured }

@@ -108,19 +108,6 @@ describe('what is said', () => {
   })
 })
 
-it('says of what fresh plants it is not the season on the day they are wanted', async () => {
-  const seasons = async (line: string) =>
-    (await ask(line)).notes.filter(({ key }) => key === 'plan_out_of_season').map(({ text }) => text)
-  const plants = 'of:300 g strawberries + 300 g sloes + 10 lemons spirit:2 l 95%'
-  expect(await seasons(`/plan ${plants}`)).toEqual([
-    'Sloes are best September to November (half a year later south of the equator).',
-  ])
-  expect(await seasons(`/plan ${plants} start:3 January`)).toEqual([
-    expect.stringContaining('Strawberries are best April to June and sloes are best September to November'),
-  ])
-  expect(await seasons('/plan of:10 g dried ginger + 10 lemons spirit:1 l 95%')).toEqual([])
-})
-
 describe('refused', () => {
   it('says what is missing with a line that runs and has it', async () => {
     const { error } = await askAny('/plan of:10 lemons')

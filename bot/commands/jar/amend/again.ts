@@ -3,6 +3,7 @@ import { freeName } from '../../../../core/jar/entry/jar-name.ts'
 import { isPoison } from '../../../../core/jar/limits/judge-jar.ts'
 import { findJar } from '../../../../core/jar/state/find-jar.ts'
 import { jarStateOf } from '../../../../core/jar/state/jar-state.ts'
+import { isSouthern } from '../../../../core/quantity/time/hemisphere.ts'
 import { dayAt } from '../../../../core/quantity/time/zone.ts'
 import { batchOf } from '../../../../core/recipe/code/recipe-batch.ts'
 import { call } from '../../../calls/call.ts'
@@ -81,7 +82,8 @@ export const againCommand = defineCommand({
     const { choice, typedAll, input, asked, nearestAbvPercent } = firstThatCanBe(choicesOf(story, own), plannedBy)
     const { start: _s, ...planned } = input
     const [freezerC, units] = [freezerOf(context), context.settings]
-    const reply = planReply(asked, { freezerC, isAsTyped: isSaidAsTyped(kitchenOf(asked.input), units) })
+    const isAsTyped = isSaidAsTyped(kitchenOf(asked.input), units)
+    const reply = planReply(asked, { freezerC, isAsTyped, isSouth: isSouthern(context.zone) })
     const code = asked.notes.find((each) => each.key === 'code_from')
     const by = code?.key === 'code_from' ? code.values : { factor: factorOf(story, other), by: null, id: null }
     const as = {
@@ -100,7 +102,9 @@ export const againCommand = defineCommand({
     const isAimTold = told.some(({ key }) => AIM_TOLD.has(key))
     // How much of a plant there is was so last time, too.
     const isKnown = ({ key }: Reply['notes'][number]) =>
-      (key === 'plan_assumed' && isAimTold) || (key === 'plan_far_off' && own.of === undefined)
+      key === 'plan_only_in_season' ||
+      (key === 'plan_assumed' && isAimTold) ||
+      (key === 'plan_far_off' && own.of === undefined)
     const reached = (wish: Wish) => reachedAbvPercent(input, wish, { ...setting, isTrial: true })
     const offering = { own, jar: jarRef({ jar, story }, context), reachedAbvPercent: reached }
     // A sweetness that nobody typed now tells no kitchen.

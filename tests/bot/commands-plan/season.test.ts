@@ -1,0 +1,36 @@
+import { describe, expect, it } from 'vitest'
+import { newAsker } from '../asker.ts'
+import { testDesk } from '../test-desk.ts'
+import { ask, textOf } from './desk.ts'
+
+describe('what is out of season on the day it is wanted', () => {
+  const seasons = async (line: string, key: string) =>
+    (await ask(line)).notes.filter((note) => note.key === key).map(({ text }) => text)
+  const plants = 'of:300 g strawberries + 300 g sloes + 10 lemons spirit:2 l 95%'
+
+  it('is said on the first screen where nobody sells it then', async () => {
+    expect(await seasons(`/plan ${plants}`, 'plan_only_in_season')).toEqual([
+      'You only get sloes September to November.',
+    ])
+    expect(await textOf('/plan of:24 green walnuts spirit:1 l 95% start:20 November')).toContain(
+      'You only get green walnuts June to July.',
+    )
+    expect(await textOf('/plan of:24 green walnuts spirit:1 l 95% start:20 June')).not.toContain('only get')
+  })
+
+  it('is said deeper where it is only best then, and not of what is dried', async () => {
+    const line = `/plan ${plants} start:3 January`
+    expect(await seasons(line, 'plan_out_of_season')).toEqual([
+      'Strawberries are best April to June (half a year later south of the equator).',
+    ])
+    expect(await textOf(line)).toMatch(/You only get sloes[\s\S]*\n\nIn the jar\n[\s\S]*Strawberries are best/)
+    expect(await seasons('/plan of:10 g dried ginger + 10 lemons spirit:1 l 95%', 'plan_out_of_season')).toEqual([])
+  })
+
+  it('is told by the months of the south there', async () => {
+    const there = testDesk({ asker: { ...newAsker(), assumedZone: 'Australia/Hobart' } })
+    const line = '/plan of:24 green walnuts spirit:1 l 95% start:20 November'
+    expect(await there.textOf(line)).toContain('You only get green walnuts December to January.')
+    expect(await there.textOf(line.replace('November', 'December'))).not.toContain('only get')
+  })
+})
