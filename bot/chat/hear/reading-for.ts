@@ -8,6 +8,7 @@ import type { Sentence, Surroundings } from '../../talk/bits/bit.ts'
 import { isOver } from '../../talk/bits/jars-of.ts'
 import { sentenceOnce } from '../../talk/bits/sentence-once.ts'
 import type { TalkReading } from '../../talk/frames/reading.ts'
+import { entryTitled } from '../../talk/handbook/entry-titled.ts'
 import { findEntry, rankEntries } from '../../talk/handbook/find-entry.ts'
 import { findLikelierSymptom, findLikelySymptom, findSymptomTold } from '../../talk/handbook/find-symptom-told.ts'
 import { findEntryRespelt } from '../../talk/handbook/respell.ts'
@@ -55,6 +56,8 @@ const mended = (line: string, { language }: Dispatch, { jars }: Person): string 
 export function readingFor(line: string, dispatch: Dispatch, person: Person, command?: Path): TalkReading {
   const text = mended(line, dispatch, person)
   if (command !== undefined) return readingOf(text, dispatch, person, command)
+  const titled = entryTitled(text, dispatch.language.handbook)
+  if (titled !== null) return { kind: 'topic', entry: titled, more: [] }
   const surroundings = surroundingsOf(dispatch, person)
   const said = dispatch.talk?.of(whoAt(dispatch.userId, placeOf(dispatch)), dispatch.nowMs)
   return byHousehold(text, { surroundings, said, read: (each) => readingOf(each, dispatch, person) })
