@@ -1,7 +1,7 @@
 import type { Measured } from '../quantity/measured/measured.ts'
 import type { TroubleFacts } from './facts.ts'
 import { type FactCondition, type Finding, holds, NO, open, type Why, yes } from './finding.ts'
-import { not } from './logic.ts'
+import { not, surely } from './logic.ts'
 
 const compared =
   (
@@ -98,6 +98,16 @@ export const goesOnAllTheSame: FactCondition = ({ keeping, weakestPercent, ageDa
   if (!isStrange || (ageDays !== null && ageDays <= AIR_DAYS)) return NO
   return { is: 'maybe', whys: [{ key: 'should_not', abvPercent: weakestPercent }], asks: [] }
 }
+
+/** Gas that comes back once it was let out, though nothing should live in it: nobody knows why. */
+export const comesBackAllTheSame: FactCondition = ({ keeping, weakestPercent, signs }) => {
+  if (keeping !== 'keeps' || weakestPercent === null) return NO
+  if (signs.fizz === true) return { is: 'maybe', whys: [{ key: 'should_not', abvPercent: weakestPercent }], asks: [] }
+  return signs.recurs === undefined ? open('recurs') : NO
+}
+
+/** Under it at its weakest, or nobody knows, % vol. */
+export const maybeUnder = (limit: number): FactCondition => not(surely(not(everUnder(limit))))
 
 /** It fell in strength from the plants to the glass, past where oil stays dissolved: % vol. */
 export const fell =

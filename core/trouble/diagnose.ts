@@ -23,7 +23,7 @@ export type TroubleVerdict =
   | { readonly kind: 'emergency' }
   | { readonly kind: 'throw_away'; readonly because: StopId }
   /** Not to be drunk, bottled or given away as it is. */
-  | { readonly kind: 'hold'; readonly because: 'over_ceiling' | 'fizz' | 'weak' | 'danger' }
+  | { readonly kind: 'hold'; readonly because: 'over_ceiling' | 'fizz' | 'recurs' | 'weak' | 'danger' }
   /** Not known before a question is answered. */
   | { readonly kind: 'ask' }
   /** Why that is harmless, where it is said of this symptom. */
@@ -52,7 +52,15 @@ export interface Diagnosis {
 /** A jar's record does not settle what its maker doubts; the symptom itself says what it assumes. */
 function factsFor({ assumes = {}, doubts = [] }: SymptomRow, facts: TroubleFacts, said: TroubleFacts['signs']) {
   const recorded = Object.fromEntries(Object.entries(facts.signs).filter(([sign]) => !doubts.includes(sign as Sign)))
-  return { ...facts, signs: { ...recorded, ...assumes, ...said } }
+  // Gas that comes back is no air that grew warm.
+  const gas = said.recurs === true ? { fizz: true } : {}
+  return { ...facts, signs: { ...recorded, ...assumes, ...gas, ...said } }
+}
+
+/** A symptom as it is where nothing should live in the drink, or as it is. */
+function rowOf(symptom: SymptomId, { keeping }: TroubleFacts): SymptomRow & { readonly waitsFor?: Sign } {
+  const row = troubleRows[symptom]
+  return keeping === 'keeps' ? { ...row, ...row.strong } : row
 }
 
 /** Nobody overlooks a bottle that burst, and what fizzes is asked about where it matters. */
@@ -86,7 +94,7 @@ function stopOf(row: SymptomRow, own: Stops, facts: TroubleFacts): StopId | null
 
 /** The same as `diagnose`, though every answer to its question may end alike. */
 function judge(symptom: SymptomId, known: TroubleFacts, said: TroubleFacts['signs']) {
-  const row = troubleRows[symptom]
+  const row = rowOf(symptom, known)
   const facts = factsFor(row, known, said)
   const causes = openCauses(row, facts)
   const own = ownStops(row, causes)
@@ -140,12 +148,16 @@ export function diagnose(symptom: SymptomId, known: TroubleFacts, said: TroubleF
 
 const GRAVITY: readonly TroubleVerdict['kind'][] = ['emergency', 'throw_away', 'hold', 'ask', 'cannot_tell', 'keep']
 
-const gravityOf = ({ verdict }: Diagnosis): number => GRAVITY.indexOf(verdict.kind)
+/** What only waits to be seen again comes after what has to be answered first. */
+const gravityOf = ({ verdict, isLikelyFirst }: Diagnosis): number => {
+  if (verdict.kind === 'ask' && isLikelyFirst) return GRAVITY.indexOf('ask') + 0.5
+  return GRAVITY.indexOf(verdict.kind) + (verdict.kind === 'hold' && verdict.because === 'recurs' ? 1.2 : 0)
+}
 
 const dangersOf = ({ causes }: Diagnosis): number => causes.filter(({ cause }) => cause.isDangerous).length
 
-const assumedOf = (symptoms: readonly SymptomId[]): TroubleFacts['signs'] =>
-  Object.assign({}, ...symptoms.map((symptom) => troubleRows[symptom].assumes ?? {}))
+const assumedOf = (symptoms: readonly SymptomId[], known: TroubleFacts): TroubleFacts['signs'] =>
+  Object.assign({}, ...symptoms.map((symptom) => rowOf(symptom, known).assumes ?? {}))
 
 /**
  * The same of several symptoms of one drink, one at least: the worst verdict first, then the one with most dangers open. What
@@ -160,14 +172,14 @@ export function diagnoseAll(
     .map((symptom) => diagnose(symptom, known, said))
     .toSorted((one, other) => gravityOf(one) - gravityOf(other) || dangersOf(other) - dangersOf(one))
   if (worst === undefined) throw new RangeError('no symptom')
-  return [diagnose(worst.symptom, known, { ...assumedOf(symptoms), ...said }), ...others]
+  return [diagnose(worst.symptom, known, { ...assumedOf(symptoms, known), ...said }), ...others]
 }
 
 const throwAway = ({ signs }: TroubleFacts, because: StopId): TroubleVerdict =>
   signs.ill === true ? { kind: 'emergency' } : { kind: 'throw_away', because }
 
 function verdictOf(
-  row: SymptomRow,
+  row: ReturnType<typeof rowOf>,
   facts: TroubleFacts,
   causes: readonly OpenCause[],
   question: Ask | null,
@@ -178,6 +190,7 @@ function verdictOf(
     return { kind: 'hold', because: 'danger' }
   }
   if (facts.signs.fizz === true) return { kind: 'hold', because: 'fizz' }
+  if (row.waitsFor !== undefined && facts.signs[row.waitsFor] === undefined) return { kind: 'hold', because: 'recurs' }
   if (facts.keeping === 'ferments') return { kind: 'hold', because: 'weak' }
   if (question !== null) return { kind: 'ask' }
   if (causes.length === 0) return { kind: 'cannot_tell' }

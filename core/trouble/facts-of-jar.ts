@@ -115,6 +115,8 @@ function signsOf(story: JarState, plants: readonly PlantThere[]): TroubleFacts['
     known: true,
     // Nobody can put it into a jar here.
     dairy: false,
+    // Nobody's bottle burst that was never filled.
+    ...(story.bottled === null && !isPouredIn(story) ? { burst: false } : {}),
     ...(kinds.includes('refused_spirit') ? { bought: false } : areSpiritsNamed(story) ? { bought: true } : {}),
     ...(isRefused ? { sure: false } : isAllKnown && !known.some(isTakenForOthers) ? { sure: true } : {}),
     ...(isAllKnown && !known.some((plant) => isInGroup(plant, 'kernels')) ? { stones: false } : {}),

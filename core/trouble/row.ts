@@ -44,6 +44,7 @@ export type StopId =
   | 'kernels'
   | 'dairy'
   | 'weak_low_acid'
+  | 'gas_low_acid'
   | 'metal'
   | 'plastic'
   | 'burnt'
@@ -89,6 +90,8 @@ export interface SymptomRow {
   /** What its maker may want whatever the cause: it is a matter of taste. */
   readonly anyway?: readonly RemedyKind[]
   readonly keeps?: { readonly id: KeepId; readonly when: FactCondition }
+  /** What differs where its figures let nothing live in it, and until which sign is told it is not to be drunk. */
+  readonly strong?: Pick<SymptomRow, 'assumes' | 'asks' | 'stops'> & { readonly waitsFor: Sign }
   readonly causes: Readonly<Record<string, Cause>>
 }
 

@@ -1,10 +1,16 @@
-import { everUnder, goesOnAllTheSame, mayFerment, youngerThan } from './conditions.ts'
+import { comesBackAllTheSame, everUnder, goesOnAllTheSame, maybeUnder, mayFerment, youngerThan } from './conditions.ts'
 import { plants } from './conditions-of-plants.ts'
-import { all, any, denied, likely, maybe, not, said } from './logic.ts'
+import { all, any, denied, likely, maybe, not, said, surely } from './logic.ts'
 import { cause, danger, type SymptomRow } from './row.ts'
 
 /** Strong enough that nothing lives in it, as far as is known. */
 const strong = likely(not(everUnder(20)))
+
+/** Gas of garlic or vegetables: botulism where it may be weak enough for that, and where it is not nobody knows what. */
+const gasOfLowAcid = {
+  weak_low_acid: all(plants('low_acid'), maybeUnder(20)),
+  gas_low_acid: plants('low_acid'),
+}
 
 /** What grows, floats or gives off gas. */
 export const growthRows = {
@@ -64,7 +70,7 @@ export const growthRows = {
     stops: {
       vinegar: said('vinegar'),
       rotten: said('rotten'),
-      weak_low_acid: plants('low_acid'),
+      ...gasOfLowAcid,
     },
     asks: ['burst', 'growth', 'dairy'],
     causes: {
@@ -79,12 +85,22 @@ export const growthRows = {
     assumes: { fizz: true },
     stops: {
       vinegar: said('vinegar'),
-      weak_low_acid: plants('low_acid'),
+      ...gasOfLowAcid,
       too_weak: everUnder(15),
     },
     asks: ['burst', 'growth', 'dairy'],
+    // Air that grew warm does it too, once: source `cork`.
+    strong: {
+      assumes: {},
+      asks: [],
+      stops: {
+        vinegar: surely(said('vinegar')),
+        gas_low_acid: surely(plants('low_acid')),
+      },
+      waitsFor: 'recurs',
+    },
     causes: {
-      yeast: danger(1, mayFerment, 'p', ['cork', 'keeping', 'emergency'], {
+      yeast: danger(1, any(mayFerment, comesBackAllTheSame), 'p', ['cork', 'keeping', 'emergency'], {
         leadsTo: 'fermenting',
         remedies: ['stronger'],
       }),

@@ -31,6 +31,7 @@ const table = {
   vinegar: 'yes',
   rotten: 'yes',
   fizz: 'yes',
+  recurs: 'yes',
 } as const satisfies Readonly<Record<string, 'yes' | 'no'>>
 
 export const signs = Object.keys(table) as readonly Sign[]
@@ -61,6 +62,7 @@ const WORDS: { readonly [Name in Sign]?: string } = {
   vinegar: 'smells of vinegar',
   rotten: 'smells of rot',
   fizz: 'fizzes',
+  recurs: 'hisses again',
 }
 
 export const signText = (sign: Sign): string => WORDS[sign] ?? sign

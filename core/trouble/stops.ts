@@ -35,6 +35,7 @@ export const STOP_ORDER: readonly StopId[] = [
   'over_ceiling',
   'dairy',
   'weak_low_acid',
+  'gas_low_acid',
   'metal',
   'plastic',
   'perfume',

@@ -29,7 +29,7 @@ export function troubleTold(
       return { ...told, verdict: 'throw_away', because: verdict.because, question: null }
     case 'hold':
       // What is over a limit or too weak is judged anew by every reply.
-      return verdict.because === 'fizz' || verdict.because === 'danger'
+      return verdict.because === 'fizz' || verdict.because === 'recurs' || verdict.because === 'danger'
         ? { ...told, verdict: 'hold', because: verdict.because }
         : null
     case 'ask':
@@ -51,6 +51,10 @@ export function troubleTold(
 const isAnsweredOtherwise = (before: TroubleTold, now: TroubleFacts['signs']): boolean =>
   before.yes.some((sign) => isSign(sign) && now[sign] === false) ||
   before.no.some((sign) => isSign(sign) && now[sign] === true)
+
+/** Whether the one question that it was held for is answered. */
+const isWaitAnswered = ({ because, question }: TroubleTold, now: TroubleFacts['signs']): boolean =>
+  because === 'recurs' && question !== null && isSign(question) && now[question] !== undefined
 
 /** What becomes of what stands of a jar: something to keep, something that is settled, or neither. */
 export interface TroubleKept {
@@ -76,7 +80,8 @@ export function troubleToKeep(
   if (before === undefined) return told === null ? null : { trouble: told }
   if (told !== null && isSame(before, told)) return null
   const isWorse = told?.verdict === 'throw_away' || (told?.verdict === 'hold' && before.verdict === 'ask')
-  if (!isWorse && before.verdict !== 'ask' && !isAnsweredOtherwise(before, answered)) return null
+  const isLetOff = isAnsweredOtherwise(before, answered) || isWaitAnswered(before, answered)
+  if (!isWorse && before.verdict !== 'ask' && !isLetOff) return null
   return told === null ? { settled: [before.symptom] } : { trouble: told }
 }
 

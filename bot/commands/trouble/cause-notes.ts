@@ -59,6 +59,8 @@ export function causeNotes(first: OpenCause, diagnosis: Diagnosis, isLong: boole
     }
     case 'hold':
       if (verdict.because === 'danger') return [...inMore([tell]), todo]
+      // What is to be done is what the open question is about.
+      if (verdict.because === 'recurs' && isLong) return [...inMore([cause, tell]), todo]
       return isLong ? inMore([cause, tell, todo]) : [cause, ...inMore([tell]), todo]
     default:
       if (isLong) return [cause, ...inMore([tell, todo])]

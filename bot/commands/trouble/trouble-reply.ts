@@ -17,6 +17,7 @@ import type { Asking } from './asking.ts'
 import { causeNotes, deeper, isLikelyFirst, otherNote, type Said } from './cause-notes.ts'
 import { ifDrunkCautions } from './if-drunk.ts'
 import { answered } from './known-facts.ts'
+import { dangersBefore, toldFirst } from './told-first.ts'
 import { remediesFor, troubleActions } from './trouble-actions.ts'
 
 const MOST_IN_MORE = 6
@@ -55,16 +56,6 @@ const takes = ({ adjustment, spiritPercent }: SolvedRemedy, isPerLitre: boolean)
   const values = { spiritMl, spiritPercent, waterMl, sugarG, abvPercent, sugarGPerL, isPerLitre }
   return { group: 'notes', key: 'trouble_takes', values }
 }
-
-/** Where it must not be drunk yet, the danger; else the likeliest of the harmless, or what the open question does not settle. */
-const toldFirst = ({ causes, verdict, question }: Diagnosis): OpenCause | null =>
-  (verdict.kind === 'hold' ? causes[0] : causes.find(({ cause }) => !cause.isDangerous)) ??
-  causes.find(({ finding }) => verdict.kind !== 'ask' || question === null || !finding.asks.includes(question)) ??
-  null
-
-/** What stands before what is told first, because it may hurt. */
-const dangersBefore = (first: OpenCause | null, causes: Diagnosis['causes']): readonly OpenCause[] =>
-  causes.slice(0, first === null ? causes.length : causes.indexOf(first)).filter(({ cause }) => cause.isDangerous)
 
 const causeData = ({ id, cause, finding }: OpenCause): Data => ({
   id,
@@ -121,7 +112,7 @@ function keptNotes({ held, kept, input }: Asking): readonly Said[] {
   const { trouble } = kept
   if (trouble === undefined) return [{ group: 'notes', key: 'trouble_settled', values: { name } }]
   const note: Said = { group: 'notes', key: 'trouble_kept', values: { name, verdict: trouble.verdict } }
-  return trouble.verdict === 'ask' ? inMore([note]) : [note]
+  return trouble.question === null && trouble.verdict !== 'ask' ? [note] : inMore([note])
 }
 
 /** Which jar it is, where it would be kept with one. */
@@ -152,7 +143,7 @@ export function troubleReply(diagnosis: Diagnosis, asking: Asking, jars: readonl
   const solved = remedies.solved.map((each) => takes(each, remedies.isPerLitre))
   const others = causes.filter((each) => each !== first).slice(0, MOST_IN_MORE)
   // A danger that no question rules out is told before whatever is harmless.
-  const toldBefore = verdict.kind === 'keep' ? dangersBefore(first, causes) : []
+  const toldBefore = dangersBefore(first, diagnosis)
   const { held } = asking
   const told = held === null ? null : toldIn(held.story)
   const isOfThis = told !== null && told.symptom === symptom

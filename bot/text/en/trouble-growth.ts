@@ -103,14 +103,14 @@ export const growthTexts = {
   },
   pressure: {
     yeast: told(
-      'yeast in a closed bottle',
+      'yeast at work under a closed lid',
       'It hisses again each time you open it.',
       'Towel and gloves, into the fridge, and loosen it only once it’s cold, away from your face.',
     ),
     warm_room: told(
-      'warmth, frost or a bottle filled too full',
+      'warmth, frost or overfilling',
       'It hisses only once, and smells as before.',
-      'Let the air out once, and leave 5 % room.',
+      'Cool it, let the air out once with your face away, and leave 5 % room.',
     ),
     low_acid: told(
       'a weak jar with garlic or vegetables: botulism',

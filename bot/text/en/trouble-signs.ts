@@ -29,6 +29,7 @@ export const questions: Readonly<Record<Ask, string>> = {
   vinegar: 'Does it smell of vinegar?',
   rotten: 'Does it smell of rot, a pond or sewage?',
   fizz: 'Does it fizz, hiss, or push its lid up?',
+  recurs: 'Once you’ve let the air out, does it push up or hiss again?',
   strength: 'How strong is it?',
   plants: 'What’s in it?',
 }
@@ -46,6 +47,7 @@ export const stopReasons: Readonly<Record<StopId, string>> = {
   kernels: 'cracked kernels give off cyanide, and nobody can measure it at home',
   dairy: 'milk, cream or egg doesn’t keep in it',
   weak_low_acid: 'garlic or vegetables that weak or under oil can carry botulism, without any smell',
+  gas_low_acid: 'gas from garlic or vegetables means something lives in it',
   metal: 'lead, copper or zinc dissolves into it, and nothing takes it out',
   plastic: 'strong spirit dissolves such plastic',
   burnt: 'it burned, or something got into it',
@@ -75,6 +77,7 @@ export const stopSigns: Readonly<Record<StopId, string>> = {
   kernels: 'cracked stones',
   dairy: 'old milk',
   weak_low_acid: 'garlic under 20\u00a0%',
+  gas_low_acid: 'gas from garlic',
   metal: 'bare metal',
   plastic: 'soft plastic',
   burnt: 'anything burnt in it',

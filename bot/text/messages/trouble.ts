@@ -38,7 +38,7 @@ export interface TroubleMessages {
     /** `isTaste`: told by the tongue alone; `isMended`: what mends it is offered. */
     trouble_cannot_tell: { readonly isTaste: boolean; readonly isMended: boolean }
     trouble_throw_away: { readonly because: StopId }
-    trouble_hold: { readonly because: 'over_ceiling' | 'fizz' | 'weak' }
+    trouble_hold: { readonly because: 'over_ceiling' | 'fizz' | 'recurs' | 'weak' }
     trouble_hold_for: CauseSaid & { readonly whys: readonly Why[] }
     trouble_ask: { readonly question: Ask; readonly stake: Stake | null }
     /** The likeliest cause, and what has to be answered all the same. */
