@@ -2,12 +2,13 @@ import type { JarState } from '../jar/state/jar-state.ts'
 import type { IsoDay } from '../quantity/time/calendar-day.ts'
 import { symptomsIn } from './find-symptom.ts'
 import { HELD_FOR } from './held-for.ts'
+import { smellsOfSolvent } from './signs-in-words.ts'
 import type { SymptomId } from './symptoms.ts'
 import { wasNothing } from './was-nothing.ts'
 
 /** A word that is denied, or of what has stopped: `no sign of mould`, `not fizzing any more`. */
 const DENIED =
-  /(?<!\p{L})(?:no|not|never|isn['’]?t|without|stopped|non|senza|smesso(?: di)?)\s+(?:(?:longer|more|any|a|the|signs? of|più|piu|di)\s+)*\p{L}+/giu
+  /(?<!\p{L})(?:no|not|never|\p{L}+n['’]t|(?:is|was|does|did|do)nt|without|stopped|non|senza|smesso(?: di)?)\s+(?:(?:longer|more|any|a|the|signs? of|più|piu|di)\s+)*(?:(?:smells?|smelling|odou?r|whiff|odore)\s+(?:of|like|di)\s+\p{L}+(?:\s+\p{L}+)?|\p{L}+)/giu
 
 /** It is over: `the fizz is gone`, not `gone mouldy`; `all fine now`, not `fine white mould`. */
 const OVER =
@@ -35,7 +36,9 @@ export const saysOver = (note: string): boolean =>
 /** What a text tells of that may hold a jar up, what it denies left out; empty where it says that it is over. */
 export function symptomsNoted(text: string): readonly SymptomId[] {
   if (OVER.test(text) || wasNothing(text)) return []
-  return symptomsIn(text.replace(DENIED, ' ')).filter((each) => HELD_FOR.includes(each))
+  const told = text.replace(DENIED, ' ')
+  const held = symptomsIn(told).filter((each) => HELD_FOR.includes(each))
+  return held.includes('solvent') || !smellsOfSolvent(told) ? held : [...held, 'solvent']
 }
 
 /**

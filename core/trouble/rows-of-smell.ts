@@ -24,12 +24,20 @@ export const smellRows = {
       wrong_spirit: danger(1, notBought, 'p', ['fake_spirit', 'hazards'], { leadsTo: 'wrong_spirit' }),
       fuel: danger(2, all(said('fuel'), noVarnish), 'm', ['memory']),
       spoiling: danger(3, all(everUnder(20), said('varnish')), 'p', ['aab_wine']),
-      old_oil: cause(4, all(likely(plants('citrus')), strong, likely(olderThan(60)), noVarnish), 'p', [
+      // Bought as a drink, never weak, and not so strong that the nose smells nothing else.
+      tainted: danger(
+        4,
+        all(said('varnish'), surely(all(said('bought'), not(everUnder(20)))), not(surely(stronger(60)))),
+        'pm',
+        ['fake_spirit', 'memory'],
+        { leadsTo: 'wrong_spirit' },
+      ),
+      old_oil: cause(5, all(likely(plants('citrus')), strong, likely(olderThan(60)), noVarnish), 'p', [
         'lemonoil',
         'lemonshu',
         'dugo',
       ]),
-      only_alcohol: cause(5, all(any(surely(stronger(60)), all(likely(stronger(60)), noVarnish)), strong), 'm', [
+      only_alcohol: cause(6, all(any(surely(stronger(60)), all(likely(stronger(60)), noVarnish)), strong), 'm', [
         'memory',
       ]),
     },

@@ -7,11 +7,15 @@ const VARNISH =
   /\b(?:(?:nail|polish|varnish) (?:polish|varnish|remover|salon|lacquer|bar)|(?:manicur|pedicur)\p{L}*|nails done|acetone|(?:super)?glue|uhu|airplane cement|pear drops?|varnish|lacquer|smalto|vernice|colla|vinilica)(?!\p{L})/iu
 
 /** What burns the tongue is said to taste of petrol: it is fuel where it smells so. */
-const SMELL = /\b(?:smell|stink|reek|whiff|odou?r|puzz|odor|annus)|\bsa di\b/iu
+const SMELL = /\b(?:smel[lt]|stink|stank|reek|whiff|odou?r|puzz|odor|annus)|\bsa(?:peva)? di\b/iu
 
 /** The words for a solvent that a text names. */
 export const namesVarnish = (text: string): boolean => VARNISH.test(text)
 export const namesFuel = (text: string): boolean => FUEL.test(text)
+
+/** Whether a text tells of a smell of solvent: `smelt of white spirit`, not `glued the label on`. */
+export const smellsOfSolvent = (text: string): boolean =>
+  text.split(/[,.;:!?\n]/).some((clause) => SMELL.test(clause) && (namesVarnish(clause) || namesFuel(clause)))
 
 /** What the name of a smell itself answers, so that it is not asked. */
 export function signOfSolvent(text: string): 'varnish' | 'fuel' | null {

@@ -12,7 +12,8 @@ import type { Command } from '../command.ts'
 /** What a jar is to be called. */
 const NAMES: ReadonlySet<string> = new Set(['name', 'to', 'into'])
 
-const NOTE = 'note'
+/** What is told of a jar in words of one's own. */
+const NOTES: readonly string[] = ['note', 'was']
 
 /** Judge their words themselves, or answer what was asked of a danger; codes and files have none. */
 const JUDGED: ReadonlySet<string> = new Set([
@@ -55,7 +56,7 @@ const expectGoodName = (text: string): void => {
 /** How an option's text is looked through; nothing where its words name what there is already, or a place. */
 const lookerFor = (option: string, schema: unknown): ((text: string) => void) | null => {
   const { suggested, isFile } = optionTextOf(schema)
-  if (option === NOTE || JUDGED.has(option) || isFile === true) return null
+  if (NOTES.includes(option) || JUDGED.has(option) || isFile === true) return null
   if (NAMES.has(option)) return expectGoodName
   if (suggested === 'botanicals') return expectDrinkable
   return suggested === undefined || isAmount(suggested) ? expectHarmless : null
@@ -71,6 +72,6 @@ export function expectNoDanger({ input: { shape } }: Command, { options }: Invoc
 
 /** A note is recorded as it is; what it says was put in is said back as a caution. */
 export const notedCautions = ({ options }: Invocation): readonly Message<'cautions'>[] => {
-  const names = options[NOTE] === undefined ? [] : dangersNoted(options[NOTE])
+  const names = NOTES.flatMap((option) => (options[option] === undefined ? [] : dangersNoted(options[option])))
   return names.length === 0 ? [] : [{ group: 'cautions', key: 'note_names', values: { names } }]
 }

@@ -1,4 +1,4 @@
-import type { TroubleVerdict } from '../../../core/trouble/diagnose.ts'
+import type { Diagnosis } from '../../../core/trouble/diagnose.ts'
 import type { StopId } from '../../../core/trouble/row.ts'
 import type { Context } from '../../chat/command.ts'
 import { whomToCall } from '../../chat/emergency-reply.ts'
@@ -18,11 +18,12 @@ export const POISONS: ReadonlyMap<StopId, HarmId> = new Map<StopId, HarmId>([
   ['over_ceiling', 'swallowed_plant'],
 ])
 
-/** What to do where somebody drank of what is thrown away. */
+/** What to do where somebody drank of what is thrown away, or of spirit that nobody may drink. */
 export const ifDrunkCautions = (
-  verdict: TroubleVerdict,
+  { verdict, causes }: Diagnosis,
   { settings: { country, units }, zone }: Pick<Context, 'settings' | 'zone'>,
 ): readonly Message<'cautions'>[] =>
-  verdict.kind === 'throw_away' && POISONS.has(verdict.because)
+  (verdict.kind === 'throw_away' && POISONS.has(verdict.because)) ||
+  (verdict.kind === 'hold' && verdict.because === 'danger' && causes[0]?.cause.leadsTo === 'wrong_spirit')
     ? [{ group: 'cautions', key: 'trouble_if_drunk', values: whomToCall({ country, zone, units }) }]
     : []

@@ -175,7 +175,7 @@ export function troubleReply(diagnosis: Diagnosis, asking: Asking, jars: readonl
       ...others.filter((each) => !toldBefore.includes(each)).flatMap((each) => deeper(each, diagnosis, false)),
     ],
     cautions: [
-      ...ifDrunkCautions(verdict, asking.context),
+      ...ifDrunkCautions(diagnosis, asking.context),
       ...(isThrown || verdict.kind === 'hold' ? inMore(dangers) : dangers),
       ...unlessCautions(diagnosis),
     ],

@@ -6,6 +6,7 @@ import { jarsMeant } from '../frames/jars-meant.ts'
 import type { TalkReading } from '../frames/reading.ts'
 import { symptomDenied, symptomsBeside } from '../frames/symptoms.ts'
 import { plainWords } from '../lexicon/plain-text.ts'
+import { isSpiritBought } from './bought-spirit.ts'
 import { isAsked } from './is-told.ts'
 import { isOfGarden } from './small-talk.ts'
 import { isStoneCracked } from './stone-cracked.ts'
@@ -74,6 +75,13 @@ export function insideTold(text: string): { readonly symptom: SymptomId } | null
 }
 
 /** What the words themselves say of it, so that it is not asked. */
+function signsTold(sentence: Sentence, id: SymptomId, isOnFruit: boolean): readonly Sign[] {
+  const sign = signTold(sentence, id, isOnFruit)
+  const isBought = id === 'solvent' && isSpiritBought(sentence)
+  return [...(sign === null ? [] : [sign]), ...(isBought ? (['bought'] as const) : [])]
+}
+
+/** The same of what it is about alone. */
 function signTold({ typed: { text }, has }: Sentence, id: SymptomId, isOnFruit: boolean): Sign | null {
   if (id === 'mould') return isMouldSeen(text, isOnFruit) ? 'growth' : null
   if (id === 'insects') return isFouled(text) ? 'many' : null
@@ -105,12 +113,15 @@ export function symptomReading(sentence: Sentence, id: SymptomId): TalkReading {
     .filter(({ kind, role }) => kind === 'strength' && role === 'have')
     .toSorted((one, other) => (id === 'hydrometer_odd' ? other.value - one.value : 0))
   const sweetness = bits.find(({ kind, role }) => kind === 'sweetness' && role === 'have')
-  const sign = signTold(sentence, id, text === null || has('fruit_part'))
+  const signs = signsTold(sentence, id, text === null || has('fruit_part'))
+  // A drink of the trade has its usual strength; alcohol may have any.
+  const drink = signs.includes('bought') ? bits.find(({ kind, value }) => kind === 'spirit' && value < 60) : undefined
+  const strengthTold = strength?.text ?? (drink === undefined ? undefined : `${drink.value}%`)
   const options = {
     symptom: [id, ...besideOf(sentence, id)].map((each) => symptoms[each].en[0]!).join(' + '),
     ...(text !== null && { jar: text }),
-    ...(sign !== null && { yes: signText(sign) }),
-    ...(text === null && strength !== undefined && { strength: strength.text }),
+    ...(signs.length > 0 && { yes: signs.map(signText).join(' + ') }),
+    ...(text === null && strengthTold !== undefined && { strength: strengthTold }),
     ...(text === null && sweetness !== undefined && { sweetness: sweetness.text }),
   }
   return { kind: 'symptom', id, options }

@@ -249,6 +249,11 @@ export const tasteTexts = {
       'It smells of pear drops and nail varnish, often with vinegar.',
       'Throw it away.',
     ),
+    tainted: told(
+      'ethyl acetate in the spirit, from careless distilling or a fake',
+      'The bottle you poured from smells of it too.',
+      'Don’t use it, and take the bottle back to the shop. Spirit without a label, or from a home still: never.',
+    ),
     old_oil: told(
       'old citrus oil that smells of turpentine',
       'It smelled of the fruit once.',

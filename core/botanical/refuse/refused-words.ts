@@ -42,9 +42,9 @@ export const doneWith: ReadonlyMap<string, (typeof named)[number]> = new Map(
     .map((each) => [keyOf(each.words), each]),
 )
 
-/** What a smell or a taste is like is not in the jar: up to the next stop. */
+/** What a smell or a taste is like is not in the jar: up to the next stop, or named before it. */
 const LIKENESS =
-  /\b(?:like|reminds? me of|smell(?:s|ing)? of|taste(?:s|d)? of|(?:sa|odore|puzza|gusto|sapore|profuma) (?:di|d)|come)\b[^.;!?,\n]*/giu
+  /\b(?:like|reminds? me of|(?:smell(?:s|ed|ing)?|smelt|stinks?|stank|stinking|reek(?:s|ed|ing)?|whiff|odou?r) of|taste(?:s|d)? of|(?:sa|sapeva|odore|odora|odorava|puzza(?:no|va(?:no)?)?|gusto|sapore|profuma) (?:di|d)|come)\b[^.;!?,\n]*|\b(?:an?|the|that|this|strong|faint|slight|bad|odd|funny|weird)\s+(?:\p{L}+\s+){1,3}(?=(?:smell|odou?r|stink|whiff|reek)\b)/giu
 
 /**
  * What only sounds like a plant: `'tis the season` (Polish yew), `tasso alcolico` (yew, and a rate), `mettere a bagno` (marsh tea,

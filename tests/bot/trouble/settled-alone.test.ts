@@ -51,8 +51,8 @@ it('offers for each of several a line that lets off that one', async () => {
 
 it('does not let a jar go on of which nobody can tell what is wrong', async () => {
   const desk = await shelf()
-  await desk.ask('/trouble smells of nail varnish jar:sloe yes:varnish')
-  const told = await desk.textOf('/trouble smells of nail varnish jar:sloe yes:varnish no:fizzes')
+  await desk.ask('/trouble smells of solvent jar:sloe')
+  const told = await desk.textOf('/trouble smells of solvent jar:sloe no:fuel + varnish')
   expect(told).toMatch(/^I can’t tell what that is/)
   expect(told).not.toContain('goes on as before')
   expect(told).toContain('/jar note sloe was:nothing')

@@ -1,9 +1,12 @@
+import { dangersNoted } from '../../../../core/botanical/drink/named-danger.ts'
 import { contentsOf } from '../../../../core/jar/state/contents.ts'
 import type { JarState } from '../../../../core/jar/state/jar-state.ts'
 import { standingTroubles } from '../../../../core/jar/state/standing-troubles.ts'
 import { type VesselFit, vesselFit } from '../../../../core/jar/state/vessel-fit.ts'
 import { isFreezer, vesselMl } from '../../../../core/jar/state/where-it-stands.ts'
+import { symptomsNoted } from '../../../../core/trouble/noted-trouble.ts'
 import { settledBy } from '../../../../core/trouble/settled-by.ts'
+import { wasNothing } from '../../../../core/trouble/was-nothing.ts'
 import { call } from '../../../calls/call.ts'
 import { signature } from '../../../calls/signatures.ts'
 import { lineOf } from '../../../calls/write-line.ts'
@@ -15,6 +18,10 @@ import { swallowedNotes } from '../known/note-swallowed-option.ts'
 import { toldHeld } from '../known/told-trouble.ts'
 import { expectJar, recordStep } from '../step/record-step.ts'
 import { recordedHeadline, stepReply } from '../step/step-reply.ts'
+
+/** What says of itself that something is wrong lets nothing off: it is a note like any other. */
+const isStillTold = (was: string): boolean =>
+  !wasNothing(was) && (symptomsNoted(was).length > 0 || dangersNoted(was).length > 0)
 
 /** What stands of a jar and was nothing, by what it was. Throws `nothing_told` where nothing stands that it may be. */
 function settledIn(story: JarState, was: string) {
@@ -60,7 +67,9 @@ export const jarNoteCommand = defineCommand({
         note: note?.is ?? was?.is ?? null,
         where: where?.is ?? null,
         vessel: vessel?.is ?? null,
-        ...(was === undefined ? keptOfNote(note?.is ?? null, before, context) : settledIn(before, was.is)),
+        ...(was === undefined || isStillTold(was.is)
+          ? keptOfNote(note?.is ?? was?.is ?? null, before, context)
+          : settledIn(before, was.is)),
       }),
     })
     const { story } = recorded
