@@ -41,6 +41,15 @@ const SHOWN =
 const IS_SHOWN =
   /^(?:(?:please|so|and|ok|now|e) )*(?:(?:show|see|view|mostra|mostrami|vedi)(?: me)? (?!an? )|what (?:should|do|must|shall|am) (?:i|we) (?:(?:need|have|going|supposed) to )?(?:now |next )?do (?:now |next )?(?:with|about|to) (?:the|my|our|that|this)\b|(?:what|whats) (?:is |s )?(?:next|now|to (?:do|be done)) (?:with|for) (?:the|my|our)\b|(?:cosa|che cosa) (?:devo fare|faccio|dobbiamo fare|facciamo) (?:(?:adesso|ora) )?(?:con|col|della|del)\b)/
 
+/** `Can I keep the ginger one`, `is the quince still ok`, with nothing told to be wrong with it: whether it keeps at its strength. */
+const KEPT =
+  /^(?:still|even|safely|keep|keeps|keeping|kept|save|drink|drinkable|use|usable|ok|okay|fine|good|alright|right|all|bad|off|gone|spoil|spoils|spoiled|spoilt|last|lasts|any|longer|more|not|or|throw|bin|chuck|dump|away|out|has|go|yet|by|tener\p{L}*|tenere|ber\p{L}*|usar\p{L}*|conservar\p{L}*|ancora|buon[oaie]|bevibil[ei]|bene|mal[oae]|sempre|sono|andat[oaie]|e|è|o|buttar\p{L}*)$/u
+const IS_KEPT =
+  /^(?:(?:so|and|but|ok|now|please|e|ma) )*(?:(?:can|could|may|should|shall|do|dare) (?:i|we) (?:(?:even|safely) )?(?:(?:still )?(?:keep|save)|still (?:drink|use))\b|(?:is|are|does|do|will|has|have) .*\b(?:still|keep|last|spoiled|spoilt|gone (?:off|bad))\b|is (?:the|my|our|that) .*\b(?:ok|okay|fine|alright|all right)$|(?:posso|possiamo|si puo|devo) (?:ancora )?(?:tener|ber|usar|conservar)\p{L}*|(?:(?:il|lo|la|i|gli|le|e|è|sono|sara) )+.*\bancora (?:buon|bevibil|bene)|(?:e|è|sono) ancora (?:buon|bevibil))/u
+
+/** A jar of one’s own, not the plant: `can I still use ground ginger`. */
+const OWN = /\b(?:the|my|our|that|this|il|lo|la|i|gli|le|mi[oa]|nostr[oa])\b/
+
 const isOnlyOf = ({ typed, bits }: Sentence, words: RegExp): boolean =>
   typed.tokens.every(
     ({ kind, text }, at) =>
@@ -56,7 +65,7 @@ function jarsAsked({ bits, jars }: Sentence, { call }: Remembered): readonly Tal
   return last === undefined ? running : [last]
 }
 
-function ofJars(command: 'jar show' | 'syrup', meant: readonly TalkJar[]): TalkReading | null {
+function ofJars(command: 'jar show' | 'syrup' | 'keeping', meant: readonly TalkJar[]): TalkReading | null {
   const choices = meant.map(({ name }): CallRead => ({ command, options: { jar: name } }))
   const [call, another] = choices
   if (call === undefined) return null
@@ -108,7 +117,8 @@ export function ownJarAsked(sentence: Sentence, said: Remembered): TalkReading |
     if (before !== null) return before
   }
   const isShown = IS_SHOWN.test(words) && isOnlyOf(sentence, SHOWN) && isOfNamed(sentence)
-  if (!isDrunk && !isReady && !isSyrup && !isOutcome && !isShown) return null
+  const isKept = IS_KEPT.test(words) && OWN.test(words) && isOnlyOf(sentence, KEPT) && isOfNamed(sentence)
+  if (!isDrunk && !isReady && !isSyrup && !isOutcome && !isShown && !isKept) return null
   // `How much sugar does honey have`, `how much sugar goes in a limoncello`: of no jar.
   if (bits.some(({ kind, text, spirit }) => spirit !== undefined || (kind === 'sugar' && !SUGAR.test(text))))
     return null
@@ -116,6 +126,7 @@ export function ownJarAsked(sentence: Sentence, said: Remembered): TalkReading |
   if (isOfCall && !isOtherJar(sentence, call))
     return isSyrup ? { kind: 'call', call, leftOut: [], does: 'compute' } : null
   const meant = jarsAsked(sentence, said)
+  if (isKept && !isDrunk && !isReady && !isShown) return ofJars('keeping', meant)
   if (!isSyrup) return ofJars('jar show', meant)
   const isNamed = bits.some(({ kind }) => kind === 'jar' || kind === 'plant')
   // The jar spoken of last is past its syrup: one that waits for it is meant.
