@@ -160,7 +160,10 @@ export function answered(sentence: Sentence, question: Question | null): TalkRea
     sentence.bits.length === 0
   )
     return question
-  if (isShort && sentence.has('yes', 'done_word') && choices.length === 1 && sentence.bits.length === 0)
+  // `Ok and now sweeten it` takes nothing back.
+  const isYes = isOnly(sentence.typed, sentence.spans, 'yes') || /\b(?:undo|take|annull)/i.test(sentence.typed.text)
+  const isOther = about.kind.startsWith('undo_') && !isYes
+  if (isShort && !isOther && sentence.has('yes', 'done_word') && choices.length === 1 && sentence.bits.length === 0)
     return run(choices[0]!)
   if (about.kind === 'which_jar' && sentence.has('all_of_them') && call.command === 'jar shake')
     return run(withOption(call, 'jar', 'all'))

@@ -170,7 +170,9 @@ export function undoneText(
     case 'fruit_sugared':
       return `Undone: the sugar on the strained fruit of ${name}${when}.`
     case 'noted':
-      return `Undone: your note on ${name}${when}.`
+      return happening.trouble === undefined || happening.trouble.verdict === 'ask'
+        ? `Undone: your note on ${name}${when}.`
+        : `Undone: your note on ${name}${when}, so I don’t hold it back any more. If it’s still so, don’t drink it, and tell me again.`
     case 'taken_out': {
       const plants = happening.plants.map(nameText)
       return `Undone: the ${listed(plants)} ${isAre(plants)} back in ${name}.`

@@ -61,6 +61,21 @@ describe('a jar that is to be thrown away', () => {
   })
 })
 
+describe('a verdict that is taken back', () => {
+  test('is said to hold the jar back no more', async () => {
+    const text = await (await deskOf(MOULD)).textOf('/jar undo ginger')
+    expect(text).toContain('I don’t hold it back any more. If it’s still so, don’t drink it, and tell me again.')
+  })
+
+  test('is not taken back by a step that is typed behind the question', async () => {
+    const desk = await deskOf()
+    await desk.textOf('there is mould on the ginger, it’s furry')
+    await desk.textOf('undo')
+    await desk.textOf('ok and now sweeten it')
+    expect(await desk.textOf('/jar show ginger')).toMatch(/^Throw ginger away/)
+  })
+})
+
 describe('what stands in nobody’s way', () => {
   test.each([
     ['/jar rename ginger', /name/],

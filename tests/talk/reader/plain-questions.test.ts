@@ -83,12 +83,12 @@ it.each([
   expect(told.choices[0]).toMatch(/^\/trouble /)
 })
 
-it('tells no cause as the likeliest if not, which is what it asks about', async () => {
+it('holds what smells of nail varnish though its spirit was bought, and tells no cause as the likeliest if not', async () => {
   const one = await talkerFor({ after: null, shelf: 'fair' })
   const { outcome } = await one.hear('the sloe tastes of nail varnish')
   if (!outcome.ok || !('reply' in outcome)) throw new Error('not answered')
   const { data, notes } = outcome.reply
-  expect(data.discard).toMatchObject({ verdict: 'ask', question: 'fizz' })
+  expect(data.discard).toMatchObject({ verdict: 'hold', because: 'danger', question: 'fizz' })
   expect(JSON.stringify(notes)).not.toContain('"trouble_cause"')
 })
 

@@ -67,15 +67,15 @@ describe('a yes to several lines, or to one for later', () => {
 
 describe('what /trouble asks', () => {
   it.each([
-    ['yes', { yes: 'burst' }],
-    ['yes, one has', { yes: 'burst' }],
-    ['no', { no: 'burst' }],
-    ['no, none of them has', { no: 'burst' }],
+    ['yes', { yes: 'something grows' }],
+    ['yes, it is', { yes: 'something grows' }],
+    ['no', { no: 'something grows' }],
+    ['no, nothing', { no: 'something grows' }],
   ])('is answered by %s', async (text, answer) => {
     const one = await strained()
     await one.say('/trouble fizzing jar:lemon')
     const told = await one.say(text)
-    // That it burst is kept: it has to go.
+    // That something grows is kept: it has to go. No bottle of it was ever filled, so none can have burst.
     expect(told).toMatchObject({ command: 'trouble', code: null, recorded: 'yes' in answer ? 1 : 0 })
     expect(told.call?.options).toEqual({ symptom: 'fizzing', jar: 'lemon', ...answer })
   })
