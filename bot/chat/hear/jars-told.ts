@@ -1,6 +1,6 @@
 import { lastStanding } from '../../../core/jar/entry/standing-entries.ts'
 import { plantsInside } from '../../../core/jar/pour/lifted-out.ts'
-import { abvPercentIn } from '../../../core/jar/state/contents.ts'
+import { abvPercentIn, contentsOf } from '../../../core/jar/state/contents.ts'
 import { type JarState, jarStateOf, stageOf } from '../../../core/jar/state/jar-state.ts'
 import { standingTroubles } from '../../../core/jar/state/standing-troubles.ts'
 import { isoDay } from '../../../core/quantity/time/calendar-day.ts'
@@ -44,6 +44,7 @@ export function jarsTold({ jars }: Pick<Person, 'jars'>, zone: string, nowMs: nu
         startedOn: day,
         lastKind: lastStanding(entries)?.kind ?? null,
         strengthPercent: () => abvPercentIn(state),
+        sugarGPerL: () => (abvPercentIn(state) === null ? null : contentsOf(state).outcome.sugarGPerL.value),
         spiritTyped: state.started.typed.find(([option]) => option === 'spirit')?.[1] ?? null,
         bottlesTyped: state.started.typed.find(([option]) => option === 'bottles')?.[1] ?? null,
         ...(state.ended === null && standsOf(state)),

@@ -95,6 +95,10 @@ const isHour = (tokens: readonly Token[], { from, to }: ConceptSpan): boolean =>
   (HOUR.test(tokens[to]?.text ?? '') &&
     /^(?:at|by|around|about|for|until|till|after|before)$/.test(tokens[from - 1]?.text ?? ''))
 
+/** Said behind `really`. */
+const HOW_MUCH =
+  /^(?:too|far|way|very|so|quite|rather|much|not|sweet|strong|weak|dry|bitter|harsh|sickly|good|nice|lovely|bad|like|love|enjoy)$/
+
 /** The phrases that say what they seem to, by what stands before and behind them. */
 export const spansMeant = (spans: readonly ConceptSpan[], tokens: readonly Token[]): readonly ConceptSpan[] =>
   spans.filter((span) => {
@@ -105,6 +109,20 @@ export const spansMeant = (spans: readonly ConceptSpan[], tokens: readonly Token
     if (concept === 'hypothesis' && isSaying(tokens, span)) return false
     // `I have take out the pieces`: told, nothing is wished away.
     if (concept === 'without' && /^(?:have|has|had|ive|just)$/.test(tokens[from - 1]?.text ?? '')) return false
+    // `It’s really too sweet`: how much so, and not what it is in truth.
+    if (
+      (concept === 'true_strength' || concept === 'why') &&
+      /^(?:really|truly)$/.test(tokens[from]!.text) &&
+      HOW_MUCH.test(tokens[to]?.text ?? '')
+    )
+      return false
+    // `Again, but better`: nothing is compared.
+    if (
+      concept === 'better_of' &&
+      tokens[to - 1]!.text === 'better' &&
+      /^(?:but|only|just|even)$/.test(tokens[from - 1]?.text ?? '')
+    )
+      return false
     // `A jam jar`: what it is in, not how it runs.
     if (concept === 'jelly' && /^(?:jars?|jarful|lids?|pots?)$/.test(tokens[to]?.text ?? '')) return false
     // `It stands in the dark` tells no colour.

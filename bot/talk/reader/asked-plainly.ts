@@ -82,6 +82,10 @@ const STEEPS =
 
 const MOST_WORDS = 16
 
+/** `What’s the best sugar`, `che zucchero uso`. */
+const BEST_SUGAR =
+  /\b(?:(?:best|right|what|which|what kind of|what sort of|whats the best kind of|what type of) sugar(?: is best| do i use| should i use| to use| for (?:this|it|liqueurs?))?|(?:che|quale) zucchero(?: uso| e meglio| devo usare| ci vuole)?) ?$/u
+
 const GLASSES =
   /\b(?:shots?|nips?|drams?|tots?|glass|glasses|measures?|pours?|servings?|sips?|thimbles?|snifters?|bicchierin[oi]|bicchier[ei]|cicchett[oi]|dosi)\b/
 const BOTTLES = /\b(?:bottles?|bottigli[ae])\b/
@@ -153,6 +157,7 @@ export function askedPlainly(sentence: Sentence): string | null {
   if (!isAsked(sentence) || isLong) return null
   if (ADDS_WHAT.test(text) && isOfPlants && !FOR_TASTE.test(text)) return 'mix_plants'
   if (VEGAN.test(text) && !CREAMY.test(text)) return 'vegan'
+  if (BEST_SUGAR.test(text)) return 'icing_sugar'
   if (HOW_TELL.test(text) && STEEPED.test(text)) return 'steep_done'
   if (FIND_OUT.test(text) && SWEETENED.test(text) && !has('own_jar')) return 'obscuration'
   if (WHITE.test(text) && OF_PEEL.test(text) && TAKEN_OFF.test(text)) return 'pith'

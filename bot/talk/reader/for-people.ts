@@ -3,7 +3,10 @@ import type { Bit, Sentence } from '../bits/bit.ts'
 import { MOST_BOTTLE_ML } from '../bits/bottle-bits.ts'
 import { usualStrength } from '../bits/usual-strength.ts'
 import { isPlant } from '../frames/plant-slots.ts'
-import type { TalkReading } from '../frames/reading.ts'
+import type { CallRead, TalkReading } from '../frames/reading.ts'
+import { forBottles } from '../memory/change-call.ts'
+import type { Remembered } from '../memory/remembered.ts'
+import { planMeant } from './plan-asked.ts'
 
 const WORDS = 'zero one two three four five six seven eight nine ten eleven twelve'.split(' ')
 const PAROLE = 'zero una due tre quattro cinque sei sette otto nove dieci undici dodici'.split(' ')
@@ -54,11 +57,20 @@ const countOf = (word: string): number =>
       ? 1
       : Math.max(WORDS.indexOf(word), PAROLE.indexOf(word))
 
+const ANY_GLASS = /\b(?:glass(?:es)?|shots?|tots?|enough|bicchier\p{L}*|abbastanza|bast\p{L}*)\b/u
+
+/** The plan that was shown last, where glasses for people are wished of it and nothing else is told. */
+function planOfGlasses(text: string, bits: readonly Bit[], said: Remembered): CallRead | null {
+  const isOther = bits.some(({ kind, value }) => kind !== 'bare' && !(kind === 'volume' && value <= MOST_GLASS_ML))
+  const plan = planMeant(said)?.call
+  return plan?.command === 'plan' && !isOther && ANY_GLASS.test(text) ? plan : null
+}
+
 /**
- * `Enough limoncello for 20 people, two small glasses each`: a plan of as many bottles as that takes. Null where no people are
- * counted, no plant or drink is named, or the amount of it is said.
+ * `Enough limoncello for 20 people, two small glasses each`: a plan of as many bottles as that takes; behind a plan that names none of it, of that.
+ * Null where no people are counted, no plant or drink is meant, or the amount of it is said.
  */
-export function forPeople({ typed, bits, has }: Sentence): TalkReading | null {
+export function forPeople({ typed, bits, has }: Sentence, said: Remembered): TalkReading | null {
   const text = typed.tokens.map((token) => token.text).join(' ')
   const people = peopleIn(typed)
   const plants = bits.filter(isPlant)
@@ -67,7 +79,14 @@ export function forPeople({ typed, bits, has }: Sentence): TalkReading | null {
   const eachMl = bottleEach(text, bits)
   const isOfPlant = plants.some(({ with: place }) => place !== undefined && bits[place]?.kind !== 'bare')
   const isSaid = eachMl === null && (isPoured || isOfPlant)
-  if (people < 2 || plants.length === 0 || isSaid || has('units_of_alcohol', 'gave_away', 'own_jar')) return null
+  const planned = plants.length === 0 ? planOfGlasses(text, bits, said) : null
+  if (
+    people < 2 ||
+    (plants.length === 0 && planned === null) ||
+    isSaid ||
+    has('units_of_alcohol', 'gave_away', 'own_jar')
+  )
+    return null
   const strength = bits.find(({ kind, role }) => kind === 'strength' && role === 'have')?.text ?? usualStrength(bits)
   const of = plants.map((plant) => plant.text.toLowerCase()).join(' + ')
   if (eachMl !== null) {
@@ -80,7 +99,9 @@ export function forPeople({ typed, bits, has }: Sentence): TalkReading | null {
   const volumeMl = people * glasses * glassMl
   const bottles = Math.ceil(volumeMl / BOTTLE_ML)
   if (glasses < 1 || bottles > MOST_BOTTLES) return null
-  const options = { of, strength, bottles: `${bottles} x ${BOTTLE_ML} ml` }
+  const filled = `${bottles} x ${BOTTLE_ML} ml`
+  const call: CallRead =
+    planned === null ? { command: 'plan', options: { of, strength, bottles: filled } } : forBottles(planned, filled)
   const poured = { people, glasses, glassMl, volumeMl }
-  return { kind: 'call', call: { command: 'plan', options }, leftOut: [], does: 'compute', poured }
+  return { kind: 'call', call, leftOut: [], does: 'compute', poured }
 }

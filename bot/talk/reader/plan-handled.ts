@@ -82,6 +82,13 @@ const TAKEN_OUT = new RegExp(
   'u',
 )
 
+/** `Is 40 % vodka strong enough?`: as strong as spirit is sold in every shop, % vol. */
+const STRONG_ENOUGH = /\b(?:strong enough|abbastanza forte)\b/u
+const SHOP_PERCENT = { least: 35, most: 50 } as const
+
+const isShopStrength = ({ kind, value }: Sentence['bits'][number]): boolean =>
+  (kind === 'strength' || kind === 'spirit') && value >= SHOP_PERCENT.least && value <= SHOP_PERCENT.most
+
 /** The plant of a recipe that is spoken of: one that is named, else the first. */
 function plantOf({ options: { of = '' } }: CallRead, { bits }: Sentence): string | null {
   const items = of.split('+').map((item) => item.trim())
@@ -109,6 +116,8 @@ export function planHandled(sentence: Sentence, said: Remembered): TalkReading |
   const words = wordsAlone(typed)
   const days = recipe.command === 'plan' ? daysSaid(words) : null
   if (days !== null) return callReading(withOption(recipe, 'days', days))
+  if (STRONG_ENOUGH.test(words) && bits.some(isShopStrength))
+    return { kind: 'topic', entry: 'low_strength_peel', more: [] }
   if (bits.some(({ kind, value }) => kind !== 'plant' && kind !== 'date' && value > 0) || STONES.test(words))
     return null
   if (TAKEN_OUT.test(words)) {

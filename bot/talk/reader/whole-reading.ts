@@ -12,11 +12,13 @@ import { hadAtHome } from './had-at-home.ts'
 import { ideasWithSpirit } from './ideas-with-spirit.ts'
 import { measureAsked } from './measure-asked.ts'
 import { ofReminders } from './one-reminder.ts'
+import { ownFreezing } from './own-freezing.ts'
 import { ownJarAsked } from './own-jar-asked.ts'
 import { planAsked } from './plan-asked.ts'
 import { planHandled } from './plan-handled.ts'
 import { pleasantry } from './pleasantries.ts'
 import { readyByEvent } from './ready-by-event.ts'
+import { shownAgain } from './shown-again.ts'
 import { steepLongAsked } from './steep-long-asked.ts'
 
 /** What is told by the sentence as a whole, before any frame is tried on a part of it. */
@@ -34,11 +36,13 @@ export const wholeReading = (
   severalToBuy(sentence) ??
   namedAgain(sentence, said) ??
   ofReminders(sentence) ??
-  forPeople(sentence) ??
+  forPeople(sentence, said) ??
   hadAtHome(sentence) ??
   readyByEvent(sentence, said) ??
   freeTold(sentence, said) ??
   steepLongAsked(sentence) ??
+  shownAgain(sentence, said) ??
+  ownFreezing(sentence, said) ??
   planHandled(sentence, said) ??
   planAsked(sentence, said) ??
   ownJarAsked(sentence, said)

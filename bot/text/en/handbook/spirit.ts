@@ -48,7 +48,7 @@ export const spirit: HandbookPart<SpiritId> = {
       'vodka in place of pure alcohol for oranges',
       'peel in ordinary vodka',
     ],
-    text: 'It works, and it tastes softer. Weak spirit takes less oil out of the peel, so use more peel and give it two to four weeks. It leaves no room for a syrup with water, so stir the sugar in dry.',
+    text: 'Yes, it works, and it tastes softer. Weak spirit takes less oil out of the peel, so use more peel and give it two to four weeks. It leaves no room for a syrup with water, so stir the sugar in dry.',
     source: 'solubility of citrus oil in spirit, strengths by habit',
     trust: 'common practice',
     next: typedCall('plan', { of: '10 lemons', spirit: '1 l 40%' }),
