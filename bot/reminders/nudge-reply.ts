@@ -8,7 +8,7 @@ import { dayAt } from '../../core/quantity/time/zone.ts'
 import { isSyrup } from '../../core/recipe/solve/syrup.ts'
 import type { Nudge, Person, Place, Settings } from '../../store/person.ts'
 import type { Reply } from '../chat/reply.ts'
-import { dangerCautions } from '../commands/jar/known/jar-dangers.ts'
+import { dangersReminded } from '../commands/jar/known/jar-dangers.ts'
 import { kitchenOfJars } from '../commands/jar/known/jar-kitchen.ts'
 import { remindedIn } from '../commands/jar/known/reminded-in.ts'
 import { caution } from '../commands/reply/outcome-reply.ts'
@@ -120,7 +120,7 @@ export function replyOf(
     sure: [],
     notes: notesOf(asked, coming),
     cautions: [
-      ...dangerCautions([...new Set(stories)], settings),
+      ...dangersReminded([...new Set(stories)], settings),
       ...(asked.some(isSyrupAsked) ? [caution('cool_first')] : []),
     ],
     actions: nudgeActions(all, { place, settings }, isOpen),

@@ -1,5 +1,5 @@
 import type { OverCeiling } from '../../../core/botanical/limits/ceilings.ts'
-import type { SpiritToAdd } from '../../../core/jar/limits/spirit-to-add.ts'
+import { LEAST_SPIRIT_ML, type SpiritToAdd } from '../../../core/jar/limits/spirit-to-add.ts'
 import {
   delleUnits,
   KEEPS_ABOVE_UNITS,
@@ -29,6 +29,10 @@ const spiritText = ({ spiritMl, abvPercent }: SpiritToAdd, format: Format): stri
 
 const added = (add: SpiritToAdd | null, does: string, format: Format): string =>
   add === null ? '' : ` ${spiritText(add, format)} ${does}.`
+
+/** Of the least that is poured for it. */
+const edge = (add: SpiritToAdd | null): string =>
+  add !== null && add.spiritMl <= LEAST_SPIRIT_ML ? ' It’s at the very edge.' : ''
 
 const overText = ({ of }: OverCeiling, format: Format): string => {
   const holds = of.map(({ id, massG }) => `${gramsAtMost(massG, format)} ${plantName(id)}`)
@@ -72,7 +76,8 @@ export const dangerSentences = {
       `${name} can ferment, and a closed jar or bottle of it can burst. It’s at ${weak(of, format.in(kitchen))}. ${STAND_IT_COLD}${added(add, 'would make it keep', format.in(kitchen))}` +
       ' If it fizzes or smells off, throw it away.',
     jar_undecided: ({ name, add, kitchen, ...of }, format) =>
-      `${name} ${isAre(name)} at ${weak(of, format.in(kitchen))}, and nobody can say if that keeps. Keep it in the fridge, for weeks and not months, with the fruit under the liquid.${added(add, 'would make it keep', format.in(kitchen))}`,
+      `${name} ${isAre(name)} at ${weak(of, format.in(kitchen))}, and nobody can say if that keeps. Keep it in the fridge, for weeks and not months, with the fruit under the liquid.${edge(add)}${added(add, 'would make it keep', format.in(kitchen))}`,
+    jar_still_weak: ({ name }) => `Keep ${name} in the fridge: it may not keep.`,
     jar_noted_trouble: ({ name, note, symptom, day }, format) =>
       `On ${format.day(day)} you noted ${noteText(note)}. Don’t bottle ${name} before that’s cleared up: ${lineTyped('trouble', { symptom: symptoms[symptom].en[0]!, jar: name })}`,
     jar_to_throw_away: (told, format) =>

@@ -36,6 +36,8 @@ export interface DangerMessages {
     }
     jar_ferments: WeakJar
     jar_undecided: WeakJar
+    /** The same, where it was said before. */
+    jar_still_weak: { readonly name: string }
     /** Written down, and not cleared up since. */
     jar_noted_trouble: {
       readonly name: string

@@ -16,6 +16,8 @@ export interface SpiritToAdd {
 const STRONG_PERCENT = 95
 /** Nobody pours more than three times the jar in spirit to save it. Common practice, no source. */
 const MOST_TIMES = 3
+/** A small glass: less of it is at the edge, ml. Common practice, no source. */
+export const LEAST_SPIRIT_ML = 35
 const MOST_DOUBLINGS = 40
 /** A rounded amount may fall just short, so a few larger ones are tried. */
 const MOST_STEPS = 40
@@ -48,8 +50,9 @@ export function withSpirit(story: JarState, { spiritMl, abvPercent }: SpiritToAd
   return { ...story, happened: [...story.happened, added] }
 }
 
-/** A jug's marks, ml: amounts are rounded up to them. */
+/** A jug's marks, ml: amounts are rounded up to them, and to a small glass at least. */
 export function jugMl(volumeMl: number): number {
+  if (volumeMl <= LEAST_SPIRIT_ML) return LEAST_SPIRIT_ML
   const stepMl = volumeMl < 1000 ? 10 : volumeMl < 3000 ? 50 : 100
   return Math.ceil(volumeMl / stepMl - 1e-9) * stepMl
 }

@@ -69,6 +69,6 @@ describe('a reminder of a jar that must not be drunk as it is', () => {
     })
     const reply = on(person, '2026-12-03')
     expect(reply.headline).toMatchObject({ values: { held: [], asked: [{ duty: 'shake' }] } })
-    expect(reply.cautions.map(({ key }) => key)).toEqual(['jar_undecided'])
+    expect(reply.cautions).toEqual([{ group: 'cautions', key: 'jar_still_weak', values: { name: 'lemon' } }])
   })
 })

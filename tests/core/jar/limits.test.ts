@@ -58,9 +58,9 @@ describe('a jar has room', () => {
 
 describe('spirit that puts a jar right', () => {
   it.each([
-    [1, 10],
-    [10, 10],
-    [11, 20],
+    [1, 35],
+    [35, 35],
+    [36, 40],
     [991, 1000],
     [1000, 1000],
     [1001, 1050],

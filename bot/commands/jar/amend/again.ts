@@ -29,9 +29,6 @@ import { type Choice, choicesOf, lastTimeNotes, otherwiseActions, toldByDepth } 
 import { withSizes } from './again-sizes.ts'
 import { sugarAgain, sweetnessAgain } from './again-sugar.ts'
 
-/** What tells what it is to become. */
-const AIM_TOLD: ReadonlySet<string> = new Set(['again_came_out', 'again_nearest', 'again_mended'])
-
 /** What is said of the recipe's code is said of the jar. */
 const SAID_ELSEWHERE: ReadonlySet<string> = new Set(['code_from', 'code_days', 'plan_days_said'])
 
@@ -99,11 +96,10 @@ export const againCommand = defineCommand({
         ? []
         : daysNotes(batchOf(recipeFor(recipe, choice, undefined)), asked.wish)
     const told = nearestNotes(lastTimeNotes(choice, story, own), nearestAbvPercent, choice, story)
-    const isAimTold = told.some(({ key }) => AIM_TOLD.has(key))
-    // How much of a plant there is was so last time, too.
+    // How much of a plant there is was so last time, too, and what it is to become where nothing is told of that.
     const isKnown = ({ key }: Reply['notes'][number]) =>
       key === 'plan_only_in_season' ||
-      (key === 'plan_assumed' && isAimTold) ||
+      (key === 'plan_assumed' && told.length > 0) ||
       (key === 'plan_far_off' && own.of === undefined)
     const reached = (wish: Wish) => reachedAbvPercent(input, wish, { ...setting, isTrial: true })
     const offering = { own, jar: jarRef({ jar, story }, context), reachedAbvPercent: reached }

@@ -1,6 +1,6 @@
 import { type Danger, type DangerKind, isPoison, judgeJar } from '../../../../core/jar/limits/judge-jar.ts'
 import type { SpiritToAdd } from '../../../../core/jar/limits/spirit-to-add.ts'
-import type { JarState } from '../../../../core/jar/state/jar-state.ts'
+import { type JarState, jarStateOf } from '../../../../core/jar/state/jar-state.ts'
 import { householdAtLeast } from '../../../../core/quantity/write/household.ts'
 import { volumeTyped } from '../../../../core/quantity/write/made-amounts.ts'
 import type { DrinkPart } from '../../../../core/recipe/drinks-in.ts'
@@ -10,6 +10,7 @@ import type { Call } from '../../../calls/call.ts'
 import { call } from '../../../calls/call.ts'
 import { ChatError } from '../../../chat/chat-error.ts'
 import type { Context } from '../../../chat/command.ts'
+import type { Deep } from '../../../chat/depth.ts'
 import type { Action } from '../../../chat/reply.ts'
 import type { Kitchen } from '../../../text/messages/kitchen.ts'
 import { type MixedKitchen, unitsIn } from '../../../text/messages/kitchen.ts'
@@ -70,17 +71,44 @@ export function expectDrinkableJar(story: JarState, isWrong: (danger: Danger) =>
   throw new ChatError('refused', 'jar_not_for_drinking', values, option === undefined ? {} : { option })
 }
 
+const worstFirst = <Of extends { readonly story: JarState }>(all: readonly Of[]) =>
+  all
+    .flatMap((of) => judgeJar(of.story).map((danger) => ({ ...of, danger })))
+    .toSorted((one, other) => ORDER.indexOf(one.danger.kind) - ORDER.indexOf(other.danger.kind))
+
 /** What is said of jars as they are judged today, the worst first; said anew by every reply. With `settings` each is told in its own units. */
 export const dangerCautions = (
   stories: readonly JarState[],
   settings: Pick<Context['settings'], 'units'> | null = null,
 ): readonly Message<'cautions'>[] =>
-  stories
-    .flatMap((story) => judgeJar(story).map((danger) => ({ danger, story })))
-    .toSorted((one, other) => ORDER.indexOf(one.danger.kind) - ORDER.indexOf(other.danger.kind))
-    .map(({ danger, story }) =>
-      cautionOf(danger, story.name, settings === null ? {} : { kitchen: kitchenAmong(story, settings) }),
-    )
+  worstFirst(stories.map((story) => ({ story }))).map(({ danger, story }) =>
+    cautionOf(danger, story.name, settings === null ? {} : { kitchen: kitchenAmong(story, settings) }),
+  )
+
+type Changed = Pick<Held, 'jar' | 'story'>
+
+/** That nobody can say if it keeps was said with the entry that made it so, and once more when it was bottled. */
+function isWeakTold({ jar: { entries }, story }: Changed): boolean {
+  const before = jarStateOf(entries.slice(0, -1))
+  if (before === null || (before.bottled === null) !== (story.bottled === null)) return false
+  return judgeJar(before).some(({ kind }) => kind === 'undecided')
+}
+
+/** The same after an entry: what was said before, and holds nothing back, stands one question deeper. */
+export const dangersAfter = (changed: readonly Changed[]): readonly (Message<'cautions'> & Deep)[] =>
+  worstFirst(changed).map(({ danger, ...of }) => ({
+    ...cautionOf(danger, of.story.name, {}),
+    ...(danger.kind === 'undecided' && isWeakTold(of) && { depth: 'more' as const }),
+  }))
+
+/** The same where somebody is reminded: of what was said before, and holds nothing back, in a few words. */
+export const dangersReminded = (stories: readonly JarState[], settings: Pick<Context['settings'], 'units'>) =>
+  dangerCautions(stories, settings).map(
+    (each): Message<'cautions'> =>
+      each.key === 'jar_undecided'
+        ? { group: 'cautions', key: 'jar_still_weak', values: { name: each.values.name } }
+        : each,
+  )
 
 /** As much of it as is shown, and never less than mends it. */
 export const spiritIn = ({ spiritMl, abvPercent }: SpiritToAdd, { volume }: MixedKitchen): readonly DrinkPart[] => {

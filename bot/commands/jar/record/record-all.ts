@@ -7,7 +7,7 @@ import type { Person } from '../../../../store/person.ts'
 import { dayGiven } from '../../../calls/jar-options.ts'
 import type { Context } from '../../../chat/command.ts'
 import type { Reply } from '../../../chat/reply.ts'
-import { dangerCautions } from '../known/jar-dangers.ts'
+import { dangersAfter } from '../known/jar-dangers.ts'
 import { jarData } from '../known/jar-data.ts'
 import { kitchenOfJars } from '../known/jar-kitchen.ts'
 import { undoActions } from '../known/undo-actions.ts'
@@ -67,7 +67,7 @@ export function allReply(
       recorded.flatMap(({ unusual }) => unusual),
       recorded[0]!.story,
     ),
-    cautions: dangerCautions(recorded.map(({ story }) => story)),
+    cautions: dangersAfter(recorded),
     actions: undoActions(changed.map(({ jar }) => jar)),
     data: { jars: recorded.flatMap(({ jar }) => viewOf(jar, context) ?? []).map(jarData) },
     kitchen: kitchenOfJars(

@@ -1,3 +1,4 @@
+import { isHolding } from '../../../../core/jar/limits/judge-jar.ts'
 import type { Unusual } from '../../../../core/jar/record/check-sequence.ts'
 import { contentsOf } from '../../../../core/jar/state/contents.ts'
 import type { JarState } from '../../../../core/jar/state/jar-state.ts'
@@ -14,7 +15,7 @@ import type { Message } from '../../../text/words.ts'
 import { assumptionNotes } from '../../options/input-units.ts'
 import { row } from '../../reply/outcome-reply.ts'
 import { atTheirDepth } from '../known/jar-cautions.ts'
-import { dangerActions, dangerCautions } from '../known/jar-dangers.ts'
+import { dangerActions, dangersAfter } from '../known/jar-dangers.ts'
 import { jarData } from '../known/jar-data.ts'
 import { kitchenOfJar } from '../known/jar-kitchen.ts'
 import { jarRef } from '../known/jar-ref.ts'
@@ -102,7 +103,7 @@ export const stepReply = (context: Context, input: Input, recorded: Recorded, sa
 function ofStep(context: Context, input: Input, recorded: Recorded, said: Said): Reply {
   const { jar, story, unusual, isAlready, held } = recorded
   const view = viewOf(jar, context)!
-  const dangers = dangerCautions([view.story])
+  const dangers = dangersAfter([view])
   const noted = notedCautions(view.story)
   const cautions = [...dangers, ...noted, ...atTheirDepth(recorded.cautions)]
   const rest = { sure: [], cautions, data: jarData(view), kitchen: kitchenOfJar(input, view.story) }
@@ -139,10 +140,15 @@ function ofStep(context: Context, input: Input, recorded: Recorded, said: Said):
   const offered = said.actions ?? []
   // Nothing goes on before what was seen is cleared up.
   const usual = offered.length > 0 || noted.length > 0 ? offered : nextActions(view, context)
-  // A question that is open is said, and what comes next with it.
-  const isAsked = view.dangers[0]?.kind === 'in_question'
-  const meant = isAsked ? [...mending, ...usual] : mending.length > 0 ? mending : usual
-  const actions = odd.length === 0 || mending.length > 0 ? meant : [...meant, ...typedUndo(recorded, context)]
+  // What holds nothing back is said, and what comes next with it.
+  const goesOn = view.dangers[0] !== undefined && !isHolding(view.dangers[0])
+  const isTold = atDepth(dangers, 'first').length === 0
+  const both = isTold ? [...usual, ...inMore(mending)] : [...mending, ...usual]
+  const meant = goesOn ? both : mending.length > 0 ? mending : usual
+  const actions =
+    odd.length === 0 || atDepth(mending.length > 0 && !isTold ? mending : [], 'first').length > 0
+      ? meant
+      : [...meant, ...typedUndo(recorded, context)]
   return {
     ...rest,
     headline: said.headline,
