@@ -1,5 +1,5 @@
 import type { DangerKind } from '../../../core/jar/limits/judge-jar.ts'
-import { ownPercent } from '../../../core/jar/limits/spirit-to-add.ts'
+import { ownDrink, ownPercent } from '../../../core/jar/limits/spirit-to-add.ts'
 import { findJar } from '../../../core/jar/state/find-jar.ts'
 import { type StrainedJar, strainedJar } from '../../../core/jar/state/strained-jar.ts'
 import { CUP_ML } from '../../../core/quantity/customary.ts'
@@ -80,10 +80,12 @@ function doneActions(
 ): readonly Action[] {
   const { volume, mass } = unitsIn(kitchen)
   const { spiritMl, waterMl, sugarG, sweetener } = adjustment
+  const drink = spiritAbv === null ? null : ownDrink(story, spiritAbv.value)
+  const strength = `${drink === null ? '' : `${drink} `}${spiritAbv?.value ?? ''}%`
   const spirit =
     spiritAbv === null || spiritMl.value === 0
       ? null
-      : drinksIn(`${volumeTyped(kitchenRounded(spiritMl.value), volume)} ${spiritAbv.value}%`, { blends: false })
+      : drinksIn(`${volumeTyped(kitchenRounded(spiritMl.value), volume)} ${strength}`, { blends: false })
   const values = {
     ...(spirit !== null && { spirit }),
     ...(waterMl.value > 0 && { water: kitchenWater(kitchenRounded(waterMl.value), null, volume) }),
@@ -97,7 +99,7 @@ function doneActions(
 
 /** The same for a glass of it, in amounts that a kitchen can measure; nothing where the glass would be too large. */
 function tryNotes(
-  { contents }: StrainedJar,
+  { contents, story }: StrainedJar,
   { adjustment, spiritAbv }: AdjustedAtHand,
   kitchen: Kitchen,
 ): readonly Message<'notes'>[] {
@@ -112,7 +114,8 @@ function tryNotes(
   if (glassMl === undefined) return []
   const [spirit, water, sugar] = [spiritMl, waterMl, sugarG].map(({ value }) => Math.round(value * share(glassMl)))
   const spiritPercent = spiritAbv?.value ?? null
-  const values = { glassMl, spiritMl: spirit!, spiritPercent, waterMl: water!, sugarG: sugar!, sweetener }
+  const drink = spiritPercent === null ? null : ownDrink(story, spiritPercent)
+  const values = { glassMl, spiritMl: spirit!, spiritPercent, drink, waterMl: water!, sugarG: sugar!, sweetener }
   return [{ group: 'notes', key: 'adjust_try', values }]
 }
 
@@ -161,6 +164,7 @@ export async function adjustJar(input: OfJar, context: Context): Promise<Reply> 
               key: 'adjust_own_spirit',
               values: {
                 spiritPercent: spiritAbv.value,
+                drink: ownDrink(held.story, spiritAbv.value),
                 line: call('adjust', { ...input, 'spirit-strength': percentVol(95) }),
               },
             } as const,

@@ -1,3 +1,5 @@
+import { ownDrink } from '../../../core/jar/limits/spirit-to-add.ts'
+import type { JarState } from '../../../core/jar/state/jar-state.ts'
 import { shown } from '../../../core/quantity/read/tokens.ts'
 import type { Diagnosis, OpenCause } from '../../../core/trouble/diagnose.ts'
 import { isSymptomName } from '../../../core/trouble/find-symptom.ts'
@@ -50,10 +52,11 @@ function headlineOf(diagnosis: Diagnosis, first: OpenCause | null, isMended: boo
 }
 
 /** The amounts that a remedy takes, as they are measured out. */
-const takes = ({ adjustment, spiritPercent }: SolvedRemedy, isPerLitre: boolean): Said => {
+const takes = ({ adjustment, spiritPercent }: SolvedRemedy, story: JarState | null, isPerLitre: boolean): Said => {
   const { spiritMl, waterMl, sugarG, outcome } = adjustment
   const { abvPercent, sugarGPerL } = outcome
-  const values = { spiritMl, spiritPercent, waterMl, sugarG, abvPercent, sugarGPerL, isPerLitre }
+  const drink = story === null || spiritPercent === null ? null : ownDrink(story, spiritPercent)
+  const values = { spiritMl, spiritPercent, drink, waterMl, sugarG, abvPercent, sugarGPerL, isPerLitre }
   return { group: 'notes', key: 'trouble_takes', values }
 }
 
@@ -140,7 +143,7 @@ export function troubleReply(diagnosis: Diagnosis, asking: Asking, jars: readonl
   const isThrown = verdict.kind === 'throw_away'
   const kinds = isThrown ? [] : [...(first?.cause.remedies ?? []), ...anyway]
   const remedies = remediesFor([...new Set(kinds)], asking)
-  const solved = remedies.solved.map((each) => takes(each, remedies.isPerLitre))
+  const solved = remedies.solved.map((each) => takes(each, asking.held?.story ?? null, remedies.isPerLitre))
   const others = causes.filter((each) => each !== first).slice(0, MOST_IN_MORE)
   // A danger that no question rules out is told before whatever is harmless.
   const toldBefore = dangersBefore(first, diagnosis)

@@ -198,21 +198,21 @@ const notes = {
       ? `Makes ${filled}.`
       : `Makes ${filled}, ${format.round.volume(leftoverMl)} left over.`
   },
-  adjust_try: ({ glassMl, spiritMl, spiritPercent, waterMl, sugarG, sweetener }, format) => {
+  adjust_try: ({ glassMl, spiritMl, spiritPercent, drink, waterMl, sugarG, sweetener }, format) => {
     const poured = (volumeMl: number): string => format.glass.volume(volumeMl)
     const sugar = format.glass.sugar(sugarG, materialOf(sweetener).pouredGPerMl)
     const parts = [
       ...(sugarG > 0 ? [`${sugar} ${sweetenerName(sweetener)}`] : []),
       ...(waterMl > 0 ? [`${poured(waterMl)} water`] : []),
       ...(spiritMl > 0 && spiritPercent !== null
-        ? [`${poured(spiritMl)} of the ${format.wished.strength(spiritPercent, 1)} spirit`]
+        ? [`${poured(spiritMl)} of the ${format.wished.strength(spiritPercent, 1)} ${drink ?? 'spirit'}`]
         : []),
     ]
     return `Try it first: ${listed(parts)} in ${poured(glassMl)} of it.`
   },
   numbers_planned: ({ jar }) => `${jar} isn’t sweetened yet, so this goes by its plan.`,
-  adjust_own_spirit: ({ spiritPercent, line }, format) =>
-    `I’ve gone by ${spiritPercent} % spirit. For another: ${format.call(line)}`,
+  adjust_own_spirit: ({ spiritPercent, drink, line }, format) =>
+    `I’ve gone by ${spiritPercent} % ${drink ?? 'spirit'}. For another: ${format.call(line)}`,
   bottle_named: ({ names }) => `I’ve read ${listed(names.map((name) => `“${name}”`))} as the name on the bottle.`,
   // Readings taken where the text left room for another.
   percent_vol: () => 'I’ve read the strength as percent by volume.',

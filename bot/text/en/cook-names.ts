@@ -227,6 +227,8 @@ export const peeledText = (id: string, count: number): string => FRUIT[id]?.[cou
 export const areWord = (id: string): string =>
   /(?:[^s]s|leaves)$/.test(plantName(id)) ? 'are' : plural(1, 'is', 'are')
 
-/** `vanilla pod` of one of it, else the name by weight: what stands after `the`. */
-export const pieceOrName = ({ id, count }: Pick<PlantSaid, 'id' | 'count'>): string =>
-  (count === 1 ? COUNTED[id]?.[0] : undefined) ?? plantName(id)
+/** `vanilla pod` of one of it, `dried chillies` of several, else the name by weight: what stands after `the`. */
+export function pieceOrName({ id, count, unit }: Pick<PlantSaid, 'id' | 'count' | 'unit'>): string {
+  const known = count === null || (unit != null && unit in OF) ? undefined : COUNTED[id]
+  return (count === 1 ? known?.[0] : count !== null && count > 1 ? known?.[1] : undefined) ?? plantName(id)
+}

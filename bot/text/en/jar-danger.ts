@@ -24,8 +24,8 @@ import { gramsAtMost, noteText } from './words.ts'
 const weak = (of: Weak, format: Format): string => weakText(weaknessOf(of), format)
 
 /** Steps of a jug, and a strength as on a label. */
-const spiritText = ({ spiritMl, abvPercent }: SpiritToAdd, format: Format): string =>
-  `${format.round.atLeast(spiritMl)} of ${format.wished.strength(abvPercent, 1)} spirit`
+const spiritText = ({ spiritMl, abvPercent, drink = 'spirit' }: SpiritToAdd, format: Format): string =>
+  `${format.round.atLeast(spiritMl)} of ${format.wished.strength(abvPercent, 1)} ${drink}`
 
 const added = (add: SpiritToAdd | null, does: string, format: Format): string =>
   add === null ? '' : ` ${spiritText(add, format)} ${does}.`

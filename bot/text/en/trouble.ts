@@ -206,17 +206,20 @@ export const troubleSentences = {
       const from = pages.map((each) => ` ${capital(troubleSources[each])}.`).join('')
       return `${more === null ? '' : `${more} `}About ${cause}: ${known}.${from}`
     },
-    trouble_takes: ({ spiritMl, spiritPercent, waterMl, sugarG, abvPercent, sugarGPerL, isPerLitre }, format) => {
+    trouble_takes: (
+      { spiritMl, spiritPercent, drink, waterMl, sugarG, abvPercent, sugarGPerL, isPerLitre },
+      format,
+    ) => {
       const poured = isPerLitre ? format.dose.volume : format.round.volume
       const weighed = isPerLitre ? format.dose.mass : format.round.mass
       const parts = [
         ...(spiritPercent !== null && spiritMl.value > 0
-          ? [`${poured(spiritMl.value)} of ${strength(spiritPercent, format)} spirit`]
+          ? [`${poured(spiritMl.value)} of ${strength(spiritPercent, format)} ${drink ?? 'spirit'}`]
           : []),
         ...(waterMl.value > 0 ? [`${poured(waterMl.value)} water`] : []),
         ...(sugarG.value > 0 ? [`${weighed(kitchenRounded(sugarG.value).value, 1)} sugar`] : []),
       ]
-      return `${capital(listed(parts))} ${isPerLitre ? `in each ${format.dose.each} ` : ''}make it ${format.strength(abvPercent)}, ${format.sweetness(sugarGPerL)}.`
+      return `${capital(listed(parts))} ${isPerLitre ? `in each ${format.dose.each} ` : ''}${parts.length > 1 ? 'make' : 'makes'} it ${format.strength(abvPercent)}, ${format.sweetness(sugarGPerL)}.`
     },
   },
   cautions: {

@@ -146,6 +146,8 @@ export interface CalculateMessages {
       readonly glassMl: number
       readonly spiritMl: number
       readonly spiritPercent: number | null
+      /** What its maker called it. */
+      readonly drink: string | null
       readonly waterMl: number
       readonly sugarG: number
       readonly sweetener: MaterialId
@@ -153,7 +155,7 @@ export interface CalculateMessages {
     /** Nobody said which spirit. */
     /** A jar whose syrup is still to come goes by what it was planned to be. */
     numbers_planned: { readonly jar: string }
-    adjust_own_spirit: { readonly spiritPercent: number; readonly line: Call }
+    adjust_own_spirit: { readonly spiritPercent: number; readonly drink: string | null; readonly line: Call }
     bottle_named: { readonly names: readonly string[] }
     strength_drifts: { readonly abvPercent: Measured; readonly line: Call }
     as_before: { readonly what: 'strength' | 'sweetness' }

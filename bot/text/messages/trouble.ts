@@ -70,6 +70,8 @@ export interface TroubleMessages {
     trouble_takes: {
       readonly spiritMl: Measured
       readonly spiritPercent: number | null
+      /** What its maker called it. */
+      readonly drink: string | null
       readonly waterMl: Measured
       readonly sugarG: Measured
       readonly abvPercent: Measured

@@ -5,7 +5,7 @@
 
 /** Drinks with a name of their own, unsweetened or nearly; the name on a bottle may stand before one. */
 export const drinks =
-  'vodka, vodkas, voddy, voddie, vod, wodka, wódka, votka, водка, водки, горілка, horilka, gorilka, βότκα, gin, gins, ginebra, genever, jenever, jonge jenever, oude jenever, genièvre, džin, джин, cin, τζιν, old tom gin, ' +
+  'vodka, vodkas, voddy, voddie, vod, wodka, wódka, votka, водка, водки, горілка, horilka, gorilka, βότκα, gin, gins, london dry, ginebra, genever, jenever, jonge jenever, oude jenever, genièvre, džin, джин, cin, τζιν, old tom gin, ' +
   'rum, rums, rhum, ron, ром, ρούμι, rhum agricole, rum agricole, brandy, brandies, бренди, μπράντι, brandewijn, cognac, coñac, konyak, коньяк, κονιάκ, armagnac, calvados, metaxa style brandy, weinbrand, branntwein, ' +
   'grappa, grappe, whisky, whiskey, whiskies, whiskeys, виски, wiski, viski, ουίσκι, scotch, scotch whisky, bourbon, bourbon whiskey, rye whiskey, corn whiskey, single malt, tequila, mezcal, mescal, raicilla, sotol, bacanora, ' +
   'cachaça, cachaca, pinga, aquavit, akvavit, akevitt, akvavitt, snaps, schnapps, schnaps, korn, doppelkorn, kornbrand, kornbranntwein, weizenkorn, ansatzkorn, ansatzschnaps, klarer, obstler, obstbrand, obstwasser, kirsch, kirschwasser, ' +

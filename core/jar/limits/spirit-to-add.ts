@@ -1,15 +1,18 @@
 import { exactly } from '../../quantity/measured/measured.ts'
 import { onLabel } from '../../recipe/plan/weak-steep-advice.ts'
-import { strengthAt20 } from '../../recipe/portion.ts'
+import { type Portion, strengthAt20 } from '../../recipe/portion.ts'
 import { valuesOf } from '../../recipe/propagate.ts'
 import { measuredOut } from '../../recipe/tool-precision.ts'
 import type { HappeningEntry } from '../entry/entry.ts'
+import { spiritsNamed } from '../entry/spirits-named.ts'
 import type { JarState } from '../state/jar-state.ts'
 
 /** Spirit that puts a jar right: as much of it as a jug measures, ml, and its strength, % vol. */
 export interface SpiritToAdd {
   readonly spiritMl: number
   readonly abvPercent: number
+  /** `gin`: what its maker called the same spirit; left out: spirit. */
+  readonly drink?: string
 }
 
 /** The strongest spirit that is sold to drink, which everybody can ask for, % vol. */
@@ -57,14 +60,25 @@ export function jugMl(volumeMl: number): number {
   return Math.ceil(volumeMl / stepMl - 1e-9) * stepMl
 }
 
+/** A strength in tenths, rounded down, % vol. */
+const tenths = (portion: Portion): number => Math.floor(strengthAt20(valuesOf(portion)) * 10) / 10
+
 /** The strength of the strongest spirit that went in, in tenths, % vol; 0 where none did. */
 export const ownPercent = ({ happened }: JarState): number =>
   Math.max(
     0,
     ...happened
-      .flatMap((entry) => (entry.kind === 'started' || entry.kind === 'added' ? valuesOf(entry.spirits) : []))
-      .map((portion) => Math.floor(strengthAt20(portion) * 10) / 10),
+      .flatMap((entry) => (entry.kind === 'started' || entry.kind === 'added' ? entry.spirits : []))
+      .map(tenths),
   )
+
+/** What its maker called the spirit of that strength that went in, `gin`; null where nobody called it anything. */
+export function ownDrink({ happened }: JarState, abvPercent: number): string | null {
+  const named = happened.flatMap((entry) =>
+    entry.kind === 'started' || entry.kind === 'added' ? spiritsNamed(entry) : [],
+  )
+  return named.find((portion) => tenths(portion) === abvPercent && portion.drink != null)?.drink ?? null
+}
 
 /** The least amount of one spirit, as a jug measures it, with which it is right; null where no amount is. */
 function leastMl(isRight: (spiritMl: number) => boolean, jarMl: number): number | null {
@@ -97,7 +111,8 @@ export function spiritToAdd(
   const strengths = own > 0 && own < STRONG_PERCENT ? [own, STRONG_PERCENT] : [STRONG_PERCENT]
   const found = strengths.flatMap((abvPercent): SpiritToAdd[] => {
     const spiritMl = leastMl((each) => isRight({ spiritMl: each, abvPercent }), jarMl)
-    return spiritMl === null ? [] : [{ spiritMl, abvPercent }]
+    const drink = ownDrink(story, abvPercent)
+    return spiritMl === null ? [] : [{ spiritMl, abvPercent, ...(drink !== null && { drink }) }]
   })
   return found.find(({ spiritMl }) => spiritMl <= MOST_TIMES * jarMl) ?? null
 }

@@ -111,9 +111,15 @@ export const dangersReminded = (stories: readonly JarState[], settings: Pick<Con
   )
 
 /** As much of it as is shown, and never less than mends it. */
-export const spiritIn = ({ spiritMl, abvPercent }: SpiritToAdd, { volume }: MixedKitchen): readonly DrinkPart[] => {
+export const spiritIn = (
+  { spiritMl, abvPercent, drink }: SpiritToAdd,
+  { volume }: MixedKitchen,
+): readonly DrinkPart[] => {
   const jug = measuredOut(spiritMl)
-  return drinksIn(`${volumeTyped(jug, volume, householdAtLeast(jug, volume))} ${abvPercent}%`, { blends: false })
+  return drinksIn(
+    `${volumeTyped(jug, volume, householdAtLeast(jug, volume))}${drink === undefined ? '' : ` ${drink}`} ${abvPercent}%`,
+    { blends: false },
+  )
 }
 
 /** The call that puts a jar right with spirit; null where none does. */
