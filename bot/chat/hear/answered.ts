@@ -1,5 +1,6 @@
 import { lineOf } from '../../calls/write-line.ts'
 import type { CallRead, TalkReading } from '../../talk/frames/reading.ts'
+import { saysNothing } from '../../talk/lexicon/says-nothing.ts'
 import { NOTHING_SAID, whoAt } from '../../talk/memory/remembered.ts'
 import { byPath } from '../callable.ts'
 import { isSentence } from '../grammar/find-command.ts'
@@ -68,7 +69,8 @@ export async function answered(line: string, reading: TalkReading, dispatch: Dis
       const asked = kitchen === undefined ? dispatch : inUnits(dispatch, kitchen)
       const ran = changeSaid(await execute(asInvocation(call), asked), call, before)
       const taking = byVessels(takingSpirit(ran, reading.spiritTaken), reading)
-      const outcome = leavingOut(pouredFor(taking, reading.poured), reading.leftOut)
+      const leftOut = reading.leftOut.filter((word) => !saysNothing(word, call.command))
+      const outcome = leavingOut(pouredFor(taking, reading.poured), leftOut)
       return besides(reading, heard(outcome, written(call)), dispatch)
     }
     case 'question':
