@@ -41,12 +41,18 @@ const isFreezingAhead = ({ typed: { tokens }, bits, has }: Sentence): boolean =>
   ASKS_AHEAD.test(tokens[0]?.text ?? '') &&
   !tokens.some(({ text }) => IS_SO.test(text))
 
+/** `Hot enough` is as somebody wants it. */
+const isOnlyEnough = ({ spans, typed: { tokens } }: Sentence, concept: Concept): boolean => {
+  const own = spans.filter((span) => span.concept === concept)
+  return own.length > 0 && own.every(({ to }) => tokens[to]?.text === 'enough')
+}
+
 const holds = (sentence: Sentence): readonly SymptomRule[] =>
   symptomRules
     .filter(
       ({ symptom, said, unsaid }) =>
         !(symptom === 'frozen' && isFreezingAhead(sentence)) &&
-        said.every((each) => sentence.has(each) && !isOnlyOfFruit(sentence, each)) &&
+        said.every((each) => sentence.has(each) && !isOnlyOfFruit(sentence, each) && !isOnlyEnough(sentence, each)) &&
         !unsaid.some((each) => sentence.has(each)),
     )
     .toSorted((one, other) => other.score - one.score || other.said.length - one.said.length)

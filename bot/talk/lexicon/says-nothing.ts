@@ -13,7 +13,7 @@ const NOTHING = wordSet(`
   haha hehe lol yay wow whoa phew blimey crikey gosh golly heck damn bloody flipping flaming yesss woohoo hooray hurrah cheers ta alas oops whoops argh ugh sigh
   sadly luckily finally honestly frankly hopefully obviously apparently clearly somehow thankfully kindly nicely thrilled chuffed delighted bothered keen afraid sorry
   excited proud happy glad sad tired knackered daft silly bored
-  already meanwhile gday howdy howya namaste hoi yo wotcha alright greetings bye
+  already meanwhile day days giorno giorni gday howdy howya namaste hoi yo wotcha alright greetings bye
   reckon forgot recall wish guess bet fancy track knows dear boss pal buddy darling love
   ottimo ottima ottimi ottime squisito squisita squisiti squisite delizioso deliziosa meraviglioso meravigliosa fantastico fantastica stupendo stupenda eccellente perfetto perfetta
   orribile orrendo orrenda schifo schifoso schifosa disgustoso disgustosa pessimo pessima tremendo tremenda

@@ -131,8 +131,7 @@ export const talkSentences = {
     vessels_taken: ({ vessels }, format) =>
       `I’ve taken ${listed(vessels.map(({ name, ml }) => `a ${name} as ${format.round.volume(ml)}`))}.`,
     unmeasured: () => 'How much is it? See which bottle it fills, and say “it fills a wine bottle”. Or weigh it.',
-    spirit_taken: ({ spirit }) =>
-      `You didn’t say which spirit, so I’ve gone for ${spirit}. Is it another? Say how much and how strong.`,
+    spirit_taken: ({ spirit }) => `I’ve gone for ${spirit}. Is it another? Say how much and how strong.`,
   },
 } satisfies Feature<TalkMessages>
 

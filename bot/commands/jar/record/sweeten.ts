@@ -1,4 +1,3 @@
-import { isHeldBack } from '../../../../core/jar/limits/judge-jar.ts'
 import { findJar } from '../../../../core/jar/state/find-jar.ts'
 import { type JarState, jarStateOf } from '../../../../core/jar/state/jar-state.ts'
 import {
@@ -28,7 +27,7 @@ import { sweetenedCautions } from '../known/jar-cautions.ts'
 import { kitchenAmong } from '../known/jar-kitchen.ts'
 import { jarRef } from '../known/jar-ref.ts'
 import { syrupValues } from '../known/sweeten-options.ts'
-import { taskCall } from '../known/task-call.ts'
+import { bottleActions } from '../step/bottle-actions.ts'
 import { type Recorded, recordStep } from '../step/record-step.ts'
 import { onceMore } from '../step/repeat-action.ts'
 import { becameHeadline, nowRows, stepReply } from '../step/step-reply.ts'
@@ -65,15 +64,6 @@ function asPlannedActions(recorded: Recorded, syrup: Syrup | null, context: Cont
   const sugar = values.sugar && { ...values.sugar, sweetener: null }
   const correct = call('jar correct', { jar: jarRef(recorded, context), entry: entry.seq, ...values, sugar })
   return [{ label: { group: 'actions', key: 'jar_as_planned', values: undefined }, call: correct }]
-}
-
-/** What says that it is in bottles, when it is. */
-function bottleActions(recorded: Recorded, context: Context): readonly Action[] {
-  const bottled = taskCall('bottle', recorded, recorded.entry.day, context)
-  const label = { group: 'actions', key: 'jar_bottle', values: undefined } as const
-  // Once some of it is in bottles, how many more it fills is for its maker to say.
-  const isOffered = recorded.story.bottled === null && !isHeldBack(recorded.story)
-  return bottled === null || !isOffered ? [] : [{ label, call: bottled }]
 }
 
 /** Lacking amounts; the jar's own where they are worked out, of what was named where something was. */

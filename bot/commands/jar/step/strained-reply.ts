@@ -24,6 +24,7 @@ import { sweetenerNotes } from '../../reply/sweetener-notes.ts'
 import { readingNotes, syrupCautions, syrupData, syrupRows } from '../../reply/syrup-reply.ts'
 import { kitchenAmong } from '../known/jar-kitchen.ts'
 import { jarRef } from '../known/jar-ref.ts'
+import { bottleActions } from './bottle-actions.ts'
 import { makeUpActions } from './make-up-actions.ts'
 import type { Input, Recorded } from './record-step.ts'
 import { nowRows, stepReply, syrupAction } from './step-reply.ts'
@@ -159,8 +160,10 @@ export function strainedReply(context: Context, input: Input, recorded: Recorded
   const found = syrupWanted(story)
   const asked = targetNotes(story, found !== null)
   const told = trueActions(recorded, context)
+  const sweeten = sweetenActions(recorded, context)
   const actions = [
-    ...sweetenActions(recorded, context),
+    // Where nothing is to be added it goes into bottles next.
+    ...(sweeten.length > 0 ? sweeten : bottleActions(recorded, context)),
     ...(found === null ? [] : makeUpActions(recorded, found.whole, context)),
     ...told,
     ...(found === null ? [] : otherwiseActions(recorded, context, told.length > 0)),
