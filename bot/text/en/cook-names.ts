@@ -200,12 +200,19 @@ function pieceName(id: string, unit: string | null, count: number): string {
   const known = COUNTED[id]
   const size = unit !== null && SIZES.includes(unit) ? `${unit} ` : ''
   if (known !== undefined) return `${size}${of(known)}`
-  if (unit === null || unit === 'each' || unit === 'piece') return plantName(id)
+  if (unit === 'piece') return `${of(['piece', 'pieces'])} of ${wholeName(id)}`
+  if (unit === null || unit === 'each') return plantName(id)
   return `${wholeName(id)} ${of([unit, SEVERAL[unit] ?? `${unit}s`])}`
 }
 
 /** A cup or a spoon: what it measures is told as they are marked, and bought by no whole number. */
 export const isMeasured = (unit: string | null | undefined): boolean => unit === 'cup' || unit === 'teaspoon'
+
+/** So many of what has no name for one of it, as `2 orange peel` would be: it is weighed. */
+const isNameless = ({ id, count, unit }: Pick<PlantSaid, 'id' | 'count' | 'unit'>): boolean =>
+  (unit == null || unit === 'each') &&
+  COUNTED[id] === undefined &&
+  !(count !== null && count > 1 && areWord(id) === 'are')
 
 /** `10 lemons`, `10 unwaxed lemons` where they are to be bought, `1 Ceylon cinnamon stick`; null where it is weighed. */
 export function piecesText(
@@ -214,6 +221,7 @@ export function piecesText(
   quality = '',
 ): string | null {
   if (count === null) return null
+  if (!ofZest && isNameless({ id, count, unit })) return null
   const number = isMeasured(unit) ? inEighths(count) : format.plain(count, 1)
   const fruit = ofZest ? FRUIT[id] : undefined
   const said = fruit === undefined ? pieceName(id, unit ?? null, count) : `${quality}${fruit[count <= 1 ? 0 : 1]}`

@@ -38,3 +38,16 @@ it('refuses a poison there as anywhere', async () => {
   const desk = await withJar()
   expect((await desk.refused('/again ginger of:20 g yew berries')).code).toBe('refused')
 })
+
+it.each([
+  ['4 strips of orange peel', '4 strips of orange peel', 'Buy 3 g orange peel,'],
+  ['2 pieces of ginger', '2 pieces of ginger', 'Buy 25 g ginger,'],
+  ['2 sprigs of rosemary', '2 sprigs of rosemary', 'Buy 3 g rosemary,'],
+  ['10 basil leaves', '10 basil leaves', 'Buy 5 basil leaves,'],
+  ['4 dried chillies', '4 dried chillies', 'Buy 2 dried chillies,'],
+])('%s: half of it is told by its piece or its weight, never by a bare number', async (typed, whole, half) => {
+  const desk = jarDesk('2026-09-05')
+  await desk.ask(`/jar start twist of:${typed} spirit:700 ml 60%`)
+  expect(flat(await desk.textOf('/again twist'))).toContain(whole)
+  expect(flat(await desk.textOf('/again twist spirit:350 ml 60%'))).toContain(half)
+})
