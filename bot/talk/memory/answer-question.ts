@@ -103,9 +103,6 @@ const NEWER = /^(?:newer|newest|younger|youngest|latest|nuov[oa]|recente)$/
 /** A place by its capital letters, alone. */
 const PLACE = /^\p{Lu}[\p{L}’'-]+(?:\s\p{Lu}[\p{L}’'-]+){0,2}$/u
 
-/** What a bottle that is given away or opened may answer. */
-const HANDED_OUT = /^(?:bottles|jar (?:open|note|taste))$/
-
 /** From here on a frame is meant. */
 const LEAST = 2.5
 
@@ -189,7 +186,7 @@ export function answered(sentence: Sentence, question: Question | null): TalkRea
   if (named !== null) return run(withOption(call, 'of', named))
   if (isOwnCall(sentence, call.command)) return null
   // `Gave a bottle to the neighbour` is no number of bottles that were filled.
-  if (sentence.has('gave_away', 'opened') && !HANDED_OUT.test(call.command)) return null
+  if (sentence.has('gave_away', 'opened') && !/^(?:bottles|jar (?:open|note|taste))$/.test(call.command)) return null
   // `It’s gone brown` is no plant’s name.
   if (about.option === 'of' && symptomIn(sentence) !== null) return null
   const more = lackedByFrame(sentence, call)

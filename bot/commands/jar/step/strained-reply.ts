@@ -8,8 +8,7 @@ import { type PlantToAdd, plantsLeftOut, plantsTakenAsAdded } from '../../../../
 import { plannedSyrup, wouldFerment } from '../../../../core/jar/state/planned-syrup.ts'
 import { keepsFromPercent } from '../../../../core/liquid/keeping.ts'
 import { plannedFill } from '../../../../core/recipe/plan/planned-fill.ts'
-import type { Syrup } from '../../../../core/recipe/solve/syrup.ts'
-import { isSyrup } from '../../../../core/recipe/solve/syrup.ts'
+import { isSyrup, type Syrup } from '../../../../core/recipe/solve/syrup.ts'
 import { withoutTrace } from '../../../../core/recipe/solve/without-trace.ts'
 import { worthAdding } from '../../../../core/recipe/solve/worth-adding.ts'
 import { call } from '../../../calls/call.ts'
@@ -162,7 +161,6 @@ export function strainedReply(context: Context, input: Input, recorded: Recorded
   const told = trueActions(recorded, context)
   const sweeten = sweetenActions(recorded, context)
   const actions = [
-    // Where nothing is to be added it goes into bottles next.
     ...(sweeten.length > 0 ? sweeten : bottleActions(recorded, context)),
     ...(found === null ? [] : makeUpActions(recorded, found.whole, context)),
     ...told,
