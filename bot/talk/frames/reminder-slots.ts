@@ -67,6 +67,10 @@ function clockInWords(text: string): string | null {
 const BARE_CLOCK =
   /(?<![\d.:])(?:1[0-2]|0?[1-9])(?:[:.][0-5]\d)?\s?(?:am|pm)\b|(?<![\d.:])(?:[01]?\d|2[0-3]):[0-5]\d(?![\d:])/i
 
+/** `Move my reminder to 7 in the evening`. */
+const MOVED =
+  /\b(?:to|for|by|around|about|verso le|per le)\s+(1[0-2]|[1-9])\s+(in the (?:morning|afternoon|evening)|at night|di (?:mattina|sera|notte)|del (?:mattino|pomeriggio)|della sera)/i
+
 /** The words for the part of a day, which the hour tells. */
 const PART_OF_DAY =
   /^(?:evening|afternoon|night|morning|sera|pomeriggio|notte|mattino|mattina|half|quarter|past|oclock)$/
@@ -92,6 +96,11 @@ function clockAt({ typed, bits }: Sentence): SlotFilled | null {
     /\b(?:at|alle|ore)\s+(\d{1,2}(?:(?:[:.]|\s+e\s+)\d{2})?)\s*(am|pm|o'?clock|in the evening|in the morning|in the afternoon|at night|di sera|di notte|di mattina|del pomeriggio|della sera|del mattino)?/i.exec(
       typed.text,
     )
+  const moved = match === null ? MOVED.exec(typed.text) : null
+  if (moved !== null) {
+    const half = halfOfDay(Number.parseInt(moved[1]!, 10), moved[2]!)
+    return { text: `${moved[1]} ${half}`, bits: within(moved.index, moved[0]) }
+  }
   const bare = match === null ? BARE_CLOCK.exec(typed.text) : null
   if (bare !== null) return { text: bare[0].trim(), bits: within(bare.index, bare[0]) }
   const named = match === null ? /\b(noon|midday|mezzogiorno)\b/i.exec(typed.text) : null
@@ -133,7 +142,8 @@ const until: Fill = (sentence) => {
   const date = dates.find(({ from }) => !isNot(from)) ?? dates[0]
   // A span is a day so far ahead: `gone for two weeks`.
   if (date !== undefined) return isLength(date) ? { text: `in ${date.text}`, bits: [date] } : onlyBit(date)
-  const span = bits.find(({ kind }) => kind === 'span')
+  // `To 6:45 pm` is an hour of the day.
+  const span = BARE_CLOCK.test(typed.text) ? undefined : bits.find(({ kind }) => kind === 'span')
   if (span !== undefined) return { text: `in ${span.text}`, bits: [span] }
   if (has('this_week')) return { text: 'next Monday', bits: [] }
   const words = wordsFrom(typed)

@@ -259,7 +259,7 @@ const ASKED: readonly Asked[] = [
   {
     entry: 'home_distilling',
     says: words(
-      '(?:how|can|could|may|should|do|i|we|to|lets|let us|ill|build|make|try|want|going)(?: \\w+){0,4} (?:re ?)?distil(?:l|ling)?|(?:build|make|buy|run) (?:a|my own|my|an) (?:pot |home |little |small )?still|' +
+      '(?:how|can|could|may|should|do|i|we|to|lets|let us|ill|build|make|try|want|going)(?: \\w+){0,4} (?:re ?)?distil(?:l|ling)?|(?:build|make|buy|run) (?:a|my own|my|an) (?:pot |home |little |small )?still|(?:a|an|his|her|our|their|own|the) (?:(?:small|little|old|copper|pot|home) )*still (?:in (?:the|his|her|our|their|a)|at home|of (?:his|her|their) own)|burn (?:(?:me|us|our|my|some|the) )*(?:own )?(?:spirit|schnapps|brandy|grappa|rakia|palinka) (?:from|of|out of)|' +
         '(?:air ?still|reflux(?: column)?)(?!.*\\b(?:vodka|gin|rum|spirit|whisk(?:y|ey)|\\d+ ?%))|turbo yeast|re ?distil(?:l|led|ling)?(?= (?:the|my|it|this|that|some))|test[ae] (?:e cod[ae]|della distillazione)|distillare|ridistillare|(?:re)?distilled (?:it|them|the \\w+)(?! (?:water|spirit|vodka))|(?:ho|abbiamo|ha) (?:ri)?distillat[oaie]|distillator[ei]|distillo|distilliamo|alambicc\\w+',
     ),
     unless: /\b(?:distilled(?! (?:it|them|the)\b)|still (?:life|warm|hot|cold|good)|air still (?:there|in))\b/,
