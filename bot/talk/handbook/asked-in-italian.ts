@@ -138,6 +138,8 @@ export const askedInItalian: Readonly<Record<HandbookId, string>> = {
   pans: 'che pentola uso; rame o alluminio; mestolo di ferro',
   clean_bottles: 'sterilizzare le bottiglie; lavare le bottiglie; bollire i vasi',
   bottle_fill: 'quanto riempio le bottiglie; spazio sotto il tappo; quante bottiglie servono',
+  chemical_cleaned:
+    'ho lavato il vaso con un solvente; vaso pulito con l’acquaragia; diluente nel barattolo prima di riempirlo; sgrassato con il solvente',
   reuse_bottles: 'bottiglie usate; riciclare le bottiglie; togliere le etichette',
   wood: 'botte o barrique; trucioli di rovere; legno',
   flame: 'pericolo di incendio; è infiammabile; può esplodere; alcol vicino ai fornelli; prende fuoco',

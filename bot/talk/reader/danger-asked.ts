@@ -52,6 +52,11 @@ const TOGETHER =
   '(?: (?!then|before|after|until|once|when|let|cool|cooled|cold|off|mix|top|dilute|cover|fill|steep|infuse|add|prima|poi|dopo|finche|senza|without)[\\w%]+){0,6}? ' +
   `(?:with|and|con|nella?|in) (?:(?:the|my|some|its|any|all|that|la|il|lo|l|un|po|di) ){0,2}${BOOZE}`
 
+/** `Heated the vodka with the sugar`: the spirit is named first. */
+const HEATED_FIRST =
+  `(?:up )?(?:(?:the|my|some|all|that|our|la|il|lo|l|un|po|di) ){0,2}${BOOZE}(?: up)? (?:with|and|con|e|insieme) ` +
+  '(?:(?:the|my|some|its|all|a|la|il|lo|l|un|po|di|with|con) ){0,2}(?:sugar|syrup|honey|zucchero|sciroppo|miele)(?! (?:apart|separately|separatamente))'
+
 /** What somebody has had for long, or has got over. */
 const ILLNESS =
   'asthma(?:tic)?|inhalers?|epilep\\w+|heart (?:condition|disease|failure|trouble|problems?|murmur|attacks?)|(?:weak|bad|dodgy) (?:heart|liver)|pacemaker|(?:high|low) blood pressure|blood pressure(?! (?:tablets?|pills?|meds))|hypertension|liver (?:disease|trouble|problems?|failure|transplant)|cirrhosis|hepatitis|kidney (?:disease|trouble|problems?|failure|stones?)|gout|chemo(?:therapy)?|cancer|(?:a|her|his) stroke(?! of)|strokes|seizures|fits|(?:stomach|peptic) ulcers?|ulcers|gastritis|acid reflux|pancreatitis|vertigo|' +
@@ -85,6 +90,10 @@ const MACHINE =
 
 const WILD =
   'lea(?:f|ves)|flowers?|mushrooms?|fogli[ae]|fior[ei]|berr(?:y|ies)|roots?|plants?|herbs?|bush|fruits?|bacch[ae]|bacca|radic[ei]|piant[ae]|erb[ae]|frutt[io]'
+
+/** What wild things are taken for by their looks. */
+const LOOK_ALIKE =
+  '\\w*(?:currants?|berr(?:y|ies)|cherr(?:y|ies)|sloes?|plums?|damsons?|haws?|hips?|grapes?|garlic|parsley|carrots?|fennel|celery|cress|mint|sage|ribes|mirtill[oi]|lampon[ei]|mor[ae]|ciliegi[ea]|prugnol[ei]|sambuco|aglio|prezzemolo|carot[ae]|finocchi[oi])'
 
 /** What leaves some of itself behind in whatever held it. */
 const CHEMICAL =
@@ -360,6 +369,7 @@ const ASKED: readonly Asked[] = [
     entry: 'foraging',
     says: words(
       `(?:mystery|unknown|unidentified|strange) (?:\\w+ )?(?:${WILD})|(?:${WILD}),? (?:[\\w,]+ ){0,6}(?:no idea what|dont know what|not sure what|che non conosco|non so cosa)|` +
+        `(?:${WILD})(?: [\\w,]+){0,8}? (?:(?:looks?|looking|looked) (?:(?:a bit|a lot|just|kind of|rather|very much|almost|exactly|something) )?like|resembl(?:e|es|ing)|(?:as)?somigli\\w+ a(?:i|l|lle)?|sembra(?:no)?|(?:che )?paiono) (?:(?:a|an|some|wild|red|black|white|little|small|tiny|the|i|le|gli|delle|dei|un|una) ){0,3}${LOOK_ALIKE}(?=$| |,)|` +
         `(?<=^|(?:those|some|the|these|red|black|shiny|white|blue|small|found|picked|few|ross[aeo]|ner[aeo]|delle|dei|una|due|tre|le|i) )(?:${WILD}) (?:\\w+ ){0,5}(?:by|from|near|along|in|nel|dal|dalla|nella|lungo|del|della) (?:the |a |il |la )?(?:canal|river|hedge|hedgerow|park|verge|woods?|churchyard|cemetery|ditch|roadside|railway|bosco|parco|cimitero|fiume|siepe|fosso)`,
     ),
   },
@@ -367,7 +377,7 @@ const ASKED: readonly Asked[] = [
   {
     entry: 'heat_spirit',
     says: words(
-      `(?:${HEATED})${TOGETHER}|(?:${HEATED_ONCE})${TOGETHER} (?:still |already |all |in )*(?:in|inside|dentro)(?! (?:the|my) (?:jar|bottle))|` +
+      `(?:${HEATED}|${HEATED_ONCE}) ${HEATED_FIRST}|(?:${HEATED})${TOGETHER}|(?:${HEATED_ONCE})${TOGETHER} (?:still |already |all |in )*(?:in|inside|dentro)(?! (?:the|my) (?:jar|bottle))|` +
         '(?:far|fatto|faccio|fai|fare|facendo) evaporare (?:(?:un|po|di|d|l|il|lo|tutto) )*(?:alcol|alcool|spirito)|(?:boiled|heated|simmered|cooked|warmed) (?:it all|everything|the lot|them all) together|(?:bollito|scaldato|cotto) tutto insieme',
     ),
     unless:

@@ -23,6 +23,7 @@ import {
 } from './asked-of-handbook.ts'
 import { askedPlainly, isFreezingAsked } from './asked-plainly.ts'
 import { byHunch } from './by-hunch.ts'
+import { isCleanedWith } from './cleaned-with.ts'
 import { isOfMethanol, isTakenBySomebody } from './danger-asked.ts'
 import { jarTold } from './deed-alone.ts'
 import { deedBefore } from './deed-before.ts'
@@ -73,6 +74,7 @@ function readPlainly(text: string, knows: Knows): TalkReading {
   const sentence = sentenceOnce(text, knows)
   const danger = refusedOf(text)
   if (danger?.id === 'denatured' && isOfMethanol(text)) return topic({ id: 'methanol', others: [] })
+  if (danger !== undefined && isCleanedWith(text, danger)) return topic({ id: 'chemical_cleaned', others: [] })
   const isTaken = danger !== undefined && isTakenBySomebody(text, danger)
   if (danger !== undefined && !isTaken && (danger.id === 'drugs' || !isOfGarden(sentence)))
     return { kind: 'refused', problem: danger.problem }

@@ -19,6 +19,10 @@ const FURRY =
 const MOULD_ON =
   /\b(?:mou?ld|muff[ae])\b.{0,15}\b(?:on|over|sull?[aeo]?|sui|sugli|sopra)\b|\b(?:mou?ldy (?:\p{L}+ )?(?:fruit|peels?|berries|plums|sloes|cherries)|(?:frutta|scorz[ae]|bucc[ae]|bucce|prugne|ciliegie) ammuffit[ae])\b/iu
 
+/** It is told to grow, or to have a colour: `green mould`, `nel vaso è cresciuta la muffa`. */
+const MOULD_GROWN =
+  /\b(?:mou?ld (?:\p{L}+ ){0,3}?(?:growing|grown|grew|grows|spread\p{L}*|(?:starting|started|begun|began) to grow)|(?:grown|growing|grew) (?:\p{L}+ ){0,3}?mou?ld|(?:green|blue|black|grey|gray|pink|orange|white) mou?ld|(?:cresc\p{L}+|format[aoe]|spuntat[aoe]|venut[aoe]|fatt[ao]) (?:\p{L}+ ){0,3}?muff[ae]|muff[ae] (?:\p{L}+ ){0,3}?(?:cresc\p{L}+|format[aoe]|spuntat[aoe])|muff[ae] (?:verd[ei]|blu|ner[ae]|grigi[ae]|bianc(?:a|he)|rosa))(?!\p{L})/iu
+
 /** Whether it is mould is in doubt. */
 const IN_DOUBT =
   /\b(?:like|maybe|perhaps|could|might|may be|think|guess|or|if|not|no|without|(?:is|are) (?:it|this|that|these|they|there)|forse|sembra\p{L}*|pare|potrebbe|puo|può|credo|se|non|senza|o)\b/iu
@@ -27,7 +31,7 @@ const IN_DOUBT =
 const NOT_SO = /\b(?:not|no|or|maybe|perhaps|forse|non|o|oppure|isn.?t|doesn.?t)\b/iu
 
 const isMouldSeen = (text: string, isOnFruit: boolean): boolean =>
-  FURRY.test(text) || (isOnFruit && MOULD_ON.test(text) && !IN_DOUBT.test(text))
+  FURRY.test(text) || (((isOnFruit && MOULD_ON.test(text)) || MOULD_GROWN.test(text)) && !IN_DOUBT.test(text))
 
 /** Glass that went in, or that broke off beside it: never a plant that was added. `A glass of water in the jar` is none. */
 const GLASS_INSIDE =

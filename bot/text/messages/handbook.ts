@@ -160,6 +160,7 @@ export type VesselsId =
   | 'clean_bottles'
   | 'bottle_fill'
   | 'reuse_bottles'
+  | 'chemical_cleaned'
   | 'wood'
 
 export type SafetyId =

@@ -45,6 +45,10 @@ describe('whether whole stones stay in is answered, and what is in them is refus
     'do the cherry stones come out first',
     'should i leave cherry stones in',
     'posso lasciare i noccioli di ciliegia dentro?',
+    'are damson stones harmless while they stay whole?',
+    'are uncracked plum stones ok in gin',
+    'is it dangerous with whole cherry stones?',
+    'i noccioli di prugna interi sono un problema?',
   ])('%s', async (text) => {
     expect(await talker().say(text)).toMatchObject({ command: 'handbook', data: { entry: 'stones_whole' } })
   })
@@ -55,6 +59,8 @@ describe('whether whole stones stay in is answered, and what is in them is refus
     'apricot stones, can I eat them',
     'can i leave the cherry stones in for a year',
     'cherry stones in vodka',
+    'are crushed plum stones safe if the rest are whole',
+    'are whole apricot kernels ok?',
   ])('%s', async (text) => {
     expect((await talker().say(text)).code).toBe('refused')
   })

@@ -20,6 +20,7 @@ it.each([
   ['raw egg whites to clear the liqueur', 'egg'],
   ['the 95 goes straight into the jar', 'strong_neat'],
   ['melt sugar on the hob before the vodka goes in', 'flame'],
+  ['the berries look like they lost their colour', 'foraging'],
 ])('is none: %s', (text, entry) => {
   expect(dangerAsked(text), entry).toBeNull()
 })
@@ -42,6 +43,10 @@ it.each([
   ['raw egg yolks in the liqueur', 'egg'],
   ['can we drink the 95 straight', 'strong_neat'],
   ['vodka on the hob', 'flame'],
+  ['some red berries that look like redcurrants, fine in gin?', 'foraging'],
+  ['the leaves resemble wild garlic, may they go in', 'foraging'],
+  ['black berries with a pale stripe, looking a bit like bilberries', 'foraging'],
+  ['foglie che somigliano al prezzemolo, le metto?', 'foraging'],
 ])('is one: %s', (text, entry) => {
   expect(dangerAsked(text)).toBe(entry)
 })

@@ -12,6 +12,9 @@ it.each([
   'I warmed the honey with the whisky in it',
   'posso scaldare tutto con la grappa dentro',
   'bollire lo zucchero con l’alcol?',
+  'I warmed the brandy and the honey up together',
+  'we boiled the gin with the syrup',
+  'ho scaldato la vodka con lo zucchero',
 ])('begins with a plain no where spirit is heated with the rest: %s', async (text) => {
   expect(await talker().say(text)).toMatchObject({ command: 'handbook', data: { entry: 'heat_spirit' }, recorded: 0 })
   expect(handbook.heat_spirit.text).toMatch(/^No, never/)
@@ -24,6 +27,7 @@ it.each([
   'cook a sauce with the brandy',
   'cooking pears and brandy in the larder',
   'simmer it without the vodka',
+  'I heated the vodka and the sugar apart',
 ])('says nothing of it where they are apart: %s', (text) => {
   expect(dangerAsked(text)).not.toBe('heat_spirit')
 })

@@ -19,13 +19,18 @@ it.each([
   'the pits are cracked',
   'there is a broken stone in the jar',
   'ci sono noccioli rotti nel vaso',
+  'I dropped three split peach stones into it last week',
+  'my brother added some crushed cherry pits to the jar',
+  'we smashed the stones of the damsons and threw them in',
+  'I put in a handful of apricot kernels',
+  'ho messo sei noccioli spaccati nel vaso',
+  'ho schiacciato i noccioli e poi li ho messi dentro',
 ])('takes a stone that is cracked for the kernel, never for glass: %s', async (line) => {
   const { outcome, read } = await told(line)
   expect(isStoneCracked(line)).toBe(true)
   expect(read ?? '').not.toMatch(/glass/)
-  if (outcome.ok && 'reply' in outcome) {
-    expect(outcome.reply.data).toMatchObject({ discard: { verdict: 'throw_away', because: 'kernels' } })
-  } else expect(outcome).toMatchObject({ error: { code: 'refused' } })
+  if (!outcome.ok || !('reply' in outcome)) throw new Error('not answered of the jar')
+  expect(outcome.reply.data).toMatchObject({ discard: { verdict: 'throw_away', because: 'kernels' } })
 })
 
 it.each([
@@ -35,6 +40,9 @@ it.each([
   'are the stones cracked?',
   'none of the stones are cracked',
   'can I use cracked stones?',
+  'I put the plums in without cracked stones',
+  'shall I add a few cracked stones to the jar',
+  'I added whole plum stones to the jar',
 ])('leaves alone what cracked otherwise, was asked or denied: %s', (line) => {
   expect(isStoneCracked(line)).toBe(false)
 })

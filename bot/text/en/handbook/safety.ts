@@ -30,7 +30,7 @@ export const safety: HandbookPart<SafetyId> = {
       'rum in a pressure cooker',
       'liqueur back on the hob',
     ],
-    text: 'No, never heat it with the spirit in: its vapour can catch fire, and the strength goes off with it. Boil only the water and sugar, let them cool to room temperature, and add the spirit then. If it’s on the heat now, turn that off, put a lid on, and open a window.',
+    text: 'No, never heat it with the spirit in: its vapour can catch fire, and the strength goes off with it. Boil only the water and sugar, let them cool to room temperature, and add the spirit then. If it’s on the heat now, turn that off, put a lid on, and open a window. If you’ve heated it already, let it cool away from any flame: it’s weaker now.',
     source: 'flash points of spirit and water, two tables',
     trust: 'published',
     next: null,

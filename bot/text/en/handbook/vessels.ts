@@ -155,6 +155,20 @@ export const vessels: HandbookPart<VesselsId> = {
     trust: 'common practice',
     next: typedCall('plan', { of: 'lemon', bottles: '6 x 500 ml', strength: '95%' }),
   },
+  chemical_cleaned: {
+    title: 'A jar cleaned with solvent',
+    asked: [
+      'cleaned the jar with a solvent',
+      'thinner used on the inside of the jar',
+      'degreased the jar before filling',
+      'solvent left in a jar',
+      'is a jar washed out with thinner safe',
+    ],
+    text: 'No solvent, fuel or thinner cleans what a drink goes into: what stays behind poisons. Throw away whatever that jar holds, untasted, and keep the jar for no food or drink again. If anyone’s had some, call a poison centre or the emergency number now. Hot water and washing-up liquid clean the next one.',
+    source: 'habit and common safety advice',
+    trust: 'common practice',
+    next: null,
+  },
   reuse_bottles: {
     title: 'Used bottles',
     asked: [
