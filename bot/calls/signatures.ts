@@ -102,6 +102,8 @@ export const signatures = {
     yes: troubleOptions.signs.optional(),
     no: troubleOptions.signs.optional(),
     'what-if': yesNo.optional(),
+    about: jarOptions.place.optional(),
+    given: jarOptions.maker.optional(),
   }),
   keeping: z.object({
     jar: jar.optional(),
@@ -232,6 +234,7 @@ export const signatures = {
     given: bottles.optional(),
     opened: bottles.optional(),
     when: when.optional(),
+    already: yesNo.optional(),
   }),
   'jar open': z.object({ jar, when: when.optional() }),
   'jar empty': z.object({ jar, when: when.optional() }),

@@ -13,6 +13,8 @@ const FREE: Readonly<Record<string, string>> = {
   'jar rename to': 'what its maker calls a jar',
   'jar taste note': 'what its maker notes',
   'jar correct note': 'what its maker notes',
+  'trouble about': 'what its maker would do with it',
+  'trouble given': 'who has some of it',
   'jar note note': 'what its maker notes',
   'jar note was': 'what a trouble turned out to be, in its maker’s words',
   'jar note where': 'where it stands, in its maker’s words',
@@ -32,7 +34,7 @@ const CODE = '11M4QTHJ0001MYJ0JNHC00VV9QPCBAHF5DGB80V3'
 
 /** A line with every option of a command, at least once among these; what is right for each. */
 const LINES: Readonly<Record<string, readonly string[]>> = {
-  bottles: ['jar:sweet|given:1|when:today', 'jar:sweet|opened:1'],
+  bottles: ['jar:sweet|given:1|when:today|already:yes', 'jar:sweet|opened:1'],
   shopping: [`jars:fresh + sweet|plans:${CODE}|have:500 g sugar|bottles:4 x 500 ml|spirit-size:700 ml`],
   cost: [
     'jar:sweet|prices:lemons 4/kg + spirit 95% 18/l',
@@ -41,6 +43,7 @@ const LINES: Readonly<Record<string, readonly string[]>> = {
   keeping: ['jar:sweet', 'of:lemon|strength:30%|sweetness:200 g/L'],
   trouble: [
     'symptom:cloudy|jar:sweet|yes:bought|no:growth|what-if:yes',
+    'symptom:mould|jar:sweet|about:cooking|given:Ann',
     'symptom:too sweet|of:lemon|strength:30%|sweetness:200 g/L|days:3 weeks',
   ],
   plan: [

@@ -27,7 +27,7 @@ const label = (key: PlainAction): Message<'actions'> =>
 
 /** The same question with more told. */
 function again({ input, held, context }: Asking, more: CallValues<'trouble'>): Call {
-  const { jar, ...rest } = input
+  const { jar, about: _about, given: _given, ...rest } = input
   const named = held === null ? {} : { jar: jarRef(held, context) }
   return call('trouble', { ...rest, ...named, ...more })
 }

@@ -15,6 +15,7 @@ import { jarBrief } from '../jar/known/jar-data.ts'
 import { kitchenOfJar } from '../jar/known/jar-kitchen.ts'
 import { heldFirst, toldIn } from '../jar/known/told-trouble.ts'
 import { note } from '../reply/outcome-reply.ts'
+import { aboutNotes, givenCautions, isRefused } from './asked-behind.ts'
 import type { Asking } from './asking.ts'
 import { causeNotes, deeper, isLikelyFirst, otherNote, type Said } from './cause-notes.ts'
 import { ifDrunkCautions } from './if-drunk.ts'
@@ -24,14 +25,19 @@ import { remediesFor, troubleActions } from './trouble-actions.ts'
 
 const MOST_IN_MORE = 6
 
-function headlineOf(diagnosis: Diagnosis, first: OpenCause | null, isMended: boolean): Reply['headline'] {
+function headlineOf(
+  diagnosis: Diagnosis,
+  first: OpenCause | null,
+  isMended: boolean,
+  isNo: boolean,
+): Reply['headline'] {
   const { symptom, verdict, question, stake, causes } = diagnosis
   switch (verdict.kind) {
     case 'emergency':
     case 'cannot_tell':
       return { group: 'headlines', key: 'trouble_cannot_tell', values: { isTaste: isOfTaste(symptom), isMended } }
     case 'throw_away':
-      return { group: 'headlines', key: 'trouble_throw_away', values: { because: verdict.because } }
+      return { group: 'headlines', key: 'trouble_throw_away', values: { because: verdict.because, isRefused: isNo } }
     case 'hold': {
       const [worst] = causes
       if (verdict.because !== 'danger' || worst === undefined) {
@@ -157,11 +163,12 @@ export function troubleReply(diagnosis: Diagnosis, asking: Asking, jars: readonl
       : dangerCautions([held.story]).filter(({ values }) => !isOfThis || !('trouble' in (values ?? {})))
   const isLong = solved.length > 0 || dangers.length > 0 || toldBefore.length > 0
   const reply: Reply = {
-    headline: headlineOf(diagnosis, first, remedies.actions.length > 0),
+    headline: headlineOf(diagnosis, first, remedies.actions.length > 0, isRefused(asking.input)),
     table: [],
     sure: [],
     notes: [
       ...readAs(asking),
+      ...aboutNotes(diagnosis, asking.input),
       ...keptNotes(asking),
       ...whichNotes(diagnosis, asking, jars),
       ...(isThrown ? awayNotes(diagnosis) : []),
@@ -178,6 +185,7 @@ export function troubleReply(diagnosis: Diagnosis, asking: Asking, jars: readonl
       ...others.filter((each) => !toldBefore.includes(each)).flatMap((each) => deeper(each, diagnosis, false)),
     ],
     cautions: [
+      ...givenCautions(diagnosis, asking.input, asking.context),
       ...ifDrunkCautions(diagnosis, asking.context),
       ...(isThrown || verdict.kind === 'hold' ? inMore(dangers) : dangers),
       ...unlessCautions(diagnosis),

@@ -22,6 +22,7 @@ import {
   SURE,
 } from './asked-of-handbook.ts'
 import { askedPlainly, isFreezingAsked } from './asked-plainly.ts'
+import { behindDanger } from './behind-danger.ts'
 import { byHunch } from './by-hunch.ts'
 import { isCleanedWith } from './cleaned-with.ts'
 import { isOfMethanol, isTakenBySomebody } from './danger-asked.ts'
@@ -78,7 +79,8 @@ function readPlainly(text: string, knows: Knows): TalkReading {
   const isTaken = danger !== undefined && isTakenBySomebody(text, danger)
   if (danger !== undefined && !isTaken && (danger.id === 'drugs' || !isOfGarden(sentence)))
     return { kind: 'refused', problem: danger.problem }
-  const stands = knows.command === undefined ? verdictAsked(sentence, knows) : null
+  const stands =
+    knows.command === undefined ? (behindDanger(sentence, knows.said) ?? verdictAsked(sentence, knows)) : null
   if (stands !== null) return stands
   const told = knows.command === undefined ? dangerTopic(sentence) : null
   if (told === null && knows.command === undefined && isElsewhere(sentence)) return { kind: 'lost', nearest: [] }

@@ -44,7 +44,7 @@ const isOfAnother = ({ bits, jars }: Sentence, jar: TalkJar): boolean =>
   )
 
 /** The jar that is meant, where something stands of it: the one that is named, else the one that was spoken of just now. */
-function jarMeant({ bits, jars }: Sentence, { call, refused }: Remembered): TalkJar | null {
+export function jarMeant({ bits, jars }: Sentence, { call, refused }: Remembered): TalkJar | null {
   const running = runningAmong(jars)
   const [named, another] = jarsNamed(bits, running)
   if (another !== undefined) return null

@@ -50,6 +50,13 @@ const KEEPS: { readonly [Word in Keeping]: string } = {
   ferments: 'can ferment',
 }
 
+/** What it was after all, on a button. */
+const WAS: Readonly<Partial<Record<string, string>>> = {
+  growth: 'It was only pith',
+  not_for_drinking: 'It was bought for drinking',
+  plant_unsure: 'I know the plant for sure',
+}
+
 /** What is said of a batch that does not keep, or that nobody may drink. */
 export const dangerSentences = {
   headlines: { jar_told_of: toldText },
@@ -100,7 +107,7 @@ export const dangerSentences = {
     jar_add_spirit: () => 'Make it keep',
     jar_dilute: () => 'Dilute it',
     jar_throw_away: () => 'Throw it away',
-    jar_was_nothing: ({ trouble }) => (trouble.because === 'growth' ? 'It was only pith' : 'It was nothing'),
+    jar_was_nothing: ({ trouble }) => WAS[trouble.because ?? ''] ?? 'It was nothing',
   },
 } satisfies Feature<DangerMessages>
 

@@ -37,6 +37,7 @@ export const bottlesText = {
     given: 'Bottles you gave away: 2, or 1 x 200 ml',
     opened: 'Bottles you opened: 1',
     when: 'The day, if it wasn’t today: yesterday, Saturday, 24 December',
+    already: 'yes: they’re gone, though it shouldn’t be drunk',
   },
   examples: ['/bottles'],
 }

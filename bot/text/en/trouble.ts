@@ -131,6 +131,8 @@ export const troubleText = {
     yes: 'What you answered yes to: growth, fizz',
     no: 'What you answered no to: vinegar',
     'what-if': 'yes, and I keep nothing of it in the jar',
+    about: 'What you’d do with it all the same: cooking, skimming, other bottles',
+    given: 'Who has some of it already: Ann',
   },
   examples: [
     '/trouble cloudy',
@@ -149,7 +151,8 @@ export const troubleSentences = {
   headlines: {
     trouble_what: ({ name }) =>
       `What’s wrong${name === null ? '' : ` with ${name}`}? Say what you see, smell or taste, in your words.`,
-    trouble_throw_away: ({ because }) => `Throw it away: ${stopReasons[because]}.`,
+    trouble_throw_away: ({ because, isRefused }) =>
+      `${isRefused ? 'No. Throw' : 'Throw'} it away: ${stopReasons[because]}.`,
     trouble_hold: ({ because }) => `Don’t drink or bottle it yet: ${HOLD[because]}.`,
     trouble_hold_for: ({ whys, ...said }, format) =>
       `Don’t drink or bottle it yet: ${textOf(said).cause}.${whysText(whys.slice(0, 1), format)}`,
@@ -181,6 +184,11 @@ export const troubleSentences = {
     trouble_stays: ({ name }) =>
       `${name} stays marked until you say in words what it was, or it’s noted as thrown away.`,
     trouble_settled: ({ name }) => `I’ve noted that on ${name}: it goes on as before.`,
+    trouble_skimmed: () => 'Skimming, straining or boiling doesn’t help: what it made is all through the drink.',
+    trouble_no_use: () => 'That goes for cooking, cleaning and giving it away too.',
+    trouble_other_bottles: () =>
+      'Its other bottles are the same batch. Look at each against the light, and throw away any with the same. Taste none to find out.',
+    trouble_same_bottles: () => 'Its other bottles hold the same drink, so what’s said here goes for each of them.',
     trouble_more_known: () => 'Its strength and plants would tell me more.',
     trouble_read_as: ({ typed, symptoms: ids }) =>
       `I’ve read “${typed}” as ${listed(ids.map((id) => `“${symptomName(id)}”`))}.`,
@@ -229,6 +237,13 @@ export const troubleSentences = {
       if (poisonCentre !== null)
         return `If anyone’s had some, call the poison centre now, ${poisonCentre}${assumed}, well or not. If they’re ill, ${emergency}.`
       return emergency === '' ? ifDrunk() : `If anyone’s had some, call ${emergency} now, even if they feel well.`
+    },
+    trouble_given: ({ who, call }) => {
+      const tell = `Tell ${who ?? 'whoever has some'} now not to drink it.`
+      if (call === null) return tell
+      const { numbers, poisonCentre } = call
+      const whom = poisonCentre === null ? numbers.join(' or ') : `the poison centre, ${poisonCentre}`
+      return `${tell} If it’s been drunk and anyone feels ill, call ${whom === '' ? 'a doctor or poison centre' : whom}.`
     },
     trouble_unless: ({ unless }) => {
       const signs = [...new Set(unless.flatMap((each) => stopSigns[each].split(' or ')))]

@@ -37,7 +37,8 @@ export interface TroubleMessages {
     /** `isTaste`: there is something to do all the same. */
     /** `isTaste`: told by the tongue alone; `isMended`: what mends it is offered. */
     trouble_cannot_tell: { readonly isTaste: boolean; readonly isMended: boolean }
-    trouble_throw_away: { readonly because: StopId }
+    /** `isRefused`: something was asked that would keep it. */
+    trouble_throw_away: { readonly because: StopId; readonly isRefused: boolean }
     trouble_hold: { readonly because: 'over_ceiling' | 'fizz' | 'recurs' | 'weak' }
     trouble_hold_for: CauseSaid & { readonly whys: readonly Why[] }
     trouble_ask: { readonly question: Ask; readonly stake: Stake | null }
@@ -45,7 +46,14 @@ export interface TroubleMessages {
     trouble_likely: CauseSaid & { readonly question: Ask; readonly stake: Stake | null }
     trouble_keep: { readonly because: KeepId | null }
   }
-  notes: Plain<'trouble_how_to_throw_away' | 'trouble_more_known'> & {
+  notes: Plain<
+    | 'trouble_how_to_throw_away'
+    | 'trouble_more_known'
+    | 'trouble_skimmed'
+    | 'trouble_no_use'
+    | 'trouble_other_bottles'
+    | 'trouble_same_bottles'
+  > & {
     /** What was typed, where more was said than the name of the symptom. */
     trouble_read_as: { readonly typed: string; readonly symptoms: readonly SymptomId[] }
     trouble_question: { readonly question: Ask }
@@ -84,6 +92,8 @@ export interface TroubleMessages {
     trouble_unless: { readonly unless: readonly StopId[] }
     /** What to do if somebody drank of it already. */
     trouble_if_drunk: WhomToCall
+    /** Somebody has some of it: null where whoever drank of it is told to call beside this. */
+    trouble_given: { readonly who: string | null; readonly call: WhomToCall | null }
   }
   actions: Plain<
     | 'trouble_yes'

@@ -19,12 +19,10 @@ const TYPED = [
   'bottled it',
   'gave one',
   'filled 4 bottles of the ginger',
-  'gave two bottles of the ginger to my neighbour',
   'opened a bottle of the ginger',
   'the ginger is bottled now',
   'put the syrup in the ginger',
   'ho imbottigliato lo zenzero',
-  'ho regalato una bottiglia di zenzero',
   '/jar sweeten ginger',
   '/jar sweeten ginger sugar:200 g',
   '/jar bottle ginger',
@@ -49,6 +47,18 @@ describe('a jar that is to be thrown away', () => {
   test.each(ASKED)('says so before what is asked of it: %s', async (line) => {
     expect(await (await deskOf(MOULD)).textOf(line)).toMatch(/^Throw ginger away: something grows in it/)
   })
+
+  test.each(['gave two bottles of the ginger to my neighbour', 'ho regalato una bottiglia di zenzero'])(
+    'has whoever was given some told: %s',
+    async (line) => {
+      const desk = await deskOf(MOULD)
+      const before = JSON.stringify(await desk.person())
+      const text = await desk.textOf(line)
+      expect(text).toMatch(/something grows in it/)
+      expect(text).toMatch(/Tell (?:your neighbour|whoever has some) now not to drink it/)
+      expect(JSON.stringify(await desk.person())).toBe(before)
+    },
+  )
 
   test('says so where it is the other jar that is lacking', async () => {
     const desk = await deskOf(MOULD, '/jar start lemon of:10 lemons spirit:1 l vodka 40%')

@@ -22,9 +22,17 @@ export function toldIn(story: JarState): StandingTrouble | null {
   return found === undefined || !('trouble' in found) ? null : found.trouble
 }
 
+/** What has to be so before it was nothing, where it may blind or kill. */
+const TRUE_OF: Readonly<Partial<Record<string, string>>> = {
+  not_for_drinking: 'bought for drinking, in a labelled bottle',
+  plant_unsure: 'a plant that I know for sure',
+}
+
 /** What it turned out to be, as an example. */
 function wasOf({ because, symptom }: StandingTrouble, story: JarState): string {
   if (because === 'growth') return 'only pith'
+  const needed = TRUE_OF[because ?? '']
+  if (needed !== undefined) return needed
   if (standingTroubles(story).length < 2 || !isSymptom(symptom)) return 'nothing'
   // A line that names what nobody may drink does not run.
   const ways = symptoms[symptom].en.map((name) => `${name} was nothing`)

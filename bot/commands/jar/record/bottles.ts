@@ -67,7 +67,8 @@ async function takenReply(input: Input & { readonly jar: Given<string> }, contex
       use,
       bottles: asOptionProblem(use, () => bottlesTaken(asked.is, story, use)),
     }),
-    expect: expectNothingTold,
+    // What is gone is written down, whatever stands of it.
+    ...(input.already?.is !== true && { expect: expectNothingTold }),
   })
   const view = viewOf(recorded.jar, context)!
   const reply = stepReply(context, input, recorded, {

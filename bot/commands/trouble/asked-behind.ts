@@ -1,0 +1,43 @@
+import type { Diagnosis } from '../../../core/trouble/diagnose.ts'
+import type { Context } from '../../chat/command.ts'
+import { whomToCall } from '../../chat/emergency-reply.ts'
+import type { Message } from '../../text/words.ts'
+import { note } from '../reply/outcome-reply.ts'
+import { ifDrunkCautions } from './if-drunk.ts'
+import type { TroubleInput } from './known-facts.ts'
+
+const SKIMMED = /skim|scoop/i
+const OTHERS = /\bother\b/i
+
+/** Whether what is asked of it would keep it. */
+export const isRefused = ({ about }: TroubleInput): boolean => about !== undefined && !OTHERS.test(about.is)
+
+const isOfGrowth = ({ verdict, question }: Diagnosis): boolean =>
+  question === 'growth' || (verdict.kind === 'throw_away' && verdict.because === 'growth')
+
+/** Whether it may harm: thrown away, held back, or a question stands before drinking it. */
+const mayHarm = ({ verdict, stake }: Diagnosis): boolean =>
+  verdict.kind === 'throw_away' || verdict.kind === 'hold' || (verdict.kind === 'ask' && stake !== null)
+
+/** What is said to whoever would skim it, cook with it, or has more bottles of it. */
+export function aboutNotes(diagnosis: Diagnosis, { about }: TroubleInput): readonly Message<'notes'>[] {
+  if (about === undefined || !mayHarm(diagnosis)) return []
+  if (OTHERS.test(about.is)) return [note(isOfGrowth(diagnosis) ? 'trouble_other_bottles' : 'trouble_same_bottles')]
+  if (SKIMMED.test(about.is)) return isOfGrowth(diagnosis) ? [note('trouble_skimmed')] : []
+  return diagnosis.verdict.kind === 'throw_away' ? [note('trouble_no_use')] : []
+}
+
+/** Somebody else has some of it. */
+export function givenCautions(
+  diagnosis: Diagnosis,
+  { given }: TroubleInput,
+  context: Pick<Context, 'settings' | 'zone'>,
+): readonly Message<'cautions'>[] {
+  if (given === undefined || !mayHarm(diagnosis)) return []
+  const { country, units } = context.settings
+  const isCalled = ifDrunkCautions(diagnosis, context).length > 0
+  const call = isCalled ? null : whomToCall({ country, zone: context.zone, units })
+  return [{ group: 'cautions', key: 'trouble_given', values: { who: ANYBODY.test(given.is) ? null : given.is, call } }]
+}
+
+const ANYBODY = /^some(?:one|body)$/i
