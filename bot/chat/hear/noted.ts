@@ -29,6 +29,10 @@ export function leavingOut(outcome: CallOutcome, words: readonly string[]): Call
 export const pouredFor = (outcome: CallOutcome, poured: PouredFor | undefined): CallOutcome =>
   poured === undefined ? outcome : withNote(outcome, { group: 'notes', key: 'poured_for', values: poured })
 
+/** A reply that says that nothing is begun before its day. */
+export const tellingAhead = (outcome: CallOutcome, isAhead = false): CallOutcome =>
+  isAhead ? withNote(outcome, { group: 'notes', key: 'start_ahead', values: undefined }) : outcome
+
 /** A reply that says which spirit was taken, where nobody said. */
 export const takingSpirit = (outcome: CallOutcome, spirit: string | undefined): CallOutcome =>
   spirit === undefined ? outcome : withNote(outcome, { group: 'notes', key: 'spirit_taken', values: { spirit } })

@@ -34,7 +34,8 @@ export function assumedNotes(input: PlanInput, wish: PlanWish, plan: Plan): read
     named.abvPercent === undefined && named.own === undefined ? targets.abvPercent : null,
     named.sugarGPerL === undefined && (named.own?.sugarG ?? null) === null ? targets.sugarGPerL : null,
   ]
-  const isStrengthOther = abvPercent !== null && abvPercent !== USUAL.abvPercent
+  // Without sugar it is as strong as it is.
+  const isStrengthOther = abvPercent !== null && abvPercent !== USUAL.abvPercent && named.sugarGPerL !== 0
   const nearest = isStrengthOther
     ? 'strength'
     : sugarGPerL === null || sugarGPerL === USUAL.sugarGPerL

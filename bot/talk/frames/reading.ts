@@ -33,6 +33,8 @@ export type TalkReading =
       readonly vessels?: readonly VesselTaken[]
       /** What came out was not measured, and its maker said so. */
       readonly isUnmeasured?: true
+      /** It is to be begun on a day to come: it is told, and nothing is written down. */
+      readonly isAhead?: true
       /** What is done next with what the same sentence told. */
       readonly next?: CallRead
       /** The entry of the handbook for a danger that is told beside a deed: `strained it, and my guest has a nut allergy`. */

@@ -1,4 +1,5 @@
 import type { Sentence } from '../bits/bit.ts'
+import { isNoSugar, noSugarWords } from '../bits/no-sugar.ts'
 import type { Concept } from '../lexicon/lexicon.ts'
 import { onlyBit } from './amount-slots.ts'
 import type { Fill } from './plant-slots.ts'
@@ -14,6 +15,8 @@ export const wishedSweetness: Fill = (sentence, command) => {
   const { bits, has } = sentence
   const number = bits.find(({ kind, role }) => kind === 'sweetness' && role === 'want')
   if (number !== undefined) return onlyBit(number)
+  if (command === 'plan' && isNoSugar(sentence))
+    return { text: '0 g/L', bits: [...bits.filter(isSugarNamed), ...noSugarWords(sentence.typed)] }
   const style = STYLES.find(([concept]) => isOfSweetness(sentence, concept))
   if (style !== undefined) return { text: style[1], bits: [] }
   // `Go easy on the sugar`: of a plan that nothing was said of before.

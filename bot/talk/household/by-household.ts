@@ -4,9 +4,11 @@ import type { CallRead, TalkReading, VesselTaken } from '../frames/reading.ts'
 import { symptomIn } from '../frames/symptoms.ts'
 import type { Remembered } from '../memory/remembered.ts'
 import { spiritToFill } from './fruit-by-the-jar.ts'
+import { glugsMeasured } from './glug-measured.ts'
 import { type JarFilled, jarFilledIn, jarSizeIn, onlyWentIn, withJarFilled } from './jar-filled.ts'
 import { onlySpoons } from './only-spoons.ts'
 import { isUnmeasured, toldByVessels } from './told-by-vessels.ts'
+import { vesselRighted } from './vessel-righted.ts'
 import { type VesselSaid, vesselsIn, written } from './vessel-said.ts'
 
 interface Household {
@@ -28,7 +30,8 @@ function withVessels(reading: TalkReading, vessels: readonly VesselTaken[], isGu
 }
 
 /** A sentence with what came out in ml, where a vessel tells it: of that its deeds are taken apart. */
-export const inMl = (text: string, { isUs = false }: Surroundings): string => toldByVessels(text, isUs, false).text
+export const inMl = (text: string, { isUs = false }: Surroundings): string =>
+  toldByVessels(glugsMeasured(text), isUs, false).text
 
 /** `Filled the jar with spirit`: told or meant of a jar, with nothing of what is in it. */
 const FILLED =
@@ -86,7 +89,8 @@ function jarToFill(text: string, question: Remembered['question'], isUs: boolean
  * How a sentence is understood whose amounts are told by what they fill: half a jar, a mug, nearly a wine bottle. Where a jar was
  * filled of which nobody said how large it is, that is asked.
  */
-export function byHousehold(text: string, { surroundings, said, read }: Household): TalkReading {
+export function byHousehold(typed: string, { surroundings, said, read }: Household): TalkReading {
+  const text = glugsMeasured(typed)
   const { isUs = false } = surroundings
   const answer = onlySpoons(text, said) ?? jarToFill(text, said?.question ?? null, isUs)
   if (answer !== null) return answer
@@ -97,6 +101,8 @@ export function byHousehold(text: string, { surroundings, said, read }: Househol
     const filled = jarFilledIn(sentence)
     if (filled !== null) return withVessels(readFilled(sentence, filled, size.ml, read), [size], true)
   }
+  const right = vesselRighted(text, said, isUs)
+  if (right !== null) return withVessels(read(right.text), right.taken, false)
   const isBehind = said !== undefined && said.answersSince === 0 && isUnmeasured(said.step)
   const told = toldByVessels(text, isUs, isBehind)
   if (told.isOpen) {

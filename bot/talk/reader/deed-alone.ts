@@ -1,7 +1,7 @@
 import { wordsFrom } from '../../../core/quantity/read/tokens.ts'
 import type { Path } from '../../calls/signatures.ts'
 import type { Sentence, TalkJar } from '../bits/bit.ts'
-import { runningAmong } from '../bits/jars-of.ts'
+import { jarsOf, runningAmong } from '../bits/jars-of.ts'
 import type { CallRead, TalkReading } from '../frames/reading.ts'
 import type { ConceptSpan } from '../lexicon/concepts.ts'
 import type { Concept } from '../lexicon/lexicon.ts'
@@ -45,9 +45,16 @@ const DEEDS: Readonly<Partial<Record<Concept, Deed>>> = {
 const DRANK =
   /^(?:(?:i|we|ive|weve|have|just) )*(?:drank|drunk) (?:it|them|that|this)(?: all)?(?: now| already| today)?$/u
 
-/** `Drank one`, `we finished off a bottle`: of a batch in bottles one is gone. */
+/** `Drank one`, `opened two`, `we finished off a bottle`: of a batch in bottles so many are gone; a day and the batch may be named. */
 const DRANK_ONE =
-  /^(?:(?:i|we|ive|weve|have|just|ho|abbiamo|ne) )*(?:drank|drunk|finished|finished off|polished off|bevut[oa]) (?:one|another|a bottle|another bottle|one bottle|one of them|una|un altra|una bottiglia)(?: (?:now|already|today|tonight|oggi))?$/u
+  /^(?:(?:i|we|ive|weve|have|just|ho|abbiamo|ne|ci siamo) )*(?:drank|drunk|finished|finished off|polished off|opened|opened up|uncorked|cracked|cracked open|broke open|bevut[oaie]|apert[oaie]|stappat[oaie]) (?:(?:up|another) )?(?<count>one|another|a bottle|another bottle|a second|one bottle|one of them|one more|two|three|four|two of them|two bottles|three bottles|two more|una|un altra|una bottiglia|due|tre|due bottiglie)(?: (?:of|from|di|del|della|delle|dei|degli)(?: (?:the|my|our|it|them|these|those))*)?(?: (?:now|already|today|tonight|oggi|with friends|for us|to try|last night))?$/u
+
+const COUNTED: readonly (readonly [said: RegExp, count: string])[] = [
+  [/^(?:two|due)/u, '2'],
+  [/^(?:three|tre)/u, '3'],
+  [/^four/u, '4'],
+  [/^/u, '1'],
+]
 
 /** Said around a deed that tells nothing of its own: what it is done to, and when. */
 const AROUND =
@@ -107,16 +114,30 @@ function deedOf(deed: Deed, { bits }: Sentence, running: readonly TalkJar[]): De
   return deed.command === 'jar strain' && !has('steeping') ? DEEDS.filtered! : deed
 }
 
-function drankOne(running: readonly TalkJar[]): TalkReading | null {
-  const calls = running
+/** Bottles that were opened, of the batch that is named, else of the only one that has any. */
+function drankSome({ bits, jars, typed, has }: Sentence, running: readonly TalkJar[]): TalkReading | null {
+  const within = (at: number): boolean =>
+    bits.some(({ kind, from, to }) => (kind === 'date' || isNamed(kind)) && from <= at && at < to)
+  const words = typed.tokens.flatMap(({ kind, text }, at) => (kind === 'sign' || within(at) ? [] : [text])).join(' ')
+  const count = DRANK_ONE.exec(words)?.groups?.count
+  if (count === undefined || typed.text.includes('?') || has('asking', 'denial', 'hypothesis', 'wish')) return null
+  const named = bits.filter(({ kind }) => isNamed(kind))
+  const meant =
+    named.length === 0 ? running : running.filter((jar) => named.some((bit) => jarsOf(bit, jars).includes(jar)))
+  const day = bits.find(({ kind }) => kind === 'date')
+  const opened = COUNTED.find(([said]) => said.test(count))![1]
+  const more = { opened, ...(day !== undefined && day.text !== 'today' && { when: day.text }) }
+  const calls = meant
     .filter(({ stage }) => IN_BOTTLES.includes(stage))
-    .map(({ name }): CallRead => ({ command: 'bottles', options: { jar: name, opened: '1' } }))
+    .map(({ name }): CallRead => ({ command: 'bottles', options: { jar: name, ...more } }))
   const [only, another] = calls
   if (only === undefined) return null
   return another === undefined
     ? { kind: 'call', call: only, does: 'record', leftOut: [] }
-    : whichJar({ command: 'bottles', options: { opened: '1' } }, calls)
+    : whichJar({ command: 'bottles', options: more }, calls)
 }
+
+const isNamed = (kind: Sentence['bits'][number]['kind']): boolean => kind === 'plant' || kind === 'jar'
 
 /** `Bottled it`, `gave them away`: a deed and nothing else, of the one jar that it can be of, else of the one that there is. */
 function deedAlone(sentence: Sentence): TalkReading | null {
@@ -125,7 +146,7 @@ function deedAlone(sentence: Sentence): TalkReading | null {
   const words = wordsFrom(typed)
     .replace(/[.!]+$/u, '')
     .trim()
-  const drunk = DRANK_ONE.test(words) ? drankOne(running) : null
+  const drunk = drankSome(sentence, running)
   if (drunk !== null) return drunk
   const found = DRANK.test(words) ? { deed: DRUNK, span: null } : deedIn(sentence)
   if (running.length === 0 || found === null || typed.tokens.some(({ text }) => text === '?')) return null

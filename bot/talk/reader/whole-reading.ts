@@ -3,11 +3,13 @@ import type { TalkReading } from '../frames/reading.ts'
 import { againChanged } from '../memory/again-changed.ts'
 import { freeTold } from '../memory/free-told.ts'
 import { namedAgain } from '../memory/named-again.ts'
+import { noSugarWished } from '../memory/no-sugar-wished.ts'
 import { planOfNothing } from '../memory/plan-of-nothing.ts'
 import { NOTHING_SAID, type Remembered } from '../memory/remembered.ts'
 import { severalToBuy } from '../memory/scaled-again.ts'
 import { syrupAsked } from '../memory/syrup-asked.ts'
 import { forPeople } from './for-people.ts'
+import { glassDrunk } from './glass-drunk.ts'
 import { hadAtHome } from './had-at-home.ts'
 import { ideasWithSpirit } from './ideas-with-spirit.ts'
 import { measureAsked } from './measure-asked.ts'
@@ -19,6 +21,7 @@ import { planHandled } from './plan-handled.ts'
 import { pleasantry } from './pleasantries.ts'
 import { readyByEvent } from './ready-by-event.ts'
 import { shownAgain } from './shown-again.ts'
+import { startAhead } from './start-ahead.ts'
 import { steepLongAsked } from './steep-long-asked.ts'
 
 /** What is told by the sentence as a whole, before any frame is tried on a part of it. */
@@ -30,6 +33,7 @@ export const wholeReading = (
   pleasantry(sentence, said.question !== null) ??
   measureAsked(sentence) ??
   syrupAsked(sentence, said) ??
+  noSugarWished(sentence, said) ??
   planOfNothing(sentence, said) ??
   againChanged(sentence, said, read) ??
   ideasWithSpirit(sentence, said) ??
@@ -37,12 +41,14 @@ export const wholeReading = (
   namedAgain(sentence, said) ??
   ofReminders(sentence) ??
   forPeople(sentence, said) ??
+  glassDrunk(sentence, said) ??
   hadAtHome(sentence) ??
   readyByEvent(sentence, said) ??
   freeTold(sentence, said) ??
   steepLongAsked(sentence) ??
   shownAgain(sentence, said) ??
   ownFreezing(sentence, said) ??
+  startAhead(sentence, said) ??
   planHandled(sentence, said) ??
   planAsked(sentence, said) ??
   ownJarAsked(sentence, said)

@@ -125,6 +125,7 @@ export const talkSentences = {
     handbook_more: ({ entries }) =>
       `Near it in the handbook: ${listed(entries.map((entry) => handbook[entry].title.toLowerCase()))}.`,
     sugar_to_taste: () => 'Sugar to taste: stir it in bit by bit, and stop when you like it.',
+    start_ahead: () => 'Nothing’s written down yet. Say “start it” on the day, and I’ll note it.',
     left_out: ({ words }) => `I left out ${quotedWords(words)}.`,
     poured_for: ({ people, glasses, glassMl, volumeMl }, format) =>
       `For ${people} people that’s ${people * glasses} glasses of ${glassMl} ml, ${format.round.volume(volumeMl)} in all.`,

@@ -16,6 +16,9 @@ export interface NamedTargets {
 /** Where nothing else is said. */
 const SUCROSE = sugar(1)
 
+/** As strong as a drink without sugar is made of stronger spirit, % vol. Common practice, no source. */
+const UNSWEETENED_PERCENT = 40
+
 /** A gram of what sweetens, and of what stands for the water. */
 export interface SyrupGrams {
   readonly gram: Liquid
@@ -35,6 +38,11 @@ export function chooseTargets(infusion: Liquid, named: NamedTargets, of: SyrupGr
       expectSweetEnough(of.gram, named.sugarGPerL ?? USUAL.sugarGPerL)
     return targetsOfOwn(infusion, named.own, named, { ...of, usualGPerL: USUAL.sugarGPerL })
   }
+  if (named.sugarGPerL === 0)
+    return {
+      abvPercent: named.abvPercent ?? Math.min(UNSWEETENED_PERCENT, abvPercent(infusion)),
+      sugarGPerL: 0,
+    }
   const strength = named.abvPercent ?? reachableAbvPercent(infusion, named.sugarGPerL ?? USUAL.sugarGPerL, of.gram)
   return { abvPercent: strength, sugarGPerL: named.sugarGPerL ?? reachableGPerL(infusion, strength, of) }
 }

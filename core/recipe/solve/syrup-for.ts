@@ -54,6 +54,8 @@ export function expectSweetEnough(gram: Liquid, toSugarGPerL: number): void {
 const NOTHING_SHARE = 1e-9
 
 function forTargets(infusion: Liquid, targets: Targets, gram: Liquid, filler: Liquid): Amounts {
+  if (targets.sugarGPerL === 0 && sugarG(infusion) > 0)
+    return { sugarG: 0, waterG: waterAlone(infusion, targets, filler) }
   expectSweetEnough(gram, targets.sugarGPerL)
   const amounts = amountsFor(infusion, targets, gram, filler)
   const nothingG = NOTHING_SHARE * (ethanolG(infusion) + waterG(infusion))
@@ -82,6 +84,19 @@ function forTargets(infusion: Liquid, targets: Targets, gram: Liquid, filler: Li
     waterG: amounts.waterG > nothingG ? amounts.waterG : 0,
     sugarG: amounts.sugarG > nothingG ? amounts.sugarG : 0,
   }
+}
+
+/** A strength that is no further above its own, as a share of it, is what there is. Common practice, no source. */
+const AS_IT_IS_SHARE = 0.02
+
+/** Where no sugar is wished the plants' own stays in it: grams of what stands for the water that bring it to a strength. */
+function waterAlone(infusion: Liquid, { abvPercent: toAbvPercent }: Targets, filler: Liquid): number {
+  const own = abvPercent(infusion)
+  if (toAbvPercent > own * (1 + AS_IT_IS_SHARE))
+    throw new DomainError('unreachable', 'water_only_lowers', { abvPercent: own, toAbvPercent })
+  if (toAbvPercent >= own * (1 - 1e-12)) return 0
+  const excess = (addedG: number) => abvPercent(mix(infusion, gramsOf(filler, addedG))) - toAbvPercent
+  return findRoot({ f: excess, low: 0, high: enoughG(excess, ethanolG(infusion)), tolerance: 1e-12 })
 }
 
 /** The nearest that can be had to targets out of reach; null where its sugar would not stay dissolved either. */

@@ -19,7 +19,7 @@ describe('what is said in the place of an amount counts', () => {
     ],
     // None is put right.
     ['10 lemons, 1 l 95%, make it 28%', '/plan of:10 lemons spirit:1 l 95% to-strength:28%'],
-    ['10 lemons and no sugar, 1 l vodka', '/plan of:10 lemons spirit:1 l vodka 40%'],
+    ['10 lemons and no sugar, 1 l vodka', '/plan of:10 lemons spirit:1 l vodka 40% to-sweetness:0 g/L'],
   ])('%s', async (text, read) => {
     expect((await talker().say(text)).read).toBe(read)
   })
