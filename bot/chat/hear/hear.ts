@@ -15,6 +15,7 @@ import { attempt, execute } from '../run/execute.ts'
 import { help } from '../run/help.ts'
 import { withJarNumbers } from '../run/jar-for-numbers.ts'
 import { placeOf } from '../run/kitchen-said.ts'
+import { anotherNamed } from './another-named.ts'
 import { isAmong, isDone, isNameWrong, isRefusal, problemOf } from './as-typed.ts'
 import { exactCall, exactWithoutSlash, keepsNamed, looseAndNamed, ONLY_TYPED, typedCall } from './exactly.ts'
 import { type Heard, heard, type Understood } from './heard.ts'
@@ -98,6 +99,8 @@ async function ofSlash(line: string, dispatch: Dispatch, person: Person): Promis
     // The command that was typed is never taken for another.
     // Nothing is done of a line that names a poison beside what was read.
     const isRun = read?.path === path && refusedIn(line).length === 0
+    const another = isRun && 'jar' in read.options ? anotherNamed(rest, path, person.jars) : null
+    if (another !== null) return ofExact(another, dispatch)
     const outcome = isRun ? await execute(read, dispatch) : null
     if (read !== null && outcome?.ok === true) {
       const call = { command: read.path as Path, options: read.options }
