@@ -1,5 +1,4 @@
-import { farPlant } from '../../../core/botanical/find/far-plant.ts'
-import { isDescriptor, type PlantFound, plantMisspelt, plantSaid } from '../../../core/botanical/find/plant-said.ts'
+import { isDescriptor, type PlantFound, plantSaid } from '../../../core/botanical/find/plant-said.ts'
 import { type TypedText, textFrom, wordAt } from '../../../core/quantity/read/tokens.ts'
 import { numberSaid } from '../../../core/quantity/said/number-said.ts'
 import { wordSet } from '../lexicon/concepts.ts'
@@ -23,7 +22,7 @@ function isColour({ typed, spans }: Around, at: number): boolean {
   )
 }
 
-const FILTER = /^(?:filters?|papers?|filterpapers?)$/
+export const FILTER = /^(?:filters?|papers?|filterpapers?)$/
 
 /** `Il filtro da caffè`. */
 const isOfFilter = (typed: TypedText, at: number): boolean =>
@@ -96,27 +95,4 @@ export function plantAt(around: Around, at: number): Bit | null {
   const to = isDescriptor(wordAt(typed, behind)) ? behind + 1 : found.next
   // `The ginger's out`: the name is all that counts.
   return bit('plant', at, to, 0, textFrom(typed, at, to).replace(/['’‘´`]s$/i, ''), { ids: found.ids })
-}
-
-/** A plant that is only known by the amount before it, or that has a slip. */
-export function misspeltAt({ tokens }: TypedText, at: number): Bit | null {
-  const found = plantMisspelt(tokens, at)
-  if (found === null) {
-    const { kind = 'sign', text = '' } = tokens[at] ?? {}
-    const far = kind === 'word' ? farPlant(text) : null
-    return far === null ? null : bit('plant', at, at + 1, 0, far.name, { ids: far.ids })
-  }
-  return FILTER.test(tokens[found.next]?.text ?? '')
-    ? null
-    : bit(
-        'plant',
-        at,
-        found.next,
-        0,
-        tokens
-          .slice(at, found.next)
-          .map(({ text }) => text)
-          .join(' '),
-        { ids: found.ids },
-      )
 }

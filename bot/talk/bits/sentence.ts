@@ -2,7 +2,7 @@ import { isSaidInUs } from '../../../core/quantity/read/units-said.ts'
 import { saidText } from '../../../core/quantity/said/said-text.ts'
 import { SPIRIT_BOTTLE_ML, US_SPIRIT_BOTTLE_ML } from '../../../core/quantity/us-bottles.ts'
 import { broadMeant } from '../lexicon/broad-words.ts'
-import { type ConceptSpan, conceptsIn, wordSet } from '../lexicon/concepts.ts'
+import { type ConceptSpan, conceptsIn } from '../lexicon/concepts.ts'
 import { lexiconFor } from '../lexicon/language-of.ts'
 import type { Concept, Derived } from '../lexicon/lexicon.ts'
 import { respelt } from '../lexicon/respell.ts'
@@ -14,10 +14,10 @@ import { derivedOfJars } from './derived-of-jars.ts'
 import { isLiquidAmount } from './jar-sizes.ts'
 import { isOver, jarsNamed } from './jars-of.ts'
 import { liqueursMeant } from './liqueurs-meant.ts'
+import { withMisspelt } from './misspelt-plants.ts'
 import { nameTold } from './name-told.ts'
 import { NEXT_DEED, newNameAt, partNameAt } from './new-name-at.ts'
 import { withoutPlaceItself } from './place-itself.ts'
-import { misspeltAt } from './plant-bits.ts'
 import { withRoles } from './roles.ts'
 import { spansMeant } from './spans-meant.ts'
 import { toldOfJar } from './told-of-jar.ts'
@@ -173,26 +173,4 @@ function isForSyrup(bits: readonly Bit[], jars: readonly TalkJar[]): boolean {
     (bits.some(({ role }) => role === 'of_sugar') && bits.some(({ role }) => role === 'of_water')) ||
     (named.length > 0 ? named : jars).some(({ stage }) => stage === 'strained')
   )
-}
-
-/** Plants with a slip in words that are nothing else. */
-function withMisspelt(
-  { typed, spans, lexicon }: Parameters<typeof withRoles>[0],
-  read: readonly Bit[],
-): readonly Bit[] {
-  const isTaken = (at: number): boolean =>
-    read.some(({ from, to }) => from <= at && at < to) || spans.some(({ from, to }) => from <= at && at < to)
-  const [fillers, others] = [wordSet(lexicon.fillers), wordSet(lexicon.notPlants)]
-  let next = 0
-  const more = typed.tokens.flatMap(({ kind, text }, at) => {
-    const isName = kind === 'word' && at >= next && !isTaken(at) && !fillers.has(text) && !others.has(text)
-    const found = isName ? misspeltAt(typed, at) : null
-    const isFree =
-      found !== null &&
-      Array.from({ length: found.to - found.from }, (_, more) => at + more).every((each) => !isTaken(each))
-    if (found === null || !isFree) return []
-    next = found.to
-    return [found]
-  })
-  return [...read, ...more].toSorted((one, other) => one.from - other.from)
 }
