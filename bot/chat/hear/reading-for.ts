@@ -19,6 +19,7 @@ import { writtenOut } from '../../talk/lexicon/texted.ts'
 import { whoAt } from '../../talk/memory/remembered.ts'
 import { clausesApart, SHOWN } from '../../talk/reader/clauses-apart.ts'
 import { deedsApart } from '../../talk/reader/deeds-apart.ts'
+import { withMeasures } from '../../talk/reader/measures-beside.ts'
 import { isJarNamed, jarNamed, ownDeeds } from '../../talk/reader/own-deeds.ts'
 import { readSentence } from '../../talk/reader/read-sentence.ts'
 import { linesUnread } from '../../talk/reader/recipe-lines.ts'
@@ -60,7 +61,9 @@ export function readingFor(line: string, dispatch: Dispatch, person: Person, com
   if (titled !== null) return { kind: 'topic', entry: titled, more: [] }
   const surroundings = surroundingsOf(dispatch, person)
   const said = dispatch.talk?.of(whoAt(dispatch.userId, placeOf(dispatch)), dispatch.nowMs)
-  return byHousehold(text, { surroundings, said, read: (each) => readingOf(each, dispatch, person) })
+  const read = (whole: string): TalkReading =>
+    byHousehold(whole, { surroundings, said, read: (each) => readingOf(each, dispatch, person) })
+  return withMeasures(text, surroundings, read) ?? read(text)
 }
 
 function readingOf(text: string, dispatch: Dispatch, person: Person, command?: Path): TalkReading {
