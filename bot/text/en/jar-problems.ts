@@ -8,7 +8,7 @@ import type { Format } from '../format.ts'
 import type { Written } from '../language.ts'
 import type { SafetyProblems } from '../messages/safety-problems.ts'
 import { didWords, untilText } from './jar-entries.ts'
-import { hasHave, isAre, isnt, wasnt, wasWere } from './jar-verbs.ts'
+import { hasHave, isAre, isnt, itThem, wasnt, wasWere } from './jar-verbs.ts'
 import { finingNames } from './label.ts'
 import { either, listed } from './phrases.ts'
 import { toldText } from './told-of-jar.ts'
@@ -40,7 +40,10 @@ const cannotFollow = ({ jar, did, stage, first, day, into }: CannotFollow, forma
   const when = day === null ? '' : ` ${on(day, format)}`
   const name = quoted(jar)
   if (first !== null) {
-    const orDiscard = did === 'emptied' ? ' Strain it first, or throw it away:' : ' Strain it first:'
+    const orDiscard =
+      did === 'emptied'
+        ? ` Strain ${itThem(jar)} first, or throw ${itThem(jar)} away:`
+        : ` Strain ${itThem(jar)} first:`
     return `${jar} ${isAre(jar)} still ${stage}.${orDiscard} ${did === 'emptied' ? `/jar discard ${name}` : `/jar strain ${name}`}`
   }
   if (did === 'shaken' && stage !== 'emptied' && stage !== 'discarded') {
@@ -100,7 +103,8 @@ export const jarProblems = {
     `${jar} ${hasHave(jar)} ${other} poured in, and I can only share one batch. Next time, share them before you pour them together.`,
   second_steep_unshared: ({ jar, other }) =>
     `${jar} is a second steep on the plants of ${other}: it has no recipe of its own. Share or plan ${other} instead.`,
-  second_not_strained: ({ jar }) => `${jar} ${isAre(jar)} still steeping. Strain it first: /jar strain ${quoted(jar)}`,
+  second_not_strained: ({ jar }) =>
+    `${jar} ${isAre(jar)} still steeping. Strain ${itThem(jar)} first: /jar strain ${quoted(jar)}`,
   second_sugared: ({ jar }) =>
     `There’s still sugar on that fruit. Pour back what it drew first: ${lineTyped('jar sweeten', { jar, 'from-fruit': 'yes' })}`,
   second_taken: ({ jar, by, line }) =>

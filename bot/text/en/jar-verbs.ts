@@ -31,3 +31,6 @@ export const wasWere = (name: string): string => chosen(name, 'was', 'were')
 export const wasnt = (name: string): string => chosen(name, 'wasn’t', 'weren’t')
 
 export const hasHave = (names: Named): string => chosen(names, 'has', 'have')
+
+/** `Strain it`, `strain them`: where the sentence names the jar just before. */
+export const itThem = (names: Named): string => chosen(names, 'it', 'them')
