@@ -46,8 +46,11 @@ export const begun: Rule = (sentence, last, { offered }) => {
   const sugared = planned === undefined ? null : inJarWithSugar(sentence, planned)
   if (sugared !== null) return sugared
   const isTold = STARTED.test(wordsFrom(typed)) && !has('denial', 'hypothesis')
-  if (planned !== undefined && isTold && day?.kind === 'date' && another === undefined && !has('asking'))
-    return callReading(withOption(planned, 'when', day.text), 'record')
+  if (planned !== undefined && isTold && day?.kind === 'date' && another === undefined && !has('asking')) {
+    const called = nameSaid(typed, day)
+    const dated = withOption(planned, 'when', day.text)
+    return callReading(called === undefined ? dated : withOption(dated, 'name', called), 'record')
+  }
   const past = pastDay(bits)
   if (planned !== undefined && past !== null && isOfPlanned(bits, planned) && has('started') && !isUnsure(typed, has))
     return callReading(withOption(planned, 'when', past.text), 'record')

@@ -1,11 +1,10 @@
-import { unlessRefused } from '../../../core/domain-error.ts'
 import { wordsFrom } from '../../../core/quantity/read/tokens.ts'
-import { parseBottles } from '../../../core/recipe/plan/parse-bottles.ts'
 import type { Bit, Sentence } from '../bits/bit.ts'
 import { jarCalled } from '../bits/jars-of.ts'
-import type { CallRead, TalkReading } from '../frames/reading.ts'
+import type { CallRead } from '../frames/reading.ts'
 import { NUMBER } from '../frames/typed-number.ts'
 import { type Concept, DEEDS } from '../lexicon/lexicon.ts'
+import { bottlesRighted } from './bottles-righted.ts'
 import { callReading, digitsOf, eitherOf, NO_LIQUEUR, numbersOf, type Rule } from './rule.ts'
 import { nearerBefore, sweetAmountsMeant } from './which-amount.ts'
 
@@ -99,23 +98,6 @@ const isOfOtherPlant = ({ bits, jars }: Sentence, { options }: CallRead): boolea
   )
 }
 
-/** `It was three 20cl`: of several sizes it may be those of that size, or all there were. */
-function bottlesRighted(numbers: readonly Bit[], { command, options }: CallRead): TalkReading | null {
-  const [count, size, another] = numbers
-  const { jar, bottles } = options
-  if (command !== 'jar bottle' || jar === undefined || bottles === undefined) return null
-  if (count?.kind !== 'bare' || size?.kind !== 'volume' || another !== undefined || count.to !== size.from) return null
-  const right = `${digitsOf(count)} x ${size.text}`
-  const items = bottles.split('+').map((item) => item.trim())
-  const at = items.findIndex((item) => sizeMl(item) === size.value)
-  const correct = (text: string): CallRead => ({ command: 'jar correct', options: { jar, bottles: text } })
-  const all = correct(right)
-  if (at === -1 || items.length === 1) return callReading(all, 'record')
-  return eitherOf(all, [all, correct(items.with(at, right).join(' + '))])
-}
-
-const sizeMl = (item: string): number | null => unlessRefused(() => parseBottles(item)[0]?.volumeMl) ?? null
-
 /**
  * `Sorry, it was 910`: what was recorded last is put right by a line of its own; nothing is edited by hand. A strength that a liqueur
  * may have is a wish, unless it is said to be what was.
@@ -139,7 +121,7 @@ export const correctedStep: Rule = (sentence, last, { step }) => {
   // What is told of a deed is a deed of its own.
   if (!isNo && has(...DEEDS) && !OF_STEP[step.command]?.some((concept) => has(concept) && isOfPast)) return null
   if (!isOfPast && !isNo && !isOther && !isMade) return null
-  const bottles = bottlesRighted(numbersOf(sentence), {
+  const bottles = bottlesRighted(sentence, {
     ...step,
     options: { ...step.options, ...(last.options.jar !== undefined && { jar: last.options.jar }) },
   })
