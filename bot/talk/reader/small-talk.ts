@@ -2,6 +2,7 @@ import type { Sentence } from '../bits/bit.ts'
 import type { TalkReading } from '../frames/reading.ts'
 import { dangerAsked } from './danger-asked.ts'
 import { whoIsYoung } from './for-a-child.ts'
+import { weakLowAcid } from './weak-low-acid.ts'
 
 const MOST_SAID = 6
 /** Thanks say more of the same: `ta very much, you’re a gem`. */
@@ -54,10 +55,12 @@ const CURIOUS =
   /\b(?:kids?|children|grandchildren|grandkids|sons?|daughters?|little ones|bambini|figli|nipoti)\b (?:\S+ ){0,2}(?:ask(?:s|ed|ing)?(?! for| if they| to (?:try|taste|drink|have))|wonder(?:s|ing)?|wants? to know|curious|chied\S+|vogliono sapere)\b/iu
 
 /** What harms without being an ingredient: spirit over heat, children, a baby on its way, medicines and the rest of `dangerAsked`. */
-export function dangerTopic({ bits, has, typed }: Sentence): string | null {
+export function dangerTopic(sentence: Sentence): string | null {
+  const { bits, has, typed } = sentence
   if (has('pregnant')) return 'pregnancy'
   const asked = dangerAsked(typed.text)
-  if (asked !== null) return asked
+  const grown = asked ?? weakLowAcid(sentence)
+  if (grown !== null) return grown
   // `A tag for the sloe, the kids keep asking what it is`: nobody of them drinks.
   if (has('print_tag', 'print_label') && CURIOUS.test(typed.text)) return null
   const young = whoIsYoung(typed.text)

@@ -250,7 +250,7 @@ export const safety: HandbookPart<SafetyId> = {
       'vegetables in alcohol',
       'is a garlic infusion dangerous',
     ],
-    text: `Over ${KEEPS_ABV_PERCENT} % from the first day to the last, botulism can’t grow. Weaker than that, throw it away untasted, because no smell or fizz warns you. No oil in the jar, ever.`,
+    text: `Only over ${KEEPS_ABV_PERCENT} % from the first day to the last. Weaker than that, in wine or sherry say, botulism can grow, and no smell or fizz warns you: throw it away untasted. No oil in the jar, ever.`,
     source: 'Daifas and others, J. Food Prot. 66 (2003), 610, the line is a margin',
     trust: 'common practice',
     next: null,
