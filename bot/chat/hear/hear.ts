@@ -20,6 +20,7 @@ import { isAmong, isDone, isNameWrong, isRefusal, problemOf } from './as-typed.t
 import { exactCall, exactWithoutSlash, keepsNamed, looseAndNamed, ONLY_TYPED, typedCall } from './exactly.ts'
 import { type Heard, heard, type Understood } from './heard.ts'
 import { inOwnKitchen } from './in-own-kitchen.ts'
+import { noteBehindName } from './note-behind-name.ts'
 import { poisonNamed } from './poison-named.ts'
 import { deedsIn, namesJar, readingFor } from './reading-for.ts'
 import { remember } from './remember.ts'
@@ -67,6 +68,16 @@ function looseRead(rest: string, path: Path, dispatch: Dispatch, person: Person)
   return { path, options: { ...read.options, ...parts.named } }
 }
 
+/** A note that stands behind the name of its jar; where it only says where the jar stands, that. */
+async function ofNote(note: Invocation, dispatch: Dispatch, person: Person): Promise<Understood> {
+  const { jar = '', note: text = '' } = note.options
+  const read = callRead(readingFor(`${jar} ${text}`, dispatch, person, 'jar note'))
+  const isPlace = read?.path === 'jar note' && read.options.where !== undefined && read.options.note === undefined
+  const call = isPlace ? read : note
+  const { heard: said, reading } = await ofExact(call, dispatch)
+  return { heard: { ...said, read: said.read ?? lineOf(call) }, reading }
+}
+
 /** A line with its slash: exact, or with loose values that are read with the command known. */
 async function ofSlash(line: string, dispatch: Dispatch, person: Person): Promise<Understood> {
   const { commands } = dispatch
@@ -75,6 +86,8 @@ async function ofSlash(line: string, dispatch: Dispatch, person: Person): Promis
   // What is done is done once, and what is refused stays refused, however else the line could be read.
   const typed = typedCall(line, commands)
   const asTyped = typed === null ? null : await ofExact(typed, dispatch)
+  const note = asTyped === null ? null : noteBehindName(typed, asTyped.heard)
+  if (note !== null) return ofNote(note, dispatch, person)
   if (asTyped !== null && (isDone(asTyped.heard) || isRefusal(asTyped.heard) || isNameWrong(asTyped.heard, line))) {
     return asTyped
   }

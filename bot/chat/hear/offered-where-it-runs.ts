@@ -21,6 +21,10 @@ export async function whichJar(call: CallRead, choices: readonly CallRead[], dis
     choices.map(async (choice) => ({ choice, outcome: await execute(asInvocation(choice), onTrial(dispatch)) })),
   )
   const able = tried.filter(({ outcome }) => outcome.ok || outcome.error.code !== 'wrong_stage')
+  // Where it can only be one that is to go, that is said, and its name leads nowhere.
+  const [only, another] = able
+  if (only !== undefined && another === undefined && !only.outcome.ok && only.outcome.error.problem === 'jar_told_held')
+    return heard(only.outcome, written(only.choice))
   const can = (able.length > 0 ? able : tried).map(({ choice }) => choice)
   const read = written(call)
   const lines = [...new Set(can.map(written))]

@@ -58,7 +58,7 @@ const COUNTED: readonly (readonly [said: RegExp, count: string])[] = [
 
 /** Said around a deed that tells nothing of its own: what it is done to, and when. */
 const AROUND =
-  /^(?:i|we|ive|weve|have|has|had|is|was|been|just|now|already|also|then|so|ok|right|finally|today|it|its|them|that|this|these|those|one|ones|all|em|the|my|our|jar|jars|batch|lot|up|off|out|away|ho|abbiamo|l|lo|la|li|le|e|gia|ora|adesso|oggi|tutto|tutta|tutti|questo|quello|vaso|barattolo)$/u
+  /^(?:i|we|ive|weve|have|has|had|is|was|been|just|now|already|also|then|so|ok|right|finally|today|it|its|them|that|this|these|those|one|ones|all|em|the|my|our|jar|jars|batch|lot|up|off|out|away|anyway|anyways|regardless|still|then|comunque|stesso|ugualmente|ho|abbiamo|l|lo|la|li|le|e|gia|ora|adesso|oggi|tutto|tutta|tutti|questo|quello|vaso|barattolo)$/u
 
 /** The longest of what holds there: `put it in bottles` is no place for it. */
 function deedIn({ spans }: Sentence): { readonly deed: Deed; readonly span: ConceptSpan } | null {

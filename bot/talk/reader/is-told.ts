@@ -19,6 +19,7 @@ export function isToldNow(sentence: Sentence, command: Path): boolean {
   if (command === 'jar later' && sentence.has('remind') && !ASKS_OF.test(sentence.typed.tokens[0]?.text ?? ''))
     return true
   if (sentence.typed.tokens[clause.to]?.text === '?') return false
+  if (beginsAsked(sentence, clause.from)) return false
   if (within('asking') && !(command === 'jar taste' && isMarked(sentence))) return false
   if (ORDERED.has(command)) return true
   if (isAhead(sentence) || (command === 'jar start' && (isDoubted(sentence) || isOnlyDescribed(sentence)))) return false
@@ -29,6 +30,25 @@ export function isToldNow(sentence: Sentence, command: Path): boolean {
     !isOnlyMeant(sentence, within) &&
     !isDenied(sentence)
   )
+}
+
+/** Before whom or what it is asked of: `does ginger keep in the fridge`, with no mark behind it; `had` and `have` may be told of oneself. */
+const ASKS = /^(?:does|do|did|is|are|was|were|has|will|would|should|shall|can|could|may|might|must)$/
+const LEADS = /^(?:so|and|but|hey|hi|hello|ok|well|please|oh|now|then|um|er|e|ma|allora|scusa|ciao|,)$/
+const ARTICLE = /^(?:the|my|our|this|that|these|those|your)$/
+const SUBJECT = /^(?:it|they|i|we|you|he|she|anyone|anybody|somebody|someone|there)$/
+
+/** Whether the sentence begins as a question does, by the order of its words. */
+export function beginsAsked({ typed: { tokens }, bits }: Sentence, begin = 0): boolean {
+  let at = begin
+  while (LEADS.test(tokens[at]?.text ?? '')) at++
+  const verb = tokens[at]?.text ?? ''
+  const isOther = verb === 'have' && /^(?:i|we|you|they)$/.test(tokens[at + 1]?.text ?? '')
+  if (!ASKS.test(verb) && !isOther) return false
+  let behind = at + 1
+  if (SUBJECT.test(tokens[behind]?.text ?? '')) return true
+  while (ARTICLE.test(tokens[behind]?.text ?? '')) behind++
+  return bits.some(({ kind, from }) => (kind === 'plant' || kind === 'jar') && from === behind)
 }
 
 /** `The gingery one is a 3 out of 5`: how good it is, in words that else ask what something is. */
@@ -121,8 +141,8 @@ function clauseOf({ typed, spans }: Sentence): { readonly from: number; readonly
 }
 
 /** Whether it is a question, by its words or its mark. */
-export const isAsked = ({ typed, has }: Sentence): boolean =>
-  has('asking') || typed.tokens.some(({ text }) => text === '?')
+export const isAsked = (sentence: Sentence): boolean =>
+  sentence.has('asking') || sentence.typed.tokens.some(({ text }) => text === '?') || beginsAsked(sentence)
 
 /** `Posso guidare dopo un limoncello?`: what is asked of the time after something puts nothing off. */
 export function mayBe(command: Path, sentence: Sentence): boolean {

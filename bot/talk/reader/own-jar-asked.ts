@@ -43,11 +43,11 @@ const IS_SHOWN =
 
 /** `Can I keep the ginger one`, `is the quince still ok`, with nothing told to be wrong with it: whether it keeps at its strength. */
 const KEPT =
-  /^(?:still|even|safely|keep|keeps|keeping|kept|save|drink|drinkable|use|usable|ok|okay|fine|good|alright|right|all|bad|off|gone|spoil|spoils|spoiled|spoilt|last|lasts|any|longer|more|not|or|throw|bin|chuck|dump|away|out|has|go|yet|by|tener\p{L}*|tenere|ber\p{L}*|usar\p{L}*|conservar\p{L}*|ancora|buon[oaie]|bevibil[ei]|bene|mal[oae]|sempre|sono|andat[oaie]|e|è|o|buttar\p{L}*)$/u
+  /^(?:still|even|safely|keep|keeps|keeping|kept|save|drink|drinkable|use|usable|ok|okay|fine|good|alright|right|all|bad|off|gone|spoil|spoils|spoiled|spoilt|last|lasts|any|longer|more|not|or|throw|bin|chuck|dump|away|out|has|go|yet|by|fridge|freezer|cellar|larder|pantry|cupboard|shelf|shed|garage|frigo|frigorifero|congelatore|cantina|dispensa|scaffale|tiene|tengono|conserva|conservano|mantiene|dura|durano|tener\p{L}*|tenere|ber\p{L}*|usar\p{L}*|conservar\p{L}*|ancora|buon[oaie]|bevibil[ei]|bene|mal[oae]|sempre|sono|andat[oaie]|e|è|o|buttar\p{L}*)$/u
 const IS_KEPT =
-  /^(?:(?:so|and|but|ok|now|please|e|ma) )*(?:(?:can|could|may|should|shall|do|dare) (?:i|we) (?:(?:even|safely) )?(?:(?:still )?(?:keep|save)|still (?:drink|use))\b|(?:is|are|does|do|will|has|have) .*\b(?:still|keep|last|spoiled|spoilt|gone (?:off|bad))\b|is (?:the|my|our|that) .*\b(?:ok|okay|fine|alright|all right)$|(?:posso|possiamo|si puo|devo) (?:ancora )?(?:tener|ber|usar|conservar)\p{L}*|(?:(?:il|lo|la|i|gli|le|e|è|sono|sara) )+.*\bancora (?:buon|bevibil|bene)|(?:e|è|sono) ancora (?:buon|bevibil))/u
+  /^(?:(?:so|and|but|ok|now|please|e|ma) )*(?:(?:can|could|may|should|shall|do|dare) (?:i|we) (?:(?:even|safely) )?(?:(?:still )?(?:keep|save)|still (?:drink|use))\b|(?:is|are|does|do|will|would|has|have) .*\b(?:still|keep|last|spoiled|spoilt|gone (?:off|bad))\b|is (?:the|my|our|that) .*\b(?:ok|okay|fine|alright|all right)$|(?:posso|possiamo|si puo|devo) (?:ancora )?(?:tener|ber|usar|conservar)\p{L}*|(?:(?:il|lo|la|i|gli|le|e|è|sono|sara) )+.*\bancora (?:buon|bevibil|bene)|(?:il|lo|la|i|gli|le) .*\b(?:si (?:tiene|tengono|conserva|conservano|mantiene)|dura|durano) (?:in|nel|nella|sullo)|(?:e|è|sono) ancora (?:buon|bevibil))/u
 
-/** A jar of one’s own, not the plant: `can I still use ground ginger`. */
+/** A jar of one’s own, not the plant: `can I still use ground ginger`; what stands somewhere is the jar too. */
 const OWN = /\b(?:the|my|our|that|this|il|lo|la|i|gli|le|mi[oa]|nostr[oa])\b/
 
 const isOnlyOf = ({ typed, bits }: Sentence, words: RegExp): boolean =>

@@ -33,6 +33,7 @@ import { deniedReading } from './denied-symptom.ts'
 import { eitherOf } from './either-of.ts'
 import { entryOfClause } from './entry-of-clause.ts'
 import { isDeedRead, isDeedTold } from './frame-reading.ts'
+import { heldBehind } from './held-behind.ts'
 import { hiddenDanger, hiddenPlant } from './hidden-danger.ts'
 import { isAsked } from './is-told.ts'
 import { jarNotThere } from './jar-not-there.ts'
@@ -98,7 +99,8 @@ function readPlainly(text: string, knows: Knows): TalkReading {
   if (knows.command !== undefined) return byRules(reading, sentence, text, knows)
   const read = askedBeside(byRules(reading, sentence, text, knows), sentence, text, knows.findEntry)
   const sure = byHunch(read, sentence, text, knows, () => readFirst(sentence, text, knows) !== null)
-  return wasNothingTold(sentence, text) ?? notMeant(jarNotThere(sure, sentence), sentence, read)
+  const last = wasNothingTold(sentence, text) ?? notMeant(jarNotThere(sure, sentence), sentence, read)
+  return heldBehind(last, sentence, knows.said)
 }
 
 function byRules(reading: TalkReading, sentence: Sentence, text: string, knows: Knows): TalkReading {

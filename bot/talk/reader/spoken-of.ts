@@ -67,7 +67,10 @@ function ofSpokenJar(
     nudged === null ? said.call?.options.jar : (job?.options.jar ?? (others.length === 0 ? only : undefined))
   const own = jarCalled(spoken, jars)
   const choice = reading.choices.find(({ options }) => own !== undefined && options.jar === own.name)
-  if (choice === undefined || own === undefined || stage?.test(own.stage) === false) return reading
+  if (choice === undefined || own === undefined) return reading
+  // Of one that is to go that is said, however far it is.
+  const isHeld = own.stands !== undefined && !own.stands.isOpen
+  if (!isHeld && stage?.test(own.stage) === false) return reading
   return { kind: 'call', call: choice, leftOut: reading.leftOut, does: stage === undefined ? 'compute' : 'record' }
 }
 
