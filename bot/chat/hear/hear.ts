@@ -86,7 +86,7 @@ async function ofSlash(line: string, dispatch: Dispatch, person: Person): Promis
   // What is done is done once, and what is refused stays refused, however else the line could be read.
   const typed = typedCall(line, commands)
   const asTyped = typed === null ? null : await ofExact(typed, dispatch)
-  const note = asTyped === null ? null : noteBehindName(typed, asTyped.heard)
+  const note = asTyped === null || refusedIn(line).length > 0 ? null : noteBehindName(typed, asTyped.heard)
   if (note !== null) return ofNote(note, dispatch, person)
   if (asTyped !== null && (isDone(asTyped.heard) || isRefusal(asTyped.heard) || isNameWrong(asTyped.heard, line))) {
     return asTyped

@@ -9,6 +9,20 @@ const calm = (said: string): string => `(?<! (?:${NOW}) .*)(?:${said})(?! (?:.* 
 const PEN =
   'epi ?pens?|epinephrine|adrenaline(?: (?:pens?|injectors?))?|auto ?injectors?|adrenalina|penna di adrenalina|autoiniettor[ei]'
 
+/** What makes anybody cough, and passes. */
+const SPICED =
+  'chill?i(?:e?s)?|habaneros?|jalapenos?|scotch bonnets?|cayenne|fiery|spicy|spiciness|too hot|hotness|horseradish|wasabi|peppery|peperoncin[oi]|piccante'
+
+const COUGHING_STILL =
+  'still|now|help|cant|cannot|couldnt|wont|stop|blue|blood|breath\\w*|chok\\w*|throat|swell\\w*|swollen|ambulance|worse|child|kid|toddler|baby|boy|girl|son|daughter|grandson|granddaughter'
+
+/** A cough that is over, after something hot: `my uncle was coughing for ten minutes`. */
+const COUGHED =
+  '(?:was|were|had (?:\\w+ ){1,5}|made (?:\\w+ ){1,4}|left (?:\\w+ ){1,4}|set (?:\\w+ ){1,4}|got (?:\\w+ ){1,4}|kept|started) ?coughing|(?<!(?:has|have) )coughed'
+
+const coughedOver = (said: string): string =>
+  `(?<! (?:${COUGHING_STILL}) .*)(?:${said})(?! (?:.* )?(?:${COUGHING_STILL}) )`
+
 /**
  * What somebody lives with, carries or has had long ago, and is in no danger of by itself: `a guest has an EpiPen, which
  * allergens are in it?`. Pieces of regular expressions over plain words.
@@ -37,6 +51,7 @@ export const livedWith: readonly string[] = [
     '(?:gets?|comes? (?:out|up) in|breaks? out in) (?:\\w+ )?(?:hives|rash|swollen (?:lips?|tongue|face|eyes)|itchy (?:mouth|lips)) (?:from|if|when|whenever|with)(?! the)|' +
       '(?:gets?|comes? out in) (?:\\w+ )?hives (?:if|when|whenever)',
   ),
+  coughedOver(`(?<= (?:${SPICED}) .*)(?:${COUGHED})|(?:${COUGHED})(?= (?:.* )?(?:${SPICED}) )`),
   // Years ago.
   'used to drink(?: (?:too much|a lot|heavily|far too much|like a fish))?',
   calm('(?:take|takes) (?:\\w+ ){0,2}(?:medicines?|medication|tablets|pills?) (?:every|each|daily|regularly|for)'),

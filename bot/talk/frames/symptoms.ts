@@ -47,11 +47,21 @@ const isOnlyEnough = ({ spans, typed: { tokens } }: Sentence, concept: Concept):
   return own.length > 0 && own.every(({ to }) => tokens[to]?.text === 'enough')
 }
 
+const GROWS = /^(?:growth|growing|grows|grown|cresc\p{L}*)$/u
+
+/** `Sugar stones are growing at the bottom`: that crystals grow tells of nothing that lives. */
+const isOnlyGrown = ({ spans, typed: { tokens }, has }: Sentence): boolean =>
+  has('crystals') &&
+  spans
+    .filter(({ concept }) => concept === 'mould')
+    .every(({ from, to }) => tokens.slice(from, to).every(({ text }) => GROWS.test(text)))
+
 const holds = (sentence: Sentence): readonly SymptomRule[] =>
   symptomRules
     .filter(
       ({ symptom, said, unsaid }) =>
         !(symptom === 'frozen' && isFreezingAhead(sentence)) &&
+        !(symptom === 'mould' && isOnlyGrown(sentence)) &&
         said.every((each) => sentence.has(each) && !isOnlyOfFruit(sentence, each) && !isOnlyEnough(sentence, each)) &&
         !unsaid.some((each) => sentence.has(each)),
     )

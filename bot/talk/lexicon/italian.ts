@@ -121,7 +121,7 @@ export const italian: Lexicon = {
     bits: `deposito, depositi, fondo, fondi, fiocchi, sedimento, sedimenti, pezzetti, particelle, sabbia, sabbiolina, granelli, polvere, residuo, residui, melma, feccia, puntini, posa, fanghiglia`,
     jelly: `gelatin*, gelificat*, gel, dens*, addensat*, gelatina, budino, molle, solidificat*, marmellata, pectina, viscos*`,
     strings: `filament*, fili, bavoso, filante, stringhe, ragnatele, mucillagin*`,
-    crystals: `cristall*, aghi, aghetti, granuloso, brina, granuli duri`,
+    crystals: `cristall*, sassolin*, sassetti, pietruzze, pietroline, granelli, aghi, aghetti, granuloso, brina, granuli duri`,
     sugar_word: `zucchero, zuccheri`,
     solid_ice: `mezzo ghiacciato, meta ghiaccio, ghiacciat*, congelato, congelata, congelati, congelate, gelat*, granita, solido, ghiaccio, duro come ghiaccio, si e ghiacciato, si e congelato`,
     mould: `muff*, peluria, pelo, peli bianchi, pelo bianco, ammuffit*, macchie bianche, macchie verdi, lanugine, fungo bianco, cresce qualcosa, qualcosa che cresce, marcit*, marci, marcio, marcia, andato a male, roba bianca`,

@@ -7,6 +7,7 @@ import type { CallRead, TalkReading } from '../frames/reading.ts'
 import { tryFrame } from '../frames/score.ts'
 import { symptomIn } from '../frames/symptoms.ts'
 import { DEEDS } from '../lexicon/lexicon.ts'
+import { isAskedBack } from './asks-back.ts'
 import { withOption } from './change-call.ts'
 import { isRead, lackedByFrame, lackedText } from './lacked.ts'
 import { isNumberAlone, placeSaid } from './place-said.ts'
@@ -130,9 +131,6 @@ const looksElsewhere = (sentence: Sentence, asked: Path): boolean =>
 const askedAgain = (question: Question): TalkReading =>
   question.choices.length === 0 && doesOf(question.call.command) === 'compute' ? run(question.call) : question
 
-const ASKS_BACK =
-  /\?$|^(?:where|when|how|why|what|which|who|does|do|did|is|are|was|were|will|would|can|should|dove|quando|come|perch[eé]|cosa|chi|quanto)\b/iu
-
 /** What a sentence says to the question that is open; null where it says nothing to it. */
 export function answered(sentence: Sentence, question: Question | null): TalkReading | null {
   if (question === null) return null
@@ -153,9 +151,8 @@ export function answered(sentence: Sentence, question: Question | null): TalkRea
     return question
   const done = about.kind === 'which_done' ? choices.filter(({ command }) => deedsTold(sentence).includes(command)) : []
   if (done.length === 1) return run(done[0]!)
-  // `Where does ginger go` is no yes to what would be written down of it.
-  const isAskedBack = about.kind === 'told_or_asked' && ASKS_BACK.test(sentence.typed.text.trim())
-  const choice = isAskedBack || looksElsewhere(sentence, call.command) ? null : chosen(sentence, question)
+  const isOff = isAskedBack(about, sentence) || looksElsewhere(sentence, call.command)
+  const choice = isOff ? null : chosen(sentence, question)
   if (choice !== null && about.kind === 'undo_jar') return { kind: 'only_typed', call: choice }
   if (choice !== null) return run(choice)
   if (
