@@ -173,7 +173,6 @@ export function answered(sentence: Sentence, question: Question | null): TalkRea
   if (about.kind === 'zone_of') {
     const zone = sentence.typed.text.trim()
     if (isRead('settings', 'zone', zone)) return run(withOption(call, 'zone', zone))
-    // Asked for again: one more city that no zone is named for.
     return PLACE.test(zone) ? { ...question, about: { kind: 'zone_of', place: zone } } : null
   }
   if (about.kind !== 'lacks') return null

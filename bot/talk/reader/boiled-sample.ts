@@ -3,7 +3,7 @@ import type { Bit, Sentence } from '../bits/bit.ts'
 import type { TalkReading } from '../frames/reading.ts'
 
 /** Refused for its heat, and for nothing that poisons. */
-export const isHeated = ({ id }: RefusedSaid): boolean => id === 'heated'
+const isHeated = ({ id }: RefusedSaid): boolean => id === 'heated'
 
 const BOILED = /\b(?:boil\p{L}*|evaporat\p{L}*|evaporar\p{L}*|cooked off|driven off|drove off|boll\p{L}*)/iu
 const BEFORE = /^(?:before|prima)$/
@@ -24,7 +24,8 @@ function beforeOf({ typed: { tokens } }: Sentence, [one, other]: readonly [Bit, 
  * `Hydrometer said 1.021 before boiling off the alcohol and 1.060 after`: a sample was boiled so as to be measured, as laboratories do.
  * It is worked out, with how that is done safely; nothing is to be drunk of it. Null where no two readings are told.
  */
-export function boiledSample(sentence: Sentence): TalkReading | null {
+export function boiledSample(sentence: Sentence, danger: RefusedSaid | undefined): TalkReading | null {
+  if (danger !== undefined && !isHeated(danger)) return null
   const { bits, typed } = sentence
   const [one, other, more] = bits.filter(({ kind }) => kind === 'gravity')
   if (one === undefined || other === undefined || more !== undefined || !BOILED.test(typed.text)) return null

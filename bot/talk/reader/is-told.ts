@@ -39,7 +39,7 @@ const ARTICLE = /^(?:the|my|our|this|that|these|those|your)$/
 const SUBJECT = /^(?:it|they|i|we|you|he|she|anyone|anybody|somebody|someone|there)$/
 
 /** Whether the sentence begins as a question does, by the order of its words. */
-export function beginsAsked({ typed: { tokens }, bits }: Sentence, begin = 0): boolean {
+function beginsAsked({ typed: { tokens }, bits }: Sentence, begin = 0): boolean {
   let at = begin
   while (LEADS.test(tokens[at]?.text ?? '')) at++
   const verb = tokens[at]?.text ?? ''

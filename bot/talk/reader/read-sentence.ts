@@ -23,7 +23,7 @@ import {
 } from './asked-of-handbook.ts'
 import { askedPlainly, isFreezingAsked } from './asked-plainly.ts'
 import { behindDanger } from './behind-danger.ts'
-import { boiledSample, isHeated } from './boiled-sample.ts'
+import { boiledSample } from './boiled-sample.ts'
 import { byHunch } from './by-hunch.ts'
 import { isCleanedWith } from './cleaned-with.ts'
 import { isOfMethanol, isTakenBySomebody } from './danger-asked.ts'
@@ -78,8 +78,7 @@ function readPlainly(text: string, knows: Knows): TalkReading {
   const danger = refusedOf(text)
   if (danger?.id === 'denatured' && isOfMethanol(text)) return topic({ id: 'methanol', others: [] })
   if (danger !== undefined && isCleanedWith(text, danger)) return topic({ id: 'chemical_cleaned', others: [] })
-  const boiled =
-    knows.command === undefined && (danger === undefined || isHeated(danger)) ? boiledSample(sentence) : null
+  const boiled = knows.command === undefined ? boiledSample(sentence, danger) : null
   if (boiled !== null) return boiled
   const isTaken = danger !== undefined && isTakenBySomebody(text, danger)
   if (danger !== undefined && !isTaken && (danger.id === 'drugs' || !isOfGarden(sentence)))
