@@ -30,7 +30,8 @@ const LIES =
 
 const MEASURES = /^(?:ml|cl|dl|l|oz|litres?|litri)$/
 
-function dateAt({ typed, today, spans, lexicon }: Around, at: number): Bit | null {
+function dateAt(around: Around, at: number): Bit | null {
+  const { typed, today, spans, lexicon } = around
   const { tokens } = typed
   const isIn = /^(?:in|tra|fra)$/.test(wordAt(typed, at))
   if (isIn && [1, 2, 3, 4].some((back) => LIES.test(wordAt(typed, at - back)))) return null
@@ -56,6 +57,7 @@ function dateAt({ typed, today, spans, lexicon }: Around, at: number): Bit | nul
   const found = dateSaid(typed, at, today, isPast ? 'past' : 'after_today')
   // `Limone al 30%`: how strong, no day of the month.
   if (found === null || /^(?:%|percent|gradi|vol|abv)$/.test(wordAt(typed, found.next))) return null
+  if (found.next === at + 2 && isStrengthOf(around, at)) return null
   // `The 20cl`: the size of a bottle. `The ten bottles` are counted.
   const behind = wordAt(typed, found.next)
   const isCount = wordSet(lexicon.bottles).has(behind) || /^(?:jars|vasi|barattoli)$/.test(behind)
@@ -64,6 +66,14 @@ function dateAt({ typed, today, spans, lexicon }: Around, at: number): Bit | nul
   // The full stop behind `on Saturday.` is no part of the day.
   return bit('date', at, found.next, 0, found.text.replace(/ \.$/, ''))
 }
+
+/** `2 litri al 25`, `un bicchiere al 90`, `arrivare al 30`: how strong a liquid is or is to be, no day of the month. */
+function isStrengthOf({ typed, lexicon }: Around, at: number): boolean {
+  if (lexicon.id !== 'it' || !/^(?:al|a)$/.test(wordAt(typed, at))) return false
+  return VESSEL.test(wordAt(typed, at - 1)) && typed.tokens[at + 1]?.kind === 'number'
+}
+
+const VESSEL = /^(?:ml|cl|dl|l|lt|litr[oi]|bicchier[ei]|arriv(?:are|arci|o)|port(?:are|arl[oa]|o)|scendere|salire)$/
 
 /** Everything that is an amount or a thing, from left to right, the longest first. */
 export function bitsIn(around: Around): readonly Bit[] {

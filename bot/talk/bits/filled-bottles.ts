@@ -1,9 +1,9 @@
 import { type TypedText, wordAt } from '../../../core/quantity/read/tokens.ts'
 import { measureSaid } from '../../../core/quantity/said/measure-said.ts'
 import { numberSaid } from '../../../core/quantity/said/number-said.ts'
-import { wordSet } from '../lexicon/concepts.ts'
+import { type ConceptSpan, wordSet } from '../lexicon/concepts.ts'
 import { type Around, OF } from './amount-bits.ts'
-import { type Bit, bit } from './bit.ts'
+import { type Bit, bit, type TalkJar } from './bit.ts'
 import { type FluidSize, fluidSizeAt } from './fluid-size.ts'
 import { countable } from './things.ts'
 
@@ -87,4 +87,18 @@ export function filledAt(around: Around, at: number): Bit | null {
   const end = words.has(wordAt(typed, size.next)) || PIECE.test(wordAt(typed, size.next)) ? size.next + 1 : size.next
   if (isArticle && !isJoined && end === size.next) return null
   return bit('bottles', at, end, counted.value * size.ml, `${counted.text} x ${size.text}`, { count: counted.value })
+}
+
+const FILLS = /^(?:in|into|as)$/
+
+/** `Got the lemon in four 500s`: so many of a bare size are bottles that a jar went into, whatever verb tells it. */
+export function filledInto(spans: readonly ConceptSpan[], typed: TypedText, jars: readonly TalkJar[]) {
+  const isLiquid = jars.some(({ stage }) => stage === 'strained' || stage === 'sweetened')
+  if (!isLiquid || spans.some(({ concept }) => concept === 'bottled' || concept === 'asking')) return spans
+  const at = typed.tokens.findIndex(({ text }, place) => {
+    const count = FILLS.test(text) ? numberSaid(typed, place + 1, new Set()) : null
+    const size = count === null || count.value > MOST_FILLED ? null : numberSaid(typed, count.next, new Set())
+    return size !== null && size.value >= SIZE.least && wordAt(typed, size.next) === 's'
+  })
+  return at === -1 ? spans : [...spans, { concept: 'bottled' as const, from: at, to: at + 1 }]
 }

@@ -11,6 +11,7 @@ import { begunOrAgain } from './begun-or-again.ts'
 import type { Bit, Sentence, Surroundings, TalkJar } from './bit.ts'
 import { bitsIn } from './bits-in.ts'
 import { derivedOfJars } from './derived-of-jars.ts'
+import { filledInto } from './filled-bottles.ts'
 import { isLiquidAmount } from './jar-sizes.ts'
 import { isOver, jarsNamed } from './jars-of.ts'
 import { liqueursMeant } from './liqueurs-meant.ts'
@@ -34,7 +35,7 @@ export function sentenceIn(text: string, surroundings: Surroundings, isForgiving
   const plainly = broadMeant(asTyped.tokens, lexicon, names)
   const typed = { ...asTyped, tokens: liqueursMeant(respelt(plainly, lexicon, names)) }
   const named = withoutBystanders(withoutLateTelling(conceptsIn(typed.tokens, lexicon), typed.tokens), typed)
-  const all = spansMeant(withoutShorter(withoutLikeness(named)), typed.tokens)
+  const all = filledInto(spansMeant(withoutShorter(withoutLikeness(named)), typed.tokens), typed, jars)
   const found = withoutPlaceItself(typed, all)
   const told = withoutAsides(typed, bitsIn({ typed, lexicon, spans: found, jars, today, spiritBottleMl }))
   const name = nameTold(typed, found)

@@ -142,6 +142,15 @@ export const spansMeant = (spans: readonly ConceptSpan[], tokens: readonly Token
     // `My wife’s away till Thursday`: whoever else is away wants no peace.
     if (AWAY.has(concept) && isOfOther(tokens, from, to)) return false
     if (concept === 'took_out' && isOfSomebody(tokens, span)) return false
+    // `Give me a shout to shake it`: asked for, not done.
+    if (concept === 'shook' && tokens[to - 1]!.text === 'shake' && tokens[to - 2]?.text === 'to') return false
+    // `Took a bottle down to the cellar`: carried there, not drunk.
+    if (
+      concept === 'opened' &&
+      tokens[to - 1]!.text === 'down' &&
+      /^(?:to|in|into|at|the)$/.test(tokens[to]?.text ?? '')
+    )
+      return false
     if (concept === 'gave_away') return !(isReceived(tokens, from) || isFor(tokens, from))
     // `Rum is a tenner`: told.
     if (concept === 'asking')

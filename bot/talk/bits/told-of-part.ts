@@ -1,6 +1,7 @@
-import type { TypedText } from '../../../core/quantity/read/tokens.ts'
+import { type TypedText, wordsFrom } from '../../../core/quantity/read/tokens.ts'
 import type { ConceptSpan } from '../lexicon/concepts.ts'
 import type { Concept } from '../lexicon/lexicon.ts'
+import { isPerson } from '../lexicon/people.ts'
 import type { Bit, TalkJar } from './bit.ts'
 import { jarsNamed, jarsOf, runningAmong } from './jars-of.ts'
 
@@ -26,7 +27,17 @@ const LIQUID: ReadonlySet<TalkJar['stage']> = new Set(['strained', 'sweetened', 
 const POURED: ReadonlySet<TalkJar['stage']> = new Set(['steeping', 'strained', 'sweetened'])
 const OTHERS = new Set<Bit['kind']>(['spirit', 'sugar', 'water', 'strength', 'rating', 'sweetness'])
 const PART = /^(?:half|thirds?|quarters?|meta|terzo|quarto)$/
+const ONE_OF = /\b(?:one|another) of (?:the|my|our|them|those|these)\b|\buna? (?:delle|dei|di quelle)\b/
 const COUNTED = /^(?:a|an|one|another|un|una|uno)$/
+
+/** Rooms and shelves of one’s own, where nobody is given anything. */
+const OWN_ROOM =
+  /^(?:cellar|basement|pantry|larder|fridge|freezer|cupboard|shelf|kitchen|attic|loft|garage|shed|window|windowsill|sink|table|counter|cantina|frigo|dispensa|ripiano|scaffale|cucina)$/
+
+/** `Took a bottle down to the cellar`: it stands somewhere else, and nobody has it. */
+const isMovedOnly = ({ typed }: Told, { to }: ConceptSpan): boolean =>
+  typed.tokens.slice(to, to + 3).some(({ text }) => OWN_ROOM.test(text)) &&
+  !typed.tokens.slice(to).some(({ text }) => isPerson(text))
 
 /** `Took a bottle of raspberry round to the neighbours`: bottles of a jar that is in bottles, and a word of handing on. */
 function handedOn(told: Told): readonly ConceptSpan[] {
@@ -34,10 +45,11 @@ function handedOn(told: Told): readonly ConceptSpan[] {
   const verb = spanOf(told, 'handed_on')
   const isCounted =
     bits.some(({ kind }) => kind === 'bottles' || kind === 'bare') ||
-    bits.some(({ kind, from }) => kind === 'plant' && COUNTED.test(typed.tokens[from - 1]?.text ?? ''))
+    bits.some(({ kind, from }) => kind === 'plant' && COUNTED.test(typed.tokens[from - 1]?.text ?? '')) ||
+    ONE_OF.test(wordsFrom(typed))
   const isOther = bits.some(({ kind }) => OTHERS.has(kind) || kind === 'volume' || kind === 'mass')
   if (verb === undefined || !isCounted || isOther || jarsIn(told, IN_BOTTLES).length !== 1) return []
-  return [{ ...verb, concept: 'gave_away' }]
+  return isMovedOnly(told, verb) ? [] : [{ ...verb, concept: 'gave_away' }]
 }
 
 /** `Kept back 300 ml of the orange in a jar of its own`: a part of a jar, and another vessel for it. */

@@ -48,11 +48,26 @@ export function calledAt(typed: TypedText, lexicon: Lexicon, at: number): Bit | 
   const isFor = /^(?:for|in|into|per|with)$/.test(wordAt(typed, at - 1)) && /^(?:[?.!,;]|)$/.test(wordAt(typed, next))
   return isOfSpirit ||
     isBehind ||
+    (next === from && isMadeOf(typed, at, next)) ||
     isProof ||
     (isFor && next === from && HOW_MANY.test(typed.text)) ||
     measureSaid(typed, from, NONE)?.kind === 'strength'
     ? bit('volume', at, next, ml, `${count.value} ${name}${count.value > 1 ? 's' : ''}`)
     : null
+}
+
+const ENDS = /^(?:[?.!,;]|instead|then|please|now|)$/
+
+/** `Make it a handle`, `a fifth instead`: what was said before is changed to it; `a fifth sweeter` is a share. */
+function isMadeOf(typed: TypedText, at: number, next: number): boolean {
+  const [before, verb] = [wordAt(typed, at - 1), wordAt(typed, at - 2)]
+  if (!ENDS.test(wordAt(typed, next))) return false
+  return (
+    wordAt(typed, next) === 'instead' ||
+    (/^(?:it|that|this)$/.test(before) && /^(?:make|making|call)$/.test(verb)) ||
+    (before === 'to' && /^(?:swap|switch|change|go)$/.test(verb)) ||
+    /^(?:with|use|using|do|get|grab|got)$/.test(before)
+  )
 }
 
 /** Bottles of spirit as they are called in Canada by their old size in ounces, ml; from memory. */

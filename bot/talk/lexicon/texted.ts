@@ -1,4 +1,4 @@
-/** Words that are shortened, or with a figure for a sound in them, as they are typed on a telephone. */
+/** Words that are shortened, at a telephone or in talk, or with a figure for a sound in them, as they are typed on a telephone. */
 const TEXTED: Readonly<Record<string, string>> = {
   b4: 'before',
   '2day': 'today',
@@ -11,6 +11,10 @@ const TEXTED: Readonly<Record<string, string>> = {
   tmrw: 'tomorrow',
   tomoz: 'tomorrow',
   yday: 'yesterday',
+  arvo: 'afternoon',
+  arv: 'afternoon',
+  brekkie: 'breakfast',
+  brekky: 'breakfast',
 }
 
 const EACH = new RegExp(`(?<![\\p{L}\\p{N}])(?:${Object.keys(TEXTED).join('|')})(?![\\p{L}\\p{N}])`, 'giu')
