@@ -75,6 +75,9 @@ function isStrengthOf({ typed, lexicon }: Around, at: number): boolean {
 
 const VESSEL = /^(?:ml|cl|dl|l|lt|litr[oi]|bicchier[ei]|arriv(?:are|arci|o)|port(?:are|arl[oa]|o)|scendere|salire)$/
 
+const MOST_READINGS = 6
+const READINGS = /^(?:readings?|instruments|measurements|letture|strumenti|misurazioni)$/
+
 /** Everything that is an amount or a thing, from left to right, the longest first. */
 export function bitsIn(around: Around): readonly Bit[] {
   const { tokens } = around.typed
@@ -168,6 +171,9 @@ function bitAt(around: Around, at: number): Bit | null {
     !(isArticle && isWithin) &&
     !(isArticle && !wordSet(lexicon.loose).has(tokens[number.next]?.text ?? ''))
   ) {
+    // `Two readings`, `tre letture`: how many there are is heard from each of them.
+    if (number.value <= MOST_READINGS && READINGS.test(tokens[number.next]?.text ?? ''))
+      return bit('bare', at, number.next + 1, number.value, number.text, { role: 'gone' })
     // `Her 60th`.
     if (/^(?:st|nd|rd|th)$/.test(tokens[number.next]?.text ?? ''))
       return bit('bare', at, number.next + 1, number.value, number.text, { role: 'gone' })

@@ -1,4 +1,5 @@
 import { type ConceptSpan, wordSet } from '../lexicon/concepts.ts'
+import { atReference } from './at-reference.ts'
 import { attach, isStrengthLike, type Open, type RolesAround, wordsOf } from './attach.ts'
 import { bareProof } from './bare-proof.ts'
 import type { Bit } from './bit.ts'
@@ -134,6 +135,7 @@ export function withRoles(around: RolesAround, read: readonly Bit[]): readonly B
     sameAmount(around, withoutDenied(around, read)).map((bit) => ({ ...bit })),
   )
   prices(around, bits)
+  atReference(around, bits)
   corrected(around, bits)
   leftOut(around, bits)
   jarSizes(around, bits)

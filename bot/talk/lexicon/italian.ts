@@ -11,7 +11,7 @@ export const italian: Lexicon = {
     wish: `finale, finali, alla fine, averlo, averla, per averlo, per averla, lo porto, da portare, voglio, vorrei, vorremmo, lo voglio, la voglio, mi piacerebbe, mi serve, mi servono, ci servono, portare*, porto, portarlo, arrivo, arrivare, arrivarci, ottenere, raggiungere, puntare, punto a, fare, farlo, farne, farlo venire, deve venire, deve essere, che sia, scendere`,
     done_word: `fatto come dicevi, fatto come dici, come dicevi, messo tutto, tutto messo, ok fatto, ecco, tutto a posto, fatto tutto, fatto, gia fatto, l ho fatto, ecco fatto, finito, tutto fatto, a posto, fatta, come hai detto, fatto come hai detto, tutto dentro, e dentro, messo dentro`,
     denial: `non, no, senza, mai, nessun, niente`,
-    greeting: `ciao, salve, buongiorno, buonasera, buon giorno, buona sera, ehi, ehila, per favore, per piacere, perfavore, grazie, scusa, scusate, scusi, ragazzi, allora, dunque, senti, ok, una domanda, domanda, aiuto, mah, beh, boh, uffa, larderbell, oh, ah, dai, saluti`,
+    greeting: `aspe, aspetta, aspettate, aspetta un attimo, ciao, salve, buongiorno, buonasera, buon giorno, buona sera, ehi, ehila, per favore, per piacere, perfavore, grazie, scusa, scusate, scusi, ragazzi, allora, dunque, senti, ok, una domanda, domanda, aiuto, mah, beh, boh, uffa, larderbell, oh, ah, dai, saluti`,
     how_much: `quanto, quanta, quanti, quante, che dose, quale dose, che quantita, dose di, dosi, dosi per, quantita, ne basta, ne bastano, basta un, bastano, troppo, al massimo`,
     glass_trial: `prova ~ ml, provo ~ ml, provato ~ ml, in un bicchiere, nel bicchiere`,
     out_of_cold: `fuori dal freezer, fuori dal frigo, dal freezer, dal frigo, dal congelatore, fuori dal congelatore, dalla cantina`,

@@ -9,11 +9,11 @@ import { callReading, type Rule } from './rule.ts'
 
 /** Asked in words that nothing but a price answers: `what does that come to`. */
 const ASKED =
-  /^(?:(?:so|and|now|ok|well|e|ora|the|il) )*costs? |\b(?:what|how much)\b.*\b(?:come to|set (?:me|us) back|cost|costs|costing|spend|spending|pay)\b|\bquanto\b.*\b(?:cost\p{L}*|spend\p{L}*|viene|verrebbe|pago|paghiamo)\b/u
+  /^(?:(?:so|and|now|ok|well|e|ora|the|il) )*costs? |\b(?:what|how much)\b.*\b(?:come to|set(?:ting)? (?:me|us) back|cost|costs|costing|spend|spending|pay)\b|\bquanto\b.*\b(?:cost\p{L}*|spend\p{L}*|viene|verrebbe|pago|paghiamo)\b/u
 
 /** The same, of the whole of it. */
 const OF_MONEY =
-  /\bhow much (?:money|cash|dosh)\b|\b(?:price ?wise|moneywise|whats the damage|break the bank|out of pocket)\b|\bball ?park (?:cost|price|figure)\b|\b(?:is|would|will) (?:it|that|this|all that) (?:be )?(?:very |really |too )?(?:dear|expensive|cheap|pricey|costly)\b|\b(?:dear|expensive|pricey|costly) to make\b|\b(?:what|how much)\b.*\b(?:run|rush|sting|set) (?:me|us)(?: back)?\b|\b(?:the|whats the|a) (?:bill|price|outlay|tab)\b|\bin money(?: terms)?\b|\bmoney terms\b|\bhow much\b.*\bin for\b|\b(?:in|into|of) (?:my|our|me) (?:pocket|purse|wallet)\b|\b(?:under|below|within|less than|for) \d+ ?(?:quid|euros?|bucks|dollars)\b|\bche spesa\b|\bquanti (?:soldi|euro)\b|\bcost\p{L}* (?:tanto|molto|poco|un occhio|un patrimonio)\b|\bprezzo\b|\be (?:molto )?(?:caro|costoso)\b/u
+  /\bhow much (?:money|cash|dosh)\b|\b(?:price ?wise|moneywise|whats the damage|break the bank|out of pocket)\b|\bball ?park (?:cost|price|figure)\b|\b(?:is|would|will) (?:it|that|this|all that) (?:be )?(?:very |really |too )?(?:dear|expensive|cheap|pricey|costly)\b|\b(?:dear|expensive|pricey|costly) to make\b|\b(?:what|how much)\b.*\b(?:run|rush|sting|set|running|rushing|setting|knocking) (?:me|us)(?: back)?\b|\b(?:the|whats the|a) (?:bill|price|outlay|tab)\b|\bin money(?: terms)?\b|\bmoney terms\b|\bhow much\b.*\bin for\b|\b(?:in|into|of) (?:my|our|me) (?:pocket|purse|wallet)\b|\b(?:under|below|within|less than|for) \d+ ?(?:quid|euros?|bucks|dollars)\b|\bche spesa\b|\bquanti (?:soldi|euro)\b|\bcost\p{L}* (?:tanto|molto|poco|un occhio|un patrimonio)\b|\bprezzo\b|\be (?:molto )?(?:caro|costoso)\b/u
 
 /** Words that ask what is paid. */
 const ASKS =

@@ -112,3 +112,49 @@ describe.each([
 ])('how strong, or which day: %s', (text, read) => {
   it(`is ${read}`, async () => expect((await talker().say(text)).read).toBe(read))
 })
+
+describe.each([
+  // How many readings there are is heard from each of them.
+  ['Two instruments, one glass: 30.5 Brix and 1.045.', '/measure brix:30.5 hydrometer:1.045'],
+  ['due letture: 25 brix e 1.03 al densimetro', '/measure brix:25 hydrometer:1.03'],
+  // At the temperature of every label.
+  [
+    'infusion 700 ml, 82% @ 20C, target 28% 250 g/L',
+    '/syrup infusion:700 ml strength:82% to-strength:28% to-sweetness:250 g/L',
+  ],
+  ['have we still time to do a raspberry one for christmas', '/plan of:raspberry spirit:1 l 40% ready-by:25 December'],
+  ['the chilli in this takes your head off', '/trouble too spicy'],
+  ['too much kick from the chilli', '/trouble too spicy'],
+  ['ho 2 litri al 25 e voglio arrivare al 20', '/dilute spirit:2 litri strength:25% to-strength:20%'],
+])('with nothing left to ask: %s', (text, read) => {
+  it(`is ${read}`, async () => expect(await talker().say(text)).toMatchObject({ read, code: null }))
+})
+
+it('asks what another temperature is for', async () => {
+  const told = await talker().say('infusion 700 ml reads 82% at 15 C, to 30% and 200 g/L')
+  expect(told.code).toBe('question')
+})
+
+it.each([
+  'what would it set us back if the alcohol is 15 a litre',
+  'so what am i looking at all in, spirit 22 a litre',
+])('says what a plan comes to: %s', async (text) => {
+  const told = await (await talkerFor({ after: '/plan of:10 lemons spirit:1 l 95%' })).say(text)
+  expect(told).toMatchObject({ command: 'cost', code: null })
+  expect(told.read).toMatch(/^\/cost plan:\S+ prices:/)
+})
+
+eachIsRecorded({
+  lemon_ginger: [
+    ['il limone rimandalo a giovedì, oggi non ce la faccio', '/jar later lemon until:giovedi'],
+    ['rinvia lo zenzero a domenica', '/jar later ginger until:domenica'],
+  ],
+})
+
+it.each(['aspetta, era lo zenzero', 'aspe, intendevo lo zenzero', 'no no, lo zenzero'])(
+  'asks whether the other jar was meant: %s',
+  async (text) => {
+    const told = await (await talkerFor({ after: '/jar shake lemon', shelf: 'lemon_ginger' })).say(text)
+    expect(told).toMatchObject({ read: '/jar undo lemon', code: 'question' })
+  },
+)
