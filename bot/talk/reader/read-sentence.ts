@@ -22,11 +22,8 @@ import {
   SURE,
 } from './asked-of-handbook.ts'
 import { askedPlainly, isFreezingAsked } from './asked-plainly.ts'
-import { behindDanger } from './behind-danger.ts'
-import { boiledSample } from './boiled-sample.ts'
 import { byHunch } from './by-hunch.ts'
-import { isCleanedWith } from './cleaned-with.ts'
-import { isOfMethanol, isTakenBySomebody } from './danger-asked.ts'
+import { dangerFirst } from './danger-first.ts'
 import { jarTold } from './deed-alone.ts'
 import { deedBefore } from './deed-before.ts'
 import { deedOrPlan } from './deed-or-plan.ts'
@@ -44,16 +41,14 @@ import { type KnowsNudge, nudgeDone } from './nudge-done.ts'
 import { partTaken } from './part-taken.ts'
 import { placeUnknown } from './place-unknown.ts'
 import { topic } from './read-otherwise.ts'
-import { dangerTopic, isElsewhere, isOfGarden, smallTalk } from './small-talk.ts'
+import { dangerTopic, isElsewhere, smallTalk } from './small-talk.ts'
 import { ofMeantJar } from './spoken-of.ts'
 import { startTold } from './start-told.ts'
 import { isStillGoodAsked, oddSmell } from './still-good.ts'
-import { refusedOf } from './stones-left.ts'
 import { insideTold, symptomReading, symptomTold } from './symptom-reading.ts'
 import { LEAST, tried } from './tried-frames.ts'
 import { unitsWished } from './units-wished.ts'
 import { withSlips } from './unknown-word.ts'
-import { verdictAsked } from './verdict-asked.ts'
 import { supposedOnly, wasNothingTold } from './was-nothing-told.ts'
 import { wholeReading } from './whole-reading.ts'
 import { isAllExplained, isWhollyAsked } from './wholly-asked.ts'
@@ -75,17 +70,8 @@ export function readSentence(text: string, knows: Knows): TalkReading {
 
 function readPlainly(text: string, knows: Knows): TalkReading {
   const sentence = sentenceOnce(text, knows)
-  const danger = refusedOf(text)
-  if (danger?.id === 'denatured' && isOfMethanol(text)) return topic({ id: 'methanol', others: [] })
-  if (danger !== undefined && isCleanedWith(text, danger)) return topic({ id: 'chemical_cleaned', others: [] })
-  const boiled = knows.command === undefined ? boiledSample(sentence, danger) : null
-  if (boiled !== null) return boiled
-  const isTaken = danger !== undefined && isTakenBySomebody(text, danger)
-  if (danger !== undefined && !isTaken && (danger.id === 'drugs' || !isOfGarden(sentence)))
-    return { kind: 'refused', problem: danger.problem }
-  const stands =
-    knows.command === undefined ? (behindDanger(sentence, knows.said) ?? verdictAsked(sentence, knows)) : null
-  if (stands !== null) return stands
+  const danger = dangerFirst(sentence, text, knows)
+  if (danger !== null) return danger
   const told = knows.command === undefined ? dangerTopic(sentence) : null
   if (told === null && knows.command === undefined && isElsewhere(sentence)) return { kind: 'lost', nearest: [] }
   const reading = partTaken(ofMeantJar(readOnce(sentence, text, knows), sentence, knows), sentence)

@@ -1,0 +1,34 @@
+import type { Path } from '../../calls/signatures.ts'
+import type { Sentence } from '../bits/bit.ts'
+import type { TalkReading } from '../frames/reading.ts'
+import type { Remembered } from '../memory/remembered.ts'
+import { behindDanger } from './behind-danger.ts'
+import { boiledSample } from './boiled-sample.ts'
+import { isCleanedWith } from './cleaned-with.ts'
+import { isOfMethanol, isTakenBySomebody } from './danger-asked.ts'
+import { topic } from './read-otherwise.ts'
+import { isOfGarden } from './small-talk.ts'
+import { refusedOf } from './stones-left.ts'
+import { verdictAsked } from './verdict-asked.ts'
+
+interface Knows {
+  readonly command?: Path
+  readonly said?: Remembered
+}
+
+/**
+ * What is refused wherever it stands in a sentence, what is asked behind a danger that was told, and what stands of a jar: before
+ * anything else is read. Null where it is none of that.
+ */
+export function dangerFirst(sentence: Sentence, text: string, knows: Knows): TalkReading | null {
+  const danger = refusedOf(text)
+  if (danger?.id === 'denatured' && isOfMethanol(text)) return topic({ id: 'methanol', others: [] })
+  if (danger !== undefined && isCleanedWith(text, danger)) return topic({ id: 'chemical_cleaned', others: [] })
+  const isTyped = knows.command !== undefined
+  const boiled = isTyped ? null : boiledSample(sentence, danger)
+  if (boiled !== null) return boiled
+  const isTaken = danger !== undefined && isTakenBySomebody(text, danger)
+  if (danger !== undefined && !isTaken && (danger.id === 'drugs' || !isOfGarden(sentence)))
+    return { kind: 'refused', problem: danger.problem }
+  return isTyped ? null : (behindDanger(sentence, knows.said) ?? verdictAsked(sentence, knows))
+}
