@@ -16,7 +16,7 @@ it.each([
 
 // Other words and names, and what is near a poison's name.
 it.each(
-  'lemons lemurs perches peers pesce plumbs gripes pairs slows soles lemony yews laurells laurels hemlok hemlock privett daffodill lims cherubs beans'.split(
+  'lemons lemurs perches peers pesce plumbs gripes pairs slows soles lemony yews laurells laurels hemlok hemlock privett daffodill fraagola cokeberry morelle lims cherubs beans'.split(
     ' ',
   ),
 )('takes %s for no fruit', (typed) => expect(fruitSlip(typed)).toBeNull())
