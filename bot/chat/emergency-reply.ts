@@ -1,7 +1,8 @@
 import type { UnitSystem } from '../../core/quantity/read/parse-units.ts'
+import type { AidId } from '../talk/emergency/aid-words.ts'
 import { ANYWHERE, type Contact, contactOf } from '../talk/emergency/contacts.ts'
 import { countryAssumedInZone, countryInZone, countryOfZone } from '../talk/emergency/country-of-zone.ts'
-import { isPoisoning, stepsFor } from '../talk/emergency/first-aid.ts'
+import { isPoisoning, type StepKey, stepsFor, stepsForAid } from '../talk/emergency/first-aid.ts'
 import type { HarmId } from '../talk/emergency/harm.ts'
 import type { NumberOfZone, WhomToCall } from '../text/messages/emergency.ts'
 import type { Message } from '../text/words.ts'
@@ -116,14 +117,25 @@ export function whomToCall(whereabouts: Whereabouts): WhomToCall {
   }
 }
 
+/** A drunk person, a fire that is out and a burn have steps for what is asked; whoever is worse off has their own. */
+const STEPS_BY_AID: readonly HarmId[] = ['swallowed_spirit_adult', 'burn']
+
+const MOST_STEPS = 4
+
+function stepsOf(harm: HarmId, asked: readonly AidId[]): readonly StepKey[] {
+  if (asked.length === 0 || !STEPS_BY_AID.includes(harm)) return stepsFor[harm]
+  return [...new Set(asked.flatMap((aid) => stepsForAid[aid]))].slice(0, MOST_STEPS)
+}
+
 /**
  * The answer where somebody was harmed: the emergency number, then the poison centre where anything was swallowed or went
- * in, then at most four steps; of an animal the vet first, then the number for people. Of a country without a number on record it shows none.
+ * in, then at most four steps; of an animal the vet first, then the number for people. Of a country without a number on record it shows
+ * none. What is asked of somebody of whom that was said (`asked`) is answered before it, and has steps of its own.
  */
-export function emergencyReply(harm: HarmId, whereabouts: Whereabouts): Reply {
+export function emergencyReply(harm: HarmId, whereabouts: Whereabouts, asked: readonly AidId[] = []): Reply {
   const { country } = whereabouts
   const contact = contactIn(whereabouts)
-  const steps = stepsFor[harm]
+  const steps = stepsOf(harm, asked)
   const second = secondRow(harm, contact, whereabouts)
   const doing = steps.map((step, index) =>
     cellOf(
@@ -139,6 +151,7 @@ export function emergencyReply(harm: HarmId, whereabouts: Whereabouts): Reply {
       key: 'emergency',
       values: {
         harm,
+        asked,
         numbers: numbersFor(harm, contact),
         isCountryKnown: country !== null,
         zones: numberOfZone(harm, whereabouts.zone),
@@ -147,7 +160,7 @@ export function emergencyReply(harm: HarmId, whereabouts: Whereabouts): Reply {
       },
     },
     // Fire and blood do not wait for a question.
-    table: isPoisoning(harm) ? [...second, ...doing] : [...doing, ...second],
+    table: isPoisoning(harm) && asked.length === 0 ? [...second, ...doing] : [...doing, ...second],
     sure: [],
     notes: [{ group: 'notes', key: 'emergency_nothing_done', values: undefined }],
     cautions: [],
@@ -160,6 +173,7 @@ export function emergencyReply(harm: HarmId, whereabouts: Whereabouts): Reply {
       fire: contact?.fire ?? null,
       poisonCentre: centre === null ? null : { number: centre.number, name: centre.name, hours: centre.hours },
       vet: isAnimals,
+      asked,
       steps,
     },
     // It has no amounts: only the words are those of a country.

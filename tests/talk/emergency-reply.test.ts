@@ -1,7 +1,7 @@
 import { describe, expect, it, test } from 'vitest'
 import { emergencyReply } from '../../bot/chat/emergency-reply.ts'
 import { contacts } from '../../bot/talk/emergency/contacts.ts'
-import { firstAidSteps, stepsFor } from '../../bot/talk/emergency/first-aid.ts'
+import { firstAidSteps, stepsFor, stepsForAid } from '../../bot/talk/emergency/first-aid.ts'
 import { HARMS } from '../../bot/talk/emergency/harm.ts'
 import { NOBODY } from '../../store/person.ts'
 import { StorageError } from '../../store/storage-error.ts'
@@ -117,6 +117,7 @@ describe('the answer where somebody was harmed', () => {
         hours: '08:00-22:00',
       },
       vet: false,
+      asked: [],
       steps: ['no_waiting', 'no_vomiting', 'nothing_by_mouth', 'have_ready_child'],
     })
     expect(notes.map(({ key }: { key: string }) => key)).toEqual(['emergency_nothing_done'])
@@ -194,6 +195,8 @@ describe('the numbers', () => {
 
   it('stand behind steps that each have a source', () => {
     for (const { source } of Object.values(firstAidSteps)) expect(source).not.toBe('')
-    expect(new Set(Object.values(stepsFor).flat())).toEqual(new Set(Object.keys(firstAidSteps)))
+    expect(new Set([stepsFor, stepsForAid].flatMap((each) => Object.values(each).flat()))).toEqual(
+      new Set(Object.keys(firstAidSteps)),
+    )
   })
 })

@@ -1,6 +1,7 @@
 import { signs } from '../../../core/trouble/signs.ts'
 import { NOBODY } from '../../../store/person.ts'
 import type { Invocation } from '../../calls/invocation.ts'
+import { aidAsked, isStillOfThem } from '../../talk/emergency/aid-asked.ts'
 import { countrySaid } from '../../talk/emergency/country-said.ts'
 import { findHarmAfter } from '../../talk/emergency/harm-after.ts'
 import { whoAt } from '../../talk/memory/remembered.ts'
@@ -48,7 +49,10 @@ export const emergencyIn = async (
   const danger = typeof typed === 'string' ? (said?.danger ?? null) : null
   const harmed = danger?.of === 'person' ? danger : null
   const told = harmed === null ? null : countrySaid(textOf(typed))
-  const harm = findHarmAfter(textOf(typed), danger) ?? (told === null ? null : (harmed?.harm ?? null))
+  const alone = findHarmAfter(textOf(typed), danger)
+  const asked = aidAsked(textOf(typed), alone, danger)
+  const isOfThem = told !== null || isStillOfThem(textOf(typed), harmed)
+  const harm = asked?.harm ?? alone ?? (isOfThem ? (harmed?.harm ?? null) : null)
   if (harm === null) return null
   const country = told ?? harmed?.country ?? null
   if (talk !== undefined && said !== null && nowMs !== undefined) {
@@ -58,6 +62,6 @@ export const emergencyIn = async (
   return {
     ok: true,
     path: EMERGENCY,
-    reply: emergencyReply(harm, { ...whereabouts, ...(country !== null && { country }) }),
+    reply: emergencyReply(harm, { ...whereabouts, ...(country !== null && { country }) }, asked?.aids),
   }
 }

@@ -1,3 +1,4 @@
+import type { AidId } from './aid-words.ts'
 import type { HarmId } from './harm.ts'
 
 interface Cited {
@@ -18,6 +19,13 @@ export const firstAidSteps = {
   sit_them_up: published('portsmouth.gov.uk; nenc-healthiertogether.nhs.uk'),
   no_home_cures: published('portsmouth.gov.uk; nenc-healthiertogether.nhs.uk'),
   no_sleeping_off: published('older NHS text copied at uk.i-liveradio.com/alcohol-poisoning'),
+  side_and_check: published('NHS (old nhs.uk copy); nenc-healthiertogether.nhs.uk'),
+  only_time: {
+    trust: 'memory',
+    source:
+      'the body burns alcohol at its own pace; no coffee and no cold shower: portsmouth.gov.uk; nenc-healthiertogether.nhs.uk',
+  },
+  check_again: published('older NHS text copied at uk.i-liveradio.com/alcohol-poisoning; how to check: memory'),
   rinse_mouth: published('poisoncontrol.utah.edu; poisons.ie/public; poisons.co.nz'),
   call_though_well: published('NHS poisoning text (richmondgpalliance.co.uk)'),
   keep_plant: published('poisons.ie first aid; oklahomapoison.org'),
@@ -81,6 +89,26 @@ export const stepsFor: Readonly<Record<HarmId, readonly StepKey[]>> = {
   glass_burst: ['press_wound', 'glass_stays_in', 'cover_eye', 'leave_room'],
   self_harm: ['not_alone', 'out_of_reach'],
   someone_hurt: ['check_breathing', 'on_their_side', 'nothing_by_mouth', 'keep_what_it_was'],
+}
+
+/** What to do where something is asked of somebody who drank too much: at most three, the most urgent first. */
+export const stepsForAid: Readonly<Record<AidId, readonly StepKey[]>> = {
+  make_sick: ['side_and_check', 'stay_with_them'],
+  sleep: ['side_and_check', 'check_again', 'no_sleeping_off'],
+  position: ['on_their_side', 'check_again', 'sit_them_up'],
+  shower: ['only_time', 'sit_them_up', 'stay_with_them'],
+  coffee: ['only_time', 'sit_them_up', 'stay_with_them'],
+  go_home: ['stay_with_them', 'no_sleeping_off'],
+  alone: ['side_and_check', 'check_again', 'no_sleeping_off'],
+  walk_about: ['only_time', 'sit_them_up', 'stay_with_them'],
+  water_or_food: ['sit_them_up', 'no_home_cures', 'stay_with_them'],
+  sober_up: ['only_time', 'side_and_check', 'stay_with_them'],
+  when_to_call: ['side_and_check', 'check_again', 'no_home_cures'],
+  being_sick: ['side_and_check', 'stay_with_them', 'no_home_cures'],
+  snoring: ['side_and_check', 'check_again', 'give_nothing'],
+  fine_now: ['check_again', 'no_sleeping_off', 'no_home_cures'],
+  fire_out: ['cool_burn', 'clothing_off', 'no_ice', 'cover_burn'],
+  on_burn: ['cool_burn', 'clothing_off', 'no_ice', 'cover_burn'],
 }
 
 /** Harms of which a poison centre knows. */

@@ -1,9 +1,11 @@
 import type { DangerSaid } from './danger-said.ts'
+import { DROWSING } from './drowsing.ts'
 import { findHarm } from './find-harm.ts'
 import type { HarmId } from './harm.ts'
 import { type SaidOfHarm, saidIn, type WordSpan } from './said.ts'
 import { isDenied, isOnlyAsked } from './signs.ts'
 import { isWished, swallowed } from './swallowing.ts'
+import { isSmellOfThing } from './victim.ts'
 
 /** How much of it, and when: what stands between a deed and the thing. */
 const FILLER =
@@ -30,6 +32,7 @@ function isHad(said: SaidOfHarm, isTasteMeant: boolean): boolean {
   return had.some(
     (span) =>
       isOfTheThing(said, span) &&
+      !isSmellOfThing(said, span) &&
       !isDenied(said, span) &&
       !isWished(said, span) &&
       (DONE.test(said.text) || !isOnlyAsked(said, span)),
@@ -38,26 +41,16 @@ function isHad(said: SaidOfHarm, isTasteMeant: boolean): boolean {
 
 /** How somebody lies there. */
 const ASLEEP =
-  /\b(?:asleep|sleeping|sleeps|dozing|dozed off|nodded off|dropped off|snor\w+|out of it|eyes (?:are )?(?:shut|closed)|dorm[ei]\w*|addormentat[oaie]|russa)\b/
+  /\b(?:asleep|sleeping|sleeps|dozing|dozed off|nodded off|dropped off|snor\w+|out of it|eyes (?:are )?(?:shut|closed)|dorm(?:e|ono|iva)|sta(?:nno)? dormendo|addormentat[oaie]|russa)\b/
 
-const AWAKE = /\b(?:not|isnt|wasnt|no longer|non|woke|awake|svegli[oa]) /
+const AWAKE =
+  /\b(?:(?:not|isnt|wasnt|arent|no longer|non(?: sta)?|stopped) (?:(?:really|even|yet|actually|just|all|si e|piu) )*(?:asleep|sleeping|snoring|dozing|dorm\w+|addormentat\w+|russ\w+)|woke|woken|awake|svegli[oa])\b/
 
 /** A few words of somebody who was just spoken of: `he's asleep`. */
 const isAsleep = (said: SaidOfHarm): boolean =>
   ASLEEP.test(said.text) && !AWAKE.test(said.text) && said.text.trim().split(' ').length <= MOST_WORDS
 
 const MOST_WORDS = 10
-
-/** Of these a sleep may be no sleep. */
-const DROWSING: readonly HarmId[] = [
-  'swallowed_spirit_child',
-  'swallowed_spirit_adult',
-  'swallowed_plant',
-  'swallowed_undrinkable',
-  'unconscious_after_drinking',
-  'methanol',
-  'someone_hurt',
-]
 
 /** What was drunk matters more than how much of it. */
 const OF_SPIRIT: readonly HarmId[] = ['swallowed_spirit_adult', 'swallowed_spirit_child']

@@ -21,7 +21,7 @@ export function isMethanol(said: SaidOfHarm): boolean {
     )
   return (
     isIn('undrinkable', (span) => !isSmellOfThing(said, span) && (isTroubled(said) || !isContent(said, span))) ||
-    isIn('doubtful', () => isTroubled(said)) ||
+    isIn('doubtful', (span) => !isSmellOfThing(said, span) && isTroubled(said)) ||
     swallowed(said).some((span) => said.near('solventSmell', span, 16, 16) && isDrunk(said, span)) ||
     (hasSign(said) && said.spans('undrinkable').length + said.spans('doubtful').length > 0 && isPoorly(said, PEOPLE))
   )

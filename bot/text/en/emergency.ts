@@ -1,4 +1,5 @@
 import { lineTyped } from '../../calls/write-line.ts'
+import type { AidId } from '../../talk/emergency/aid-words.ts'
 import type { PoisonCentre } from '../../talk/emergency/contacts.ts'
 import type { StepKey } from '../../talk/emergency/first-aid.ts'
 import type { HarmId } from '../../talk/emergency/harm.ts'
@@ -16,9 +17,12 @@ const stepWords: Readonly<Record<StepKey, string>> = {
   sit_them_up: 'Sit them up if they’re awake. Sips of water if they can swallow. Keep them warm.',
   no_home_cures: 'No more alcohol, no coffee, no cold shower, no walking about. Don’t bring on vomiting.',
   no_sleeping_off: 'Don’t leave them to sleep it off. It can get worse for 40 minutes after the last drink.',
+  side_and_check: 'Drowsy or lying down? On their side, head tipped back a little, so that vomit can run out.',
+  only_time: 'Nothing but time brings the alcohol down, and that takes many hours.',
+  check_again: 'Wake them every few minutes and watch their breathing. Somebody stays all night.',
   rinse_mouth: 'Take what’s left out of the mouth. Rinse or wipe the mouth with water.',
   call_though_well: 'Call even if all seems well. Signs can take hours or days.',
-  keep_plant: 'Keep a piece of the plant, the label and the jar, to show a doctor.',
+  keep_plant: 'Keep a piece of the plant and all that’s left, with its label. Say what was eaten, how many and when.',
   check_breathing: 'Check their breathing. If it isn’t normal, call and start chest compressions.',
   on_their_side: 'If they’re breathing but won’t wake up, lay them on their side so that vomit can run out.',
   keep_checking: 'Stay, keep them warm, and keep checking their breathing until help comes.',
@@ -69,14 +73,54 @@ const callWords: Readonly<Record<Exclude<HarmId, 'pet'>, (number: string) => str
     `Call ${number} for anyone who’s very ill, sees double, breathes badly or won’t wake up.`,
   unconscious_after_drinking: (number) => `Call ${number} now.`,
   spirit_in_eye: (number) => `Rinse the eye with water now. Call ${number} if pain, redness or poor sight stays.`,
-  burn: (number) =>
-    `Cool it under running water now, for 20 minutes. Call ${number} if it’s deep, bigger than the burnt person’s hand, or on the face, hands, feet or genitals.`,
+  burn: (number) => `Cool it under running water now, for 20 minutes. ${burnCall(number)}`,
   clothes_on_fire: (number) => `Down on the floor and roll. Call ${number} once the flames are out.`,
   spirit_fire: (number) => `Get out and call ${number} now, unless a lid puts it out at once.`,
   methanol: (number) => `Call ${number} now, or go to a hospital.`,
   glass_burst: (number) => `Call ${number} if it bleeds heavily, or glass is in an eye.`,
   self_harm: (number) => `Call ${number} now and say how you feel. You needn’t be alone with this.`,
   someone_hurt: (number) => `Call ${number} now.`,
+}
+
+/** The short answer to what is asked of somebody who is harmed. */
+const aidWords: Readonly<Record<AidId, string>> = {
+  make_sick: 'No, never make them sick. They can choke on it.',
+  sleep: 'Don’t leave them to sleep it off. Try to wake them now.',
+  position: 'Not on their back, where vomit can choke them: on their side.',
+  shower: 'No shower or bath. It sobers nobody up, and they can fall, faint or get too cold.',
+  coffee: 'No coffee and no more alcohol. Neither sobers anybody up.',
+  go_home: 'Not alone, and no driving. Take them there, and somebody stays with them.',
+  alone: 'Don’t leave them alone, not even asleep.',
+  walk_about: 'No walking about. It sobers nobody up, and they can fall.',
+  water_or_food: 'Sips of water, only if they’re wide awake and can swallow. No food, no tablets.',
+  sober_up: 'Nothing sobers them up but time.',
+  when_to_call: 'If you’re in doubt, call.',
+  being_sick: 'Keep them sitting up, or on their side if they’re drowsy. Don’t leave them.',
+  snoring: 'Snoring can mean that the breath is blocked. Try to wake them now.',
+  fine_now: 'Good, but don’t leave them alone yet. It can still get worse.',
+  fire_out: 'Good that it’s out. Red or sore skin? Cool it under running water now, for 20 minutes.',
+  on_burn: 'Only cool running water on a burn, for 20 minutes, then cling film.',
+}
+
+/** Of what was swallowed, feeling well is no news. */
+const POISONED: readonly HarmId[] = ['swallowed_spirit_child', 'swallowed_plant', 'swallowed_undrinkable', 'methanol']
+
+const answerWords = (asked: readonly AidId[], harm: HarmId): string =>
+  asked
+    .map((aid) => (aid === 'fine_now' && POISONED.includes(harm) ? 'Feeling well proves nothing yet.' : aidWords[aid]))
+    .join(' ')
+
+/** When to call for somebody who drank too much and is asked about. */
+const ifWorse = (number: string): string =>
+  `Call ${number} if they won’t wake up, keep vomiting, breathe slowly or unevenly, turn cold, pale or blue, or have a fit.`
+
+const burnCall = (number: string): string =>
+  `Call ${number} if it’s deep, bigger than the burnt person’s hand, or on the face, hands, feet or genitals.`
+
+/** When to call, behind a short answer. */
+function callBehind(harm: Exclude<HarmId, 'pet'>, number: string): string {
+  if (harm === 'burn') return burnCall(number)
+  return harm === 'swallowed_spirit_adult' ? ifWorse(number) : callWords[harm](number)
 }
 
 /** An animal is the vet's, and of some poison centres. */
@@ -124,9 +168,10 @@ const hoursWords = (hours: PoisonCentre['hours']): string =>
 export const emergencySentences = {
   headlines: {
     emergency: (values) => {
-      const { harm, numbers, isCountryKnown, zones, hasCentre, animals } = values
+      const { harm, asked, numbers, isCountryKnown, zones, hasCentre, animals } = values
       if (harm === 'pet') return vetWords(animals)
       const number = numberWords(numbers, isCountryKnown, zones)
+      if (asked.length > 0) return `${answerWords(asked, harm)} ${callBehind(harm, number)}`
       if (!SWALLOWED.includes(harm)) return callWords[harm](number)
       if (!isCountryKnown && !hasCentre) return `Call ${number} now and ask for the poison centre.`
       return `${callWords[harm](number)}${hasCentre ? ' If not, call the poison centre now.' : ''}`

@@ -1,3 +1,4 @@
+import type { AidId } from '../../talk/emergency/aid-words.ts'
 import type { PoisonCentre } from '../../talk/emergency/contacts.ts'
 import type { StepKey } from '../../talk/emergency/first-aid.ts'
 import type { HarmId } from '../../talk/emergency/harm.ts'
@@ -25,6 +26,8 @@ export interface EmergencyMessages {
   headlines: {
     emergency: {
       readonly harm: HarmId
+      /** What is asked of somebody of whom it is known whom to call; mostly nothing. */
+      readonly asked: readonly AidId[]
       readonly numbers: readonly string[]
       readonly isCountryKnown: boolean
       readonly zones: NumberOfZone | null
