@@ -15,7 +15,7 @@ import { converted } from './converted.ts'
 import { runningOf } from './examples-tried.ts'
 import { asked, type Heard, heard } from './heard.ts'
 import { wishedIn } from './in-own-kitchen.ts'
-import { byVessels, leavingOut, pouredFor, takingSpirit, tellingAhead } from './noted.ts'
+import { byVessels, costingGlass, leading, leavingOut, pouredFor, takingSpirit, tellingAhead } from './noted.ts'
 import { onlyOffered } from './offered-where-it-runs.ts'
 import { heldOrAsked } from './question-heard.ts'
 import { changeSaid } from './taste-changed.ts'
@@ -70,7 +70,8 @@ export async function answered(line: string, reading: TalkReading, dispatch: Dis
       const ran = changeSaid(await execute(asInvocation(call), asked), call, before)
       const taking = byVessels(takingSpirit(ran, reading.spiritTaken), reading)
       const leftOut = reading.leftOut.filter((word) => !saysNothing(word, call.command))
-      const outcome = tellingAhead(leavingOut(pouredFor(taking, reading.poured), leftOut), reading.isAhead)
+      const asIsAsked = costingGlass(leading(pouredFor(taking, reading.poured), reading.leads), reading.costOfMl)
+      const outcome = tellingAhead(leavingOut(asIsAsked, leftOut), reading.isAhead)
       return besides(reading, heard(outcome, written(call)), dispatch)
     }
     case 'question':

@@ -11,9 +11,15 @@ export function drinkIn({ path, ...outcome }: CallOutcome | HelpPage): DrinkSaid
   const { data } = outcome.reply
   const found = DRINKS.test(path) ? data : path === 'jar strain' ? data.syrup : null
   if (typeof found !== 'object' || found === null) return null
-  const { abvPercent, sugarGPerL, sugarG, jarMl } = found as Readonly<Record<string, unknown>>
+  const { abvPercent, sugarGPerL, sugarG, jarMl, volumeMl } = found as Readonly<Record<string, unknown>>
   return typeof abvPercent === 'number' && typeof sugarGPerL === 'number'
-    ? { abvPercent, sugarGPerL, sugarG: numberOrNull(sugarG), jarMl: numberOrNull(jarMl) }
+    ? {
+        abvPercent,
+        sugarGPerL,
+        sugarG: numberOrNull(sugarG),
+        jarMl: numberOrNull(jarMl),
+        volumeMl: numberOrNull(volumeMl),
+      }
     : null
 }
 

@@ -1,10 +1,12 @@
 import { lastStanding } from '../../../core/jar/entry/standing-entries.ts'
 import { plantsInside } from '../../../core/jar/pour/lifted-out.ts'
+import { bottleStock } from '../../../core/jar/state/bottle-stock.ts'
 import { abvPercentIn, contentsOf } from '../../../core/jar/state/contents.ts'
 import { type JarState, jarStateOf, stageOf } from '../../../core/jar/state/jar-state.ts'
 import { standingTroubles } from '../../../core/jar/state/standing-troubles.ts'
 import { isoDay } from '../../../core/quantity/time/calendar-day.ts'
 import { dayAt } from '../../../core/quantity/time/zone.ts'
+import { expectedOutcome } from '../../../core/shopping/needs-of-jar.ts'
 import { isSymptom } from '../../../core/trouble/find-symptom.ts'
 import { isSign, signText } from '../../../core/trouble/signs.ts'
 import { symptoms } from '../../../core/trouble/symptoms.ts'
@@ -23,6 +25,13 @@ function standsOf(state: JarState): Pick<TalkJar, 'isTroubled' | 'stands'> {
   })
   const options: StandsOfJar['options'] = { symptom: symptoms[symptom].en[0]!, ...Object.fromEntries(answers) }
   return { isTroubled: true, stands: { symptom, isOpen: worst.verdict === 'ask', options } }
+}
+
+/** How much can be poured of it, ml: what is in full bottles, else what it makes or is. */
+function volumeMlIn(state: JarState): number | null {
+  const stock = bottleStock(state)
+  if (stock.length > 0) return stock.reduce((sum, { left, volumeMl }) => sum + left * volumeMl, 0)
+  return abvPercentIn(state) === null ? null : (expectedOutcome(state) ?? contentsOf(state).outcome).volumeMl.value
 }
 
 /** A person's jars as a sentence may speak of them. `zone` an IANA name. */
@@ -45,6 +54,7 @@ export function jarsTold({ jars }: Pick<Person, 'jars'>, zone: string, nowMs: nu
         lastKind: lastStanding(entries)?.kind ?? null,
         strengthPercent: () => abvPercentIn(state),
         sugarGPerL: () => (abvPercentIn(state) === null ? null : contentsOf(state).outcome.sugarGPerL.value),
+        volumeMl: () => volumeMlIn(state),
         spiritTyped: state.started.typed.find(([option]) => option === 'spirit')?.[1] ?? null,
         bottlesTyped: state.started.typed.find(([option]) => option === 'bottles')?.[1] ?? null,
         ...(state.ended === null && standsOf(state)),

@@ -1,5 +1,7 @@
-import type { PouredFor, TalkReading } from '../../talk/frames/reading.ts'
+import type { FreezerState } from '../../../core/liquid/freezer.ts'
+import type { LeadAsked, PouredFor, TalkReading } from '../../talk/frames/reading.ts'
 import type { Message } from '../../text/words.ts'
+import type { Reply } from '../reply.ts'
 import type { CallOutcome } from '../run/call-outcome.ts'
 
 const withNote = (outcome: CallOutcome, note: Message<'notes'>): CallOutcome =>
@@ -32,6 +34,42 @@ export const pouredFor = (outcome: CallOutcome, poured: PouredFor | undefined): 
 /** A reply that says that nothing is begun before its day. */
 export const tellingAhead = (outcome: CallOutcome, isAhead = false): CallOutcome =>
   isAhead ? withNote(outcome, { group: 'notes', key: 'start_ahead', values: undefined }) : outcome
+
+/** What is said first of a jar because it was asked; null where its answer does not tell it. */
+function leadOf(asked: LeadAsked, { headline, data }: Reply): Message<'headlines'> | null {
+  if (headline.key !== 'jar_shown' && !/^jar_next/.test(headline.key)) return null
+  const { name, freezer } = data as {
+    readonly name?: string
+    readonly freezer?: { readonly state: FreezerState } | null
+  }
+  if (name === undefined) return null
+  if (asked.kind === 'glasses') return { group: 'headlines', key: 'asked_glasses', values: { ...asked, name } }
+  if (freezer === undefined || freezer === null) return null
+  return { group: 'headlines', key: 'asked_freezer', values: { name, state: freezer.state } }
+}
+
+/** A reply that begins with what was asked; what it would have begun with stands under it. */
+export function leading(outcome: CallOutcome, asked: LeadAsked | undefined): CallOutcome {
+  if (asked === undefined || !outcome.ok) return outcome
+  const { reply, path } = outcome
+  if (asked.kind === 'glasses' && (path === 'plan' || path === 'again')) {
+    const { kind: _, ...values } = asked
+    return withNote(outcome, { group: 'notes', key: 'glasses_there', values })
+  }
+  const lead = leadOf(asked, reply)
+  return lead === null
+    ? outcome
+    : { ...outcome, reply: { ...reply, headline: lead, under: [reply.headline, ...(reply.under ?? [])] } }
+}
+
+/** What a batch costs, with what a glass of it comes to in place of 100 ml. */
+export function costingGlass(outcome: CallOutcome, glassMl: number | undefined): CallOutcome {
+  if (glassMl === undefined || !outcome.ok) return outcome
+  const under = (outcome.reply.under ?? []).map((message) =>
+    message.key === 'cost_each' ? { ...message, values: { ...message.values, glassMl } } : message,
+  )
+  return { ...outcome, reply: { ...outcome.reply, under } }
+}
 
 /** A reply that says which spirit was taken, where nobody said. */
 export const takingSpirit = (outcome: CallOutcome, spirit: string | undefined): CallOutcome =>

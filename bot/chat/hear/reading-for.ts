@@ -37,7 +37,10 @@ const jarsAndDay = once(({ nowMs, assumedZone, place }: Dispatch) =>
     const zone = person.settings.zone ?? assumedZone
     const jars = jarsTold(person, zone, nowMs)
     // How strong a jar is stands in no line that others read.
-    const shown = place.kind === 'channel' ? jars.map((jar) => ({ ...jar, strengthPercent: () => null })) : jars
+    const shown =
+      place.kind === 'channel'
+        ? jars.map((jar) => ({ ...jar, strengthPercent: () => null, volumeMl: () => null }))
+        : jars
     return { jars: shown, today: dayAt(zone, nowMs) }
   }),
 )

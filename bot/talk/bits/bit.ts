@@ -108,6 +108,8 @@ export interface TalkJar {
   readonly strengthPercent: () => number | null
   /** How sweet it is now, g/L; null where there is no liquid, left out where nobody may see it. Worked out when it is asked for. */
   readonly sugarGPerL?: () => number | null
+  /** How much it is once it is finished, ml, of what was bottled what is in full bottles; null where there is no liquid, left out where nobody may see it. */
+  readonly volumeMl?: () => number | null
   /** The spirit that it was started with, as it was typed; null where none was. */
   readonly spiritTyped: string | null
   /** The bottles that it was planned for, as they were typed; null or left out where none were. */

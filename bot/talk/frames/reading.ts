@@ -29,6 +29,10 @@ export type TalkReading =
       readonly spiritTaken?: string
       /** What so many people drink, of which the bottles come. */
       readonly poured?: PouredFor
+      /** A glass of so much, ml, of which the price is asked. */
+      readonly costOfMl?: number
+      /** What the reply begins with, because it was asked. */
+      readonly leads?: LeadAsked
       /** Vessels by which amounts were told. */
       readonly vessels?: readonly VesselTaken[]
       /** What came out was not measured, and its maker said so. */
@@ -83,6 +87,18 @@ export interface PouredFor {
   readonly glasses: number
   readonly glassMl: number
   readonly volumeMl: number
+}
+
+/** What of a jar is said first: whether it freezes, how many glasses there are. */
+export type LeadAsked = { readonly kind: 'freezer' } | ({ readonly kind: 'glasses' } & GlassesThere)
+
+/** Glasses in what there is, and how many are wanted; `poured` null where nobody said. */
+export interface GlassesThere {
+  readonly thereMl: number
+  readonly glassMl: number
+  readonly poured: PouredFor | null
+  /** It is what comes of it, what is in full bottles, or what stands there. */
+  readonly held: 'ahead' | 'bottled' | 'there'
 }
 
 export type QuestionAbout =

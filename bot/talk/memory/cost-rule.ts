@@ -20,7 +20,7 @@ const ASKS =
   /^(?:cost\p{L}*|spend\p{L}*|spent|paid|pay|pago|paghiamo|viene|money|cash|dosh|price|wise|pricewise|moneywise|damage|bank|break|ballpark|dear|expensive|pricey|cheap|looking|figure|pocket|roughly|run|rush|sting|shebang|caboodle|bill|tab|outlay|purse|wallet|dig|deep|quid|bucks|soldi|occhio|patrimonio|prezzo|spesa|caro|costoso)$/iu
 
 /** A plan by its code, as the answer offered it, and the bottles that it was asked for. */
-function codeOf({ command, options }: CallRead, offered: readonly CallRead[]): CallRead['options'] | null {
+export function codeOf({ command, options }: CallRead, offered: readonly CallRead[]): CallRead['options'] | null {
   const { plan } = options
   if (command === 'cost' && plan !== undefined) return { plan }
   const listed = command === 'shopping' ? options : offered.find((each) => each.command === 'shopping')?.options

@@ -2,8 +2,11 @@ import { wordsFrom } from '../../../core/quantity/read/tokens.ts'
 import type { Sentence } from '../bits/bit.ts'
 import { callReading, type Rule } from './rule.ts'
 
-/** A glass, and a bottle of a liqueur, where nothing is said of its size, ml. Common practice. */
-const USUAL = { glassMl: 40, bottleMl: 500 } as const
+/** A small glass, where nothing is said of its size, ml. Common practice, no source. */
+export const GLASS_ML = 40
+
+/** The same, and a bottle of a liqueur, ml. */
+const USUAL = { glassMl: GLASS_ML, bottleMl: 500 } as const
 
 const MOST_GLASS_ML = 400
 const MOST_GLASSES = 20
@@ -23,7 +26,7 @@ const isAsked = ({ has, typed }: Sentence): boolean =>
   has('units_of_alcohol') || (has('glass_of') && ALCOHOL.test(wordsFrom(typed)))
 
 /** How much is poured, as an option takes it. Ounces of a drink are fluid. */
-function poured(sentence: Sentence): string {
+export function poured(sentence: Sentence): string {
   const ounces = sentence.bits.find(({ kind, text }) => kind === 'mass' && OUNCES.test(text))
   return ounces === undefined ? `${Math.round(pouredMl(sentence))} ml` : ounces.text.replace(OUNCES, 'fl oz')
 }

@@ -43,6 +43,8 @@ export interface DrinkSaid {
   readonly sugarGPerL: number
   readonly sugarG: number | null
   readonly jarMl: number | null
+  /** How much it makes, ml. */
+  readonly volumeMl: number | null
 }
 
 /** A batch, and the list that its answer offered. */

@@ -3,9 +3,11 @@ import type { Bit, Sentence } from '../bits/bit.ts'
 import { MOST_BOTTLE_ML } from '../bits/bottle-bits.ts'
 import { usualStrength } from '../bits/usual-strength.ts'
 import { isPlant } from '../frames/plant-slots.ts'
-import type { CallRead, TalkReading } from '../frames/reading.ts'
+import type { CallRead, PouredFor, TalkReading } from '../frames/reading.ts'
 import { forBottles } from '../memory/change-call.ts'
+import { GLASS_ML } from '../memory/glass-rule.ts'
 import type { Remembered } from '../memory/remembered.ts'
+import { drinkMeant, jarsGlasses, planGlasses } from './own-glasses.ts'
 import { planMeant } from './plan-asked.ts'
 
 const WORDS = 'zero one two three four five six seven eight nine ten eleven twelve'.split(' ')
@@ -44,8 +46,6 @@ const GLASSES = new RegExp(
   `\\b(${COUNT}) (?:\\d+ ?(?:ml|cl) )?(?:small |little |tiny |piccoli )?(?:glass(?:es)?|shots?|tots?|bicchierin[oi]|bicchier[ei])\\b`,
 )
 
-/** A small glass, ml. Common practice, no source. */
-const GLASS_ML = 40
 const MOST_GLASS_ML = 200
 const BOTTLE_ML = 500
 const MOST_BOTTLES = 100
@@ -66,11 +66,42 @@ function planOfGlasses(text: string, bits: readonly Bit[], said: Remembered): Ca
   return plan?.command === 'plan' && !isOther && ANY_GLASS.test(text) ? plan : null
 }
 
+/** What so many people drink: a glass each, where nobody says of another number or size. */
+function pouredFor(text: string, bits: readonly Bit[], people: number): PouredFor {
+  const glasses = countOf(GLASSES.exec(text)?.[1] ?? 'one')
+  const glassMl = bits.find(({ kind, value }) => kind === 'volume' && value <= MOST_GLASS_ML)?.value ?? GLASS_ML
+  return { people, glasses, glassMl, volumeMl: people * glasses * glassMl }
+}
+
+/** `How many lemons and how much spirit`: what goes in, of no jar that stands there. */
+const RECIPE_ASKED = /\b(?:how (?:many|much)|quant[ieao])\b.* (?:and|e) .*\b(?:how (?:many|much)|quant[ieao])\b/u
+
+/** Whether what there is will do. */
+const IS_ENOUGH =
+  /^(?:(?:and|so|but|ok|e|ma) )*(?:(?:is|will|would|does|do|have|has|are|can|could) .*\b(?:enough|do|stretch|last|suffice|go round|serve)\b|(?:mi |ci |ne ho )?(?:basta|bastera|bastano|abbastanza)\b)|\b(?:is|s) (?:it|that|this|there) enough\b/u
+const HOW_MANY = /\b(?:how (?:many|much)|quant[ie])\b/u
+
+/** Whether the plan or the jar that is meant has enough for so many; null where nothing is there, or a plan for them is wished. */
+function glassesThere(sentence: Sentence, said: Remembered, text: string, people: number): TalkReading | null {
+  const { bits } = sentence
+  const isOther = bits.some(
+    ({ kind, value }) => !/^(?:bare|jar|plant)$/.test(kind) && !(kind === 'volume' && value <= MOST_GLASS_ML),
+  )
+  const isEnough = IS_ENOUGH.test(text)
+  const isGlasses = HOW_MANY.test(text) && ANY_GLASS.test(text)
+  if (isOther || !(isEnough || isGlasses)) return null
+  const poured = pouredFor(text, bits, people)
+  const meant = drinkMeant(sentence, said)
+  if ('plan' in meant) return planGlasses(meant.plan, poured)
+  return jarsGlasses(meant.jars, poured)
+}
+
 /**
  * `Enough limoncello for 20 people, two small glasses each`: a plan of as many bottles as that takes; behind a plan that names none of it, of that.
  * Null where no people are counted, no plant or drink is meant, or the amount of it is said.
  */
-export function forPeople({ typed, bits, has }: Sentence, said: Remembered): TalkReading | null {
+export function forPeople(sentence: Sentence, said: Remembered): TalkReading | null {
+  const { typed, bits, has } = sentence
   const text = typed.tokens.map((token) => token.text).join(' ')
   const people = peopleIn(typed)
   const plants = bits.filter(isPlant)
@@ -79,12 +110,15 @@ export function forPeople({ typed, bits, has }: Sentence, said: Remembered): Tal
   const eachMl = bottleEach(text, bits)
   const isOfPlant = plants.some(({ with: place }) => place !== undefined && bits[place]?.kind !== 'bare')
   const isSaid = eachMl === null && (isPoured || isOfPlant)
+  const there = people < 2 || isPoured ? null : glassesThere(sentence, said, text, people)
+  if (there !== null) return there
   const planned = plants.length === 0 ? planOfGlasses(text, bits, said) : null
   if (
     people < 2 ||
     (plants.length === 0 && planned === null) ||
     isSaid ||
-    has('units_of_alcohol', 'gave_away', 'own_jar')
+    has('units_of_alcohol', 'gave_away') ||
+    (has('own_jar') && !RECIPE_ASKED.test(text))
   )
     return null
   const strength = bits.find(({ kind, role }) => kind === 'strength' && role === 'have')?.text ?? usualStrength(bits)
@@ -94,14 +128,11 @@ export function forPeople({ typed, bits, has }: Sentence, said: Remembered): Tal
     const options = { of, strength, bottles: `${people} x ${eachMl} ml` }
     return { kind: 'call', call: { command: 'plan', options }, leftOut: [], does: 'compute' }
   }
-  const glasses = countOf(GLASSES.exec(text)?.[1] ?? 'one')
-  const glassMl = bits.find(({ kind, value }) => kind === 'volume' && value <= MOST_GLASS_ML)?.value ?? GLASS_ML
-  const volumeMl = people * glasses * glassMl
+  const { glasses, volumeMl, ...poured } = pouredFor(text, bits, people)
   const bottles = Math.ceil(volumeMl / BOTTLE_ML)
   if (glasses < 1 || bottles > MOST_BOTTLES) return null
   const filled = `${bottles} x ${BOTTLE_ML} ml`
   const call: CallRead =
     planned === null ? { command: 'plan', options: { of, strength, bottles: filled } } : forBottles(planned, filled)
-  const poured = { people, glasses, glassMl, volumeMl }
-  return { kind: 'call', call, leftOut: [], does: 'compute', poured }
+  return { kind: 'call', call, leftOut: [], does: 'compute', poured: { ...poured, glasses, volumeMl } }
 }

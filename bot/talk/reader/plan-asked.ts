@@ -46,6 +46,10 @@ const WHAT = /^(?:plan|again)$/
 /** The plan that is spoken of; null where it is a jar, or where nothing was planned. */
 export function planMeant({ call, worked }: Remembered): Remembered['worked'] {
   if (worked === null || !WHAT.test(worked.call.command)) return null
+  // A glass of a jar was spoken of since.
+  const { drink } = worked
+  if (call?.command === 'serving' && drink !== null && call.options.strength !== `${Math.round(drink.abvPercent)}%`)
+    return null
   return call !== null && OF_PLAN.test(call.command) && (call.options.jar === undefined || call.command === 'again')
     ? worked
     : null

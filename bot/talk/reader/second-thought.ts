@@ -7,6 +7,7 @@ import { answered } from '../memory/answer-question.ts'
 import { NOTHING_SAID, type Remembered } from '../memory/remembered.ts'
 import { MAY_BURST } from './asked-of-handbook.ts'
 import { isAsked } from './is-told.ts'
+import { ownGlass } from './own-glasses.ts'
 
 /** From here on a hunch is trusted: of those of unseen sentences that are as sure some 96 in 100 are right. */
 export const SURE = 0.8
@@ -112,9 +113,10 @@ export const lostNear = (aim: Aim): TalkReading => ({
   nearest: isCommand(aim) ? [{ command: aim, options: {} }] : [],
 })
 
-/** `How much syrup for 28 %?`, asked for by its own word, and what answers the question that is open: a hunch has no say. */
+/** `How much syrup for 28 %?`, asked for by its own word, a glass of one's own, and what answers the question that is open: a hunch has no say. */
 export const isSettled = (reading: TalkReading, sentence: Sentence, said: Remembered = NOTHING_SAID): boolean =>
   answered(sentence, said.question) !== null ||
+  ownGlass(sentence, said) !== null ||
   (reading.kind === 'call' && reading.call.command === 'syrup' && sentence.has('syrup') && isAsked(sentence))
 
 /** What was not understood is what such sentences are surely after, or a question that an entry comes very near to. */

@@ -15,6 +15,7 @@ import { ideasWithSpirit } from './ideas-with-spirit.ts'
 import { measureAsked } from './measure-asked.ts'
 import { ofReminders } from './one-reminder.ts'
 import { ownFreezing } from './own-freezing.ts'
+import { ownGlass } from './own-glasses.ts'
 import { ownJarAsked } from './own-jar-asked.ts'
 import { planAsked } from './plan-asked.ts'
 import { planHandled } from './plan-handled.ts'
@@ -48,6 +49,7 @@ export const wholeReading = (
   steepLongAsked(sentence) ??
   shownAgain(sentence, said) ??
   ownFreezing(sentence, said) ??
+  ownGlass(sentence, said) ??
   startAhead(sentence, said) ??
   planHandled(sentence, said) ??
   planAsked(sentence, said) ??

@@ -78,9 +78,14 @@ export const costSentences = {
         ? `Making ${name} costs ${moneys(total)}.`
         : `Making ${name} costs ${moneys(total)}, not counting the ${without}.`
     },
-    cost_each: ({ perBottle, per100Ml, perFluidOunce, isAll }, format) => {
+    cost_each: ({ perBottle, per100Ml, perFluidOunce, isAll, glassMl }, format) => {
+      const glass = per100Ml.map((money) => ({ ...money, minor: Math.round((money.minor * (glassMl ?? 0)) / 100) }))
       const much =
-        format.dose.each === 'quart' ? `${moneys(perFluidOunce)} a fluid ounce` : `${moneys(per100Ml)} for 100\u00a0ml`
+        glassMl !== undefined
+          ? `${moneys(glass)} a ${format.round.volume(glassMl)} glass`
+          : format.dose.each === 'quart'
+            ? `${moneys(perFluidOunce)} a fluid ounce`
+            : `${moneys(per100Ml)} for 100\u00a0ml`
       const bottles = perBottle.map(({ volumeMl, sums }) => `${moneys(sums)} a ${vesselText(volumeMl, format)} bottle`)
       return `${isAll ? 'About' : 'So far about'} ${listed([...bottles, much])}.`
     },

@@ -1,10 +1,12 @@
 import { symptoms } from '../../../core/trouble/symptoms.ts'
 import type { Path } from '../../calls/signatures.ts'
+import type { GlassesThere, PouredFor } from '../../talk/frames/reading.ts'
+import type { Format } from '../format.ts'
 import type { Feature, Written } from '../language.ts'
 import type { TalkMessages, TalkProblems } from '../messages/talk.ts'
 import { drinkChanged } from './changed-drink.ts'
 import { handbook } from './handbook/index.ts'
-import { bound, capital, listed } from './phrases.ts'
+import { bound, capital, counted, listed } from './phrases.ts'
 import { sweetenerName } from './sweeteners.ts'
 import { unitsCounted } from './units-counted.ts'
 
@@ -102,6 +104,20 @@ const GOES_ON: Readonly<Partial<Record<Path, string>>> = {
 /** An example of what can be said. */
 const LEMONS = '10 lemons and a litre of 95%'
 
+/** For how many glasses it has to do. */
+const glassesFor = ({ people, glasses, glassMl, volumeMl }: PouredFor, format: Format): string =>
+  `For ${people} people that’s ${people * glasses} glasses of ${glassMl} ml, ${format.round.volume(volumeMl)} in all.`
+
+/** How many glasses there are, and whether that is enough; `has` begins the sentence on what there is. */
+function glassesThere({ thereMl, glassMl, poured, held }: GlassesThere, has: string, format: Format): string {
+  const there = `${format.round.volume(thereMl)}${held === 'bottled' ? ' in full bottles' : ''}`
+  if (poured === null)
+    return `${has} ${there}: ${counted(Math.floor(thereMl / glassMl), 'glass', 'glasses')} of ${glassMl} ml.`
+  const lackMl = poured.volumeMl - thereMl
+  const verdict = lackMl <= 0 ? 'enough' : `${format.round.volume(lackMl)} short`
+  return `${glassesFor(poured, format)} ${has} ${there}: ${verdict}.`
+}
+
 /** What is said around sentences. */
 export const talkSentences = {
   headlines: {
@@ -112,6 +128,15 @@ export const talkSentences = {
     talk_let_be: () => 'All right, I’ll leave it.',
     talk_converted: ({ typed, material, unit, count }, format) =>
       `${capital(typed)}${material === null ? '' : ` of ${material === 'water' ? material : sweetenerName(material)}`} is about ${unitsCounted(count, unit, format)}.`,
+    asked_freezer: ({ name, state }) =>
+      ({
+        pours: `${name} pours from the freezer.`,
+        should_pour: `${name} should pour from the freezer.`,
+        slush: `${name} goes slushy in the freezer. It thaws without harm.`,
+        solid: `${name} freezes: a full bottle can burst in the freezer.`,
+      })[state],
+    asked_glasses: ({ name, ...glasses }, format) =>
+      glassesThere(glasses, `${name} ${glasses.held === 'ahead' ? 'will make' : 'has'}`, format),
     drink_changed: ({ was, now }, format) => drinkChanged(was, now, format),
     handbook_entry: ({ entry }) => bound(handbook[entry].text),
   },
@@ -127,8 +152,8 @@ export const talkSentences = {
     sugar_to_taste: () => 'Sugar to taste: stir it in bit by bit, and stop when you like it.',
     start_ahead: () => 'Nothing’s written down yet. Say “start it” on the day, and I’ll note it.',
     left_out: ({ words }) => `I left out ${quotedWords(words)}.`,
-    poured_for: ({ people, glasses, glassMl, volumeMl }, format) =>
-      `For ${people} people that’s ${people * glasses} glasses of ${glassMl} ml, ${format.round.volume(volumeMl)} in all.`,
+    poured_for: glassesFor,
+    glasses_there: (glasses, format) => glassesThere(glasses, 'This makes', format),
     vessels_taken: ({ vessels }, format) =>
       `I’ve taken ${listed(vessels.map(({ name, ml }) => `a ${name} as ${format.round.volume(ml)}`))}.`,
     unmeasured: () => 'How much is it? See which bottle it fills, and say “it fills a wine bottle”. Or weigh it.',

@@ -16,6 +16,8 @@ export interface CostMessages {
       readonly perFluidOunce: readonly Money[]
       /** Everything has a price. */
       readonly isAll: boolean
+      /** A glass, ml, that is told in their place. */
+      readonly glassMl?: number
     }
     cost_prices: { readonly count: number }
     /** Prices that were given just now, and things that have none any more. */

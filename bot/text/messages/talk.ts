@@ -1,8 +1,9 @@
 import type { JarEntry } from '../../../core/jar/entry/entry.ts'
+import type { FreezerState } from '../../../core/liquid/freezer.ts'
 import type { Targets } from '../../../core/recipe/targets.ts'
 import type { SymptomId } from '../../../core/trouble/symptoms.ts'
 import type { Path } from '../../calls/signatures.ts'
-import type { ConvertedSaid } from '../../talk/frames/reading.ts'
+import type { ConvertedSaid, GlassesThere } from '../../talk/frames/reading.ts'
 import type { HandbookId } from './handbook.ts'
 import type { Plain } from './plain.ts'
 
@@ -11,6 +12,9 @@ export interface TalkMessages {
     /** An amount, and how many it is of a unit, by its key. */
     talk_converted: Omit<ConvertedSaid, 'assumed'>
     handbook_entry: { readonly entry: HandbookId }
+    /** Said first of a jar, because it was asked. */
+    asked_freezer: { readonly name: string; readonly state: FreezerState }
+    asked_glasses: GlassesThere & { readonly name: string }
     /** A drink that was worked out anew with another strength or sweetness. */
     drink_changed: { readonly was: Targets; readonly now: Targets }
   }
@@ -36,6 +40,8 @@ export interface TalkMessages {
       readonly glassMl: number
       readonly volumeMl: number
     }
+    /** Glasses that a plan makes. */
+    glasses_there: GlassesThere
   }
 }
 

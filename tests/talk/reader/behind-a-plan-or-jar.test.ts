@@ -19,10 +19,8 @@ describe('whether it freezes', () => {
       const one = await talkerFor({ after: null, shelf: 'lemon_sweetened' })
       await one.say('show the lemon')
       const told = await one.say(said)
-      expect(told.call).toMatchObject({
-        path: 'blend',
-        options: { parts: expect.stringMatching(/^1 l [\d.]+% \d+ g\/L$/) },
-      })
+      expect(told.call).toMatchObject({ path: 'jar show', options: { jar: 'lemon' } })
+      expect(told.data).toMatchObject({ freezer: { state: expect.stringMatching(/^(?:should_pour|pours|slush)$/) } })
       expect(told.recorded).toBe(0)
     },
   )

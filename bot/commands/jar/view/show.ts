@@ -16,7 +16,7 @@ import { inMore } from '../../../chat/depth.ts'
 import type { Reply, Row } from '../../../chat/reply.ts'
 import type { JarStanding } from '../../../text/messages/jar-views.ts'
 import type { Message } from '../../../text/words.ts'
-import { row } from '../../reply/outcome-reply.ts'
+import { freezerOf, freezerSaid, row } from '../../reply/outcome-reply.ts'
 import { fillNotes, fillsData } from '../known/fill-notes.ts'
 import { ingredientsSaid } from '../known/ingredients-said.ts'
 import { honeyTold, neatCautions } from '../known/jar-cautions.ts'
@@ -88,6 +88,13 @@ function answered(shown: JarStanding, view: JarView<Jar>, by: IsoDay | null, con
   return { headline: next, under: [{ group: 'headlines', key: 'jar_stands', values: shown } as const] }
 }
 
+/** What a freezer makes of it. */
+function frozenData(outcome: JarView['contents']['outcome'], context: Context) {
+  const { state, freezerC } = freezerSaid(outcome, freezerOf(context))
+  const { value, plusMinus } = outcome.freezesAtC
+  return { state, freezerC, freezesAtC: value, freezesAtCPlusMinus: plusMinus }
+}
+
 /** What a jar was, is and asks for: its story; one question deeper its numbers. */
 function jarReply(view: JarView<Jar>, by: IsoDay | null, context: Context): Reply {
   const { jar, story, stage, agenda, contents } = view
@@ -128,7 +135,11 @@ function jarReply(view: JarView<Jar>, by: IsoDay | null, context: Context): Repl
       ...honeyTold(story, jar.cautioned),
     ],
     actions: mending.length > 0 || isNoted ? mending : nextActions(view, context),
-    data: { ...jarData(view), fills: fillsData(story) },
+    data: {
+      ...jarData(view),
+      fills: fillsData(story),
+      freezer: contents.isEmpty ? null : frozenData(contents.outcome, context),
+    },
     kitchen: kitchenOfJar({}, story),
   }
   return heldFirst(reply, [story])
