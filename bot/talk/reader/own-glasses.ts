@@ -70,16 +70,21 @@ export function drinkMeant({ bits, jars }: Sentence, said: Remembered): Meant {
   return { jars: last === undefined ? running : [last] }
 }
 
+const OF_DRINK = /^(?:jar|plant|volume|bottles|bare)$/
+
+/** Asked how much of it there is, it is no spirit that went in. */
+const ALCOHOL = /^(?:alcohol|booze|alcool|alcol)$/iu
+
 /** A sentence without its jar and its amounts; null where it tells of anything else. */
 function restOf({ bits, typed }: Sentence): string | null {
-  const isOther = bits.some(({ kind }) => !/^(?:jar|plant|volume|bottles|bare)$/.test(kind))
+  const isOther = bits.some(({ kind, text }) => !OF_DRINK.test(kind) && !ALCOHOL.test(text))
   if (isOther || typed.tokens.length > 18) return null
   const at = (place: number): Bit | undefined => bits.find(({ from, to }) => from <= place && place < to)
   return typed.tokens
     .flatMap(({ kind, text }, place) => {
       if (kind === 'sign') return []
       const bit = at(place)
-      if (bit === undefined || bit.kind === 'bare') return [text]
+      if (bit === undefined || bit.kind === 'bare' || bit.kind === 'spirit') return [text]
       return bit.kind === 'bottles' && bit.from === place ? ['bottle'] : []
     })
     .join(' ')
