@@ -63,3 +63,6 @@ export function jarsTold({ jars }: Pick<Person, 'jars'>, zone: string, nowMs: nu
     ]
   })
 }
+
+/** A jar of which nobody may read how strong it is, nor how much of it there is. */
+export const untold = (jar: TalkJar): TalkJar => ({ ...jar, strengthPercent: () => null, volumeMl: () => null })

@@ -27,7 +27,7 @@ import { HARMFUL } from '../../talk/reader/second-thought.ts'
 import { unitsIn } from '../../text/messages/kitchen.ts'
 import type { Dispatch } from '../run/call-outcome.ts'
 import { placeOf, usualOf } from '../run/kitchen-said.ts'
-import { jarsTold } from './jars-told.ts'
+import { jarsTold, untold } from './jars-told.ts'
 import { nudgedJobs } from './nudged-jobs.ts'
 import { swapsMended } from './swaps-mended.ts'
 
@@ -37,10 +37,7 @@ const jarsAndDay = once(({ nowMs, assumedZone, place }: Dispatch) =>
     const zone = person.settings.zone ?? assumedZone
     const jars = jarsTold(person, zone, nowMs)
     // How strong a jar is stands in no line that others read.
-    const shown =
-      place.kind === 'channel'
-        ? jars.map((jar) => ({ ...jar, strengthPercent: () => null, volumeMl: () => null }))
-        : jars
+    const shown = place.kind === 'channel' ? jars.map(untold) : jars
     return { jars: shown, today: dayAt(zone, nowMs) }
   }),
 )
