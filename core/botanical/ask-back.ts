@@ -17,6 +17,7 @@ export type AddedAskId =
   | 'spices_mixed'
   | 'sweet_things'
   | 'vanilla_made'
+  | 'coffee_made'
   | 'not_listed'
   | 'blossom_cyanide'
   | 'rhubarb_root'

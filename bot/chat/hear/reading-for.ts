@@ -23,6 +23,7 @@ import { withMeasures } from '../../talk/reader/measures-beside.ts'
 import { isJarNamed, jarNamed, ownDeeds } from '../../talk/reader/own-deeds.ts'
 import { readSentence } from '../../talk/reader/read-sentence.ts'
 import { linesUnread } from '../../talk/reader/recipe-lines.ts'
+import { namingLines, recipeText, withoutIntroduction } from '../../talk/reader/recipe-text.ts'
 import { HARMFUL } from '../../talk/reader/second-thought.ts'
 import { unitsIn } from '../../text/messages/kitchen.ts'
 import type { Dispatch } from '../run/call-outcome.ts'
@@ -55,7 +56,7 @@ const mended = (line: string, { language }: Dispatch, { jars }: Person): string 
 
 /** How a sentence is understood by what is known of whoever says it. */
 export function readingFor(line: string, dispatch: Dispatch, person: Person, command?: Path): TalkReading {
-  const text = mended(line, dispatch, person)
+  const text = withoutIntroduction(mended(line, dispatch, person))
   if (command !== undefined) return readingOf(text, dispatch, person, command)
   const titled = entryTitled(text, dispatch.language.handbook)
   if (titled !== null) return { kind: 'topic', entry: titled, more: [] }
@@ -63,6 +64,8 @@ export function readingFor(line: string, dispatch: Dispatch, person: Person, com
   const said = dispatch.talk?.of(whoAt(dispatch.userId, placeOf(dispatch)), dispatch.nowMs)
   const read = (whole: string): TalkReading =>
     byHousehold(whole, { surroundings, said, read: (each) => readingOf(each, dispatch, person) })
+  const recipe = text.includes('\n') ? recipeText(text, surroundings) : null
+  if (recipe !== null) return namingLines(read(recipe.text), recipe.unread)
   return withMeasures(text, surroundings, read) ?? read(text)
 }
 
@@ -86,14 +89,7 @@ function readingOf(text: string, dispatch: Dispatch, person: Person, command?: P
     },
     ...(command !== undefined && { command }),
   })
-  return naming(reading, text.includes('\n') ? linesUnread(text, surroundings) : [])
-}
-
-/** A plan of a recipe that was pasted names each line of which nothing was taken, whole. */
-function naming(reading: TalkReading, lines: readonly string[]): TalkReading {
-  if (reading.kind !== 'call' || reading.call.command !== 'plan' || lines.length === 0) return reading
-  const others = reading.leftOut.filter((word) => !lines.some((line) => line.includes(word)))
-  return { ...reading, leftOut: [...others, ...lines] }
+  return namingLines(reading, text.includes('\n') ? linesUnread(text, surroundings) : [])
 }
 
 /** Answered by themselves: deeds, what they lack, what is worked out of them, and what has gone wrong. */

@@ -1,4 +1,5 @@
 import { bit, type Sentence } from '../bits/bit.ts'
+import { AT_HOUR } from './half-of-day.ts'
 import type { Fill, SlotFilled } from './plant-slots.ts'
 
 const HOURS = 'one two three four five six seven eight nine ten eleven twelve'.split(' ')
@@ -13,7 +14,7 @@ const IN_WORDS = new RegExp(
   'i',
 )
 const HALF = new RegExp(`\\b(half) (${HOUR})\\b(.*)`, 'i')
-const WHOLE = new RegExp(`\\b(?:at|alle|ore) (${HOURS.join('|')}|${ORE.join('|')})\\b( e mezza)?(.*)`, 'i')
+const WHOLE = new RegExp(`\\b${AT_HOUR} (${HOURS.join('|')}|${ORE.join('|')})\\b( e mezza)?(.*)`, 'i')
 
 const hourOf = (word: string): number => {
   const at = Math.max(HOURS.indexOf(word.toLowerCase()), ORE.indexOf(word.toLowerCase()))
@@ -62,6 +63,11 @@ export const BARE_CLOCK =
 const MOVED =
   /\b(?:to|for|by|around|about|verso le|per le)\s+(1[0-2]|[1-9])\s+(in the (?:morning|afternoon|evening)|at night|di (?:mattina|sera|notte)|del (?:mattino|pomeriggio)|della sera)/i
 
+const HOUR_IN_DIGITS = new RegExp(
+  `\\b${AT_HOUR}\\s+(\\d{1,2}(?:(?:[:.]|\\s+e\\s+)\\d{2})?)\\s*(am|pm|o'?clock|in the evening|in the morning|in the afternoon|at night|di sera|di notte|di mattina|del pomeriggio|della sera|del mattino)?`,
+  'i',
+)
+
 /** The words for the part of a day, which the hour tells. */
 const PART_OF_DAY =
   /^(?:evening|afternoon|night|morning|sera|pomeriggio|notte|mattino|mattina|half|quarter|past|oclock)$/
@@ -83,10 +89,7 @@ function clockAt({ typed, bits }: Sentence): SlotFilled | null {
     bits.filter(
       ({ from, to }) => (typed.tokens[from]?.from ?? 0) >= begin && (typed.tokens[to - 1]?.to ?? 0) <= begin + length,
     )
-  const match =
-    /\b(?:at|alle|ore)\s+(\d{1,2}(?:(?:[:.]|\s+e\s+)\d{2})?)\s*(am|pm|o'?clock|in the evening|in the morning|in the afternoon|at night|di sera|di notte|di mattina|del pomeriggio|della sera|del mattino)?/i.exec(
-      typed.text,
-    )
+  const match = HOUR_IN_DIGITS.exec(typed.text)
   const moved = match === null ? MOVED.exec(typed.text) : null
   if (moved !== null) {
     const half = halfOfDay(Number.parseInt(moved[1]!, 10), moved[2]!)

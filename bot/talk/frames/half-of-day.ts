@@ -22,3 +22,8 @@ export const halfNamed = (words: readonly string[]): 'am' | 'pm' | null => {
   if (words.some((word) => /^(?:pm|evenings?|afternoon|night|sera|pomeriggio|later)$/.test(word))) return 'pm'
   return words.some((word) => /^(?:am|mornings?|mattin[oa]|earlier)$/.test(word)) ? 'am' : null
 }
+
+const PART = '\\b(?:morning|afternoon|evening|night|oclock|sera|mattin[ao]|pomeriggio|notte)\\b'
+const NEARLY = `(?:(?=.*${PART})|(?<=${PART}.*))(?:around|about|towards|verso le|verso|intorno alle|sulle)`
+/** What stands before an hour; `around eight` where the part of the day is said too, as `about one jar` is no hour. */
+export const AT_HOUR = `(?:at|alle|ore|${NEARLY})`

@@ -93,7 +93,9 @@ export const reminderFills = {
   shake_off: ({ has, typed }: Sentence) => {
     if (!has('shaking_reminders')) return null
     if (SHAKE_ON.test(typed.text)) return { text: 'daily', bits: [] }
-    return has('be_quiet', 'denial', 'no') ? { text: 'off', bits: [] } : null
+    return !IS_ASKED.test(typed.tokens[0]?.text ?? '') && has('be_quiet', 'denial', 'no')
+      ? { text: 'off', bits: [] }
+      : null
   },
   zone: named(parseZone),
   country: named(parseCountryCode),

@@ -39,6 +39,9 @@ const isOfPlanned = (bits: readonly Bit[], { options }: CallRead): boolean =>
 const isUnsure = ({ tokens }: Sentence['typed'], has: Sentence['has']): boolean =>
   has('denial', 'hypothesis', 'asking', 'wish') || tokens.some(({ text }) => text === '?')
 
+/** `Ok start reminding me again` begins no jar. */
+const OF_REMINDING = /\b(?:start|begin) (?:again )?(?:remind|nagg|nudg|messag|text|ping|notify|writ|bother|pester)ing\b/
+
 export const begun: Rule = (sentence, last, { offered }) => {
   const { has, bits, typed } = sentence
   const [day, another] = bits
@@ -55,7 +58,7 @@ export const begun: Rule = (sentence, last, { offered }) => {
   if (planned !== undefined && past !== null && isOfPlanned(bits, planned) && has('started') && !isUnsure(typed, has))
     return callReading(withOption(planned, 'when', past.text), 'record')
   const name = nameSaid(typed, past)
-  const isAsked = has('denial') || typed.tokens.some(({ text }) => text === '?')
+  const isAsked = has('denial') || OF_REMINDING.test(wordsFrom(typed)) || typed.tokens.some(({ text }) => text === '?')
   const isOther = bits.some((bit) => bit !== past && (bit.kind !== 'date' || bit.text !== 'today'))
   if (!has('start_word') || isAsked || (isOther && name === undefined)) return null
   const start = offered.find(({ command }) => command === 'jar start')

@@ -9,6 +9,7 @@ import { isOnlyWish } from '../memory/wish-of-nothing.ts'
 import { isToldNow } from './is-told.ts'
 import { newBatchBehind } from './new-batch.ts'
 import { ratedAndAsked } from './rated-and-asked.ts'
+import { shakingApart } from './shaking-left.ts'
 
 /** What joins two things that are to be done. */
 const JOIN = /^(?:and|e|ed|then|poi|but|ma|also|anche|plus|[,;.!?])$/
@@ -130,6 +131,8 @@ const HOW_IT_STANDS =
  */
 export function clausesApart(sentence: Sentence, surroundings: Surroundings): readonly string[] | null {
   if (surroundings.jars.every(isOver)) return null
+  const shaking = shakingApart(sentence)
+  if (shaking !== null) return shaking
   const rated = ratedAndAsked(sentence, surroundings)
   if (rated !== null) return rated
   const answered = strainedAndAsked(sentence)

@@ -16,6 +16,7 @@ const OFF_VERB =
 const TURN = '(?:turn|switch|put|shut|get|have)'
 
 const ON: readonly RegExp[] = [
+  new RegExp(`\\b(?:${ON_VERB}|begin|go back to)(?: again)? ${ME}\\b`),
   new RegExp(`\\b${ON_VERB} (?:up )?${SMALL}${WHAT}\\b`),
   new RegExp(`\\b${TURN} (?:back )?on ${SMALL}${WHAT}\\b`),
   new RegExp(`\\b(?:${TURN} )?${SMALL}${WHAT} (?:back )?on(?: again)?\\b`),
@@ -27,7 +28,7 @@ const OFF: readonly RegExp[] = [
   new RegExp(`\\b${SMALL}${WHAT} off\\b`),
   new RegExp(`\\b(?:stop|quit|no more) ${ME}\\b`),
   new RegExp(
-    `\\b(?:no more|no|without|niente|nessun|basta|basta con|dont want|do not want|dont need|non voglio) ${SMALL}${WHAT}\\b`,
+    `\\b(?:no more|no|without|enough|enough of|enough with|fed up with|sick of|tired of|niente|nessun|basta|basta con|dont want|do not want|dont need|non voglio) ${SMALL}${WHAT}\\b`,
   ),
 ]
 
@@ -97,7 +98,7 @@ export function remindersSwitched(sentence: Sentence): TalkReading | null {
     return ofJar(sentence, leftOutOf(sentence, bits))
   const off = OFF.map((pattern) => pattern.exec(words)?.[0]).find((said) => said !== undefined)
   const on = off ?? ON.map((pattern) => pattern.exec(words)?.[0]).find((said) => said !== undefined)
-  if (on === undefined) return null
+  if (on === undefined || (off === undefined && has('denial'))) return null
   const said = new Set([...on.split(' '), ...AROUND])
   const leftOut = leftOutOf(sentence, bits).filter(
     (word) => !said.has(withoutMarks(word)) && !FEAST.test(withoutMarks(word)),

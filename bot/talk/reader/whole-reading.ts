@@ -21,6 +21,7 @@ import { planAsked } from './plan-asked.ts'
 import { planHandled } from './plan-handled.ts'
 import { pleasantry } from './pleasantries.ts'
 import { readyByEvent } from './ready-by-event.ts'
+import { shakingLeft } from './shaking-left.ts'
 import { shownAgain } from './shown-again.ts'
 import { startAhead } from './start-ahead.ts'
 import { steepLongAsked } from './steep-long-asked.ts'
@@ -40,6 +41,7 @@ export const wholeReading = (
   ideasWithSpirit(sentence, said) ??
   severalToBuy(sentence) ??
   namedAgain(sentence, said) ??
+  shakingLeft(sentence) ??
   ofReminders(sentence) ??
   forPeople(sentence, said) ??
   glassDrunk(sentence, said) ??

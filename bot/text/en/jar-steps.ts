@@ -2,6 +2,7 @@ import type { HappeningKind, Started } from '../../../core/jar/entry/entry.ts'
 import type { Clearing } from '../../../core/jar/state/clearing.ts'
 import type { HiddenStrength } from '../../../core/jar/state/hidden-strength.ts'
 import type { Expected } from '../../../core/jar/state/judge-measurement.ts'
+import { ENDLESS } from '../../../core/jar/tasks/duty.ts'
 import { dayFromIso, type IsoDay } from '../../../core/quantity/time/calendar-day.ts'
 import { lineTyped } from '../../calls/write-line.ts'
 import type { Format } from '../format.ts'
@@ -384,6 +385,12 @@ export const stepSentences = {
       `I’ve used the usual amount: ${listed(plants.map(({ id, massG }) => `${format.round.mass(massG.value)} ${plantName(id)}`))}.`,
     jar_later_none: ({ name, nextDay }, format) =>
       `Nothing is due for ${name} before ${format.day(dayFromIso(nextDay))}, so I’ll be back then.`,
+    jar_later_paused: ({ untilDay, pausedUntil }, format) =>
+      `But reminders are ${
+        pausedUntil === ENDLESS ? 'stopped' : `paused until ${format.day(dayFromIso(pausedUntil))}`
+      }, and stay so. To hear from me on ${format.day(dayFromIso(untilDay))}: ${lineTyped('reminders', {
+        'pause-until': untilDay,
+      })}`,
     jar_later_past: ({ name, lastDay }, format) =>
       `That’s after the last day to strain ${name}, ${format.day(dayFromIso(lastDay))}.`,
     ...correctNotes,

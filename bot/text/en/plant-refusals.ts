@@ -163,6 +163,8 @@ const askedNames: { readonly [Id in AddedAskId]: string } = {
   wood_chips: 'Only chips sold for drinks are safe. Would oak do? Write “5 g oak chips”.',
   vanilla_made:
     'Have you got a pod? Extract, paste and vanilla sugar go in after straining, to taste. Write “1 vanilla pod”.',
+  coffee_made:
+    'Have you got beans? Instant coffee only dissolves: stir it in with the syrup, to taste. Write “50 g cracked coffee beans”.',
 }
 
 const isAskedName = (ask: AskId): ask is AddedAskId => Object.hasOwn(askedNames, ask)

@@ -176,6 +176,8 @@ export interface StepMessages {
       jar_usual_amount: { readonly plants: readonly { readonly id: string; readonly massG: Measured }[] }
       /** The next that it asks for, where nothing is due on the day until which it was put off. */
       jar_later_none: { readonly name: string; readonly nextDay: IsoDay }
+      /** All reminders are paused until a later day. */
+      jar_later_paused: { readonly untilDay: IsoDay; readonly pausedUntil: IsoDay }
       jar_later_past: { readonly name: string; readonly lastDay: IsoDay }
       jar_plants_dropped: { readonly plants: readonly PlantName[] }
       /** Null days: none is known any more. */

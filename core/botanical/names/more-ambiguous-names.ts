@@ -72,6 +72,14 @@ export const addedAskBacks: readonly AskBack[] = [
     yields: true,
   },
   {
+    id: 'coffee_made',
+    words:
+      'instant coffee, instant coffee powder, instant coffee granules, instant espresso, instant espresso powder, espresso powder, coffee granules, soluble coffee, freeze-dried coffee, caffè solubile, caffè istantaneo',
+    choices: ['coffee_whole', 'coffee_cracked', 'coffee_ground'],
+    refused: [],
+    yields: true,
+  },
+  {
     id: 'not_listed',
     words:
       'pineapple sage, scented geranium, scented geraniums, costmary, costmary leaf, costmary leaves, Douglas fir, larch, larch tip, larch tips, Swiss pine cone, Swiss pine cones, lilac, lilacs, lilac flowers, lillà, magnolia, magnolias, magnolia petals, gorse, gorse flowers, honeysuckle, honeysuckle flower, honeysuckle flowers, butterfly pea, butterfly pea flower, butterfly pea flowers, peony, peonies, peony petals, peonia',

@@ -40,6 +40,12 @@ function noneThen({ jar, story }: Recorded, until: Until, { nowMs, settings, ass
   return [{ group: 'notes', key: 'jar_later_none', values } as const]
 }
 
+/** Where all reminders are paused for longer, which this does not end. */
+function pausedNotes({ untilDay }: Until, { settings: { pausedUntil } }: Context): readonly Message<'notes'>[] {
+  if (pausedUntil === null || pausedUntil <= untilDay) return []
+  return [{ group: 'notes', key: 'jar_later_paused', values: { untilDay, pausedUntil } }]
+}
+
 function noneMeant(running: readonly RunningJar[], until: Until & { readonly zone: string }): DomainError {
   if (running.length === 0) return new DomainError('not_found', 'no_jars', {})
   if (!running.some(({ story }) => asksStill(story))) return new DomainError('not_found', 'none_to_remind', {})
@@ -52,12 +58,14 @@ export const jarLaterCommand = defineCommand({
   async run(input, context) {
     const until = asOptionProblem('until', () => input.until.is.read(context))
     const happening = () => ({ kind: 'put_off', ...until }) as const
+    const paused = pausedNotes(until, context)
     if (!isAll(input.jar.is)) {
       const recorded = await recordStep(context, input, { happening })
       return stepReply(context, input, recorded, {
         headline: recordedHeadline(recorded, context),
         notes: [
-          ...noneThen(recorded, until, context),
+          ...paused,
+          ...(paused.length > 0 ? [] : noneThen(recorded, until, context)),
           ...pastNotes([recorded.story], until.untilDay, todayOf(context)),
         ],
       })
@@ -74,6 +82,6 @@ export const jarLaterCommand = defineCommand({
       values: { names, ...until, zone: context.zone },
     }))
     const stories = all.map(({ story }) => story)
-    return { ...reply, notes: [...reply.notes, ...pastNotes(stories, until.untilDay, todayOf(context))] }
+    return { ...reply, notes: [...paused, ...reply.notes, ...pastNotes(stories, until.untilDay, todayOf(context))] }
   },
 })
