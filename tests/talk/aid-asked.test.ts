@@ -1,14 +1,9 @@
 import { describe, expect, it } from 'vitest'
-import { hear } from '../../bot/chat/hear/hear.ts'
 import { aidAsked, isStillOfThem } from '../../bot/talk/emergency/aid-asked.ts'
-import { AIDS, type AidId } from '../../bot/talk/emergency/aid-words.ts'
+import type { AidId } from '../../bot/talk/emergency/aid-words.ts'
 import type { DangerSaid } from '../../bot/talk/emergency/danger-said.ts'
-import { firstAidSteps, stepsForAid } from '../../bot/talk/emergency/first-aid.ts'
 import type { HarmId } from '../../bot/talk/emergency/harm.ts'
 import { findHarmAfter } from '../../bot/talk/emergency/harm-after.ts'
-import { newTalkMemory } from '../../bot/talk/memory/remembered.ts'
-import { newAsker } from '../bot/asker.ts'
-import { commands, testDesk } from '../bot/test-desk.ts'
 
 const of = (harm: HarmId): DangerSaid => ({ of: 'person', harm, isBeyondDoubt: true, answersSince: 0 })
 const DRUNK = of('swallowed_spirit_adult')
@@ -144,68 +139,4 @@ describe('a few words of him or her', () => {
       expect(isStillOfThem(text, DRUNK)).toBe(false)
     },
   )
-})
-
-/** What is answered to each of lines said one after the other. */
-async function answersTo(lines: readonly string[]) {
-  const asker = { ...newAsker(), talk: newTalkMemory(), commands, log: () => {} }
-  const all: unknown[] = []
-  for (const line of lines) {
-    const { outcome } = await hear(line, { ...asker, nowMs: Date.UTC(2026, 10, 30) })
-    all.push('reply' in outcome ? outcome.reply.data : null)
-  }
-  return all
-}
-
-it('is answered in a talk, again and again, and forgotten after a while', async () => {
-  const card = 'my neighbour drank a whole bottle and is slurring'
-  const questions = [
-    'is coffee any good?',
-    'and a shower?',
-    'may I leave her alone?',
-    'she’s better now',
-    'can she sleep',
-  ]
-  const answers = await answersTo([card, ...questions])
-  expect(answers.map((data) => (data as { asked: unknown }).asked)).toEqual([
-    [],
-    ['coffee'],
-    ['shower'],
-    ['alone'],
-    ['fine_now'],
-    ['sleep'],
-  ])
-  const between = Array.from({ length: 7 }, () => '/jar list')
-  expect((await answersTo([card, ...between, 'is coffee any good?'])).at(-1)).not.toMatchObject({ asked: ['coffee'] })
-})
-
-it.each([
-  ['my friend drank methylated spirit', 'I’m not sure, he’s asleep', 'unconscious_after_drinking'],
-  ['my friend drank methylated spirit', 'don’t know, I think she is sleeping', 'unconscious_after_drinking'],
-  ['mio zio ha bevuto alcol denaturato', 'non so, dorme', 'unconscious_after_drinking'],
-])('stays an emergency: %s, %s', async (first, then, id) => {
-  expect((await answersTo([first, then])).at(-1)).toMatchObject({ id })
-})
-
-it('says the answer first, then when to call, and at most four steps with sources', async () => {
-  const desk = testDesk({ width: 80 })
-  await desk.run('/settings country:IE')
-  const text = await desk.textOf('my cousin is drunk, would a cold shower help?')
-  expect(text).toMatch(/^No shower or bath\..* Call\s112 if they won’t wake up/s)
-  expect(text).toMatch(/01 809 2166/)
-  expect(text.split('\n').filter((line) => /^ +\d /.test(line))).toHaveLength(3)
-  for (const aid of AIDS) {
-    expect(stepsForAid[aid].length).toBeLessThanOrEqual(4)
-    for (const step of stepsForAid[aid]) expect(firstAidSteps[step].source).not.toBe('')
-  }
-})
-
-it('finds no relief in feeling well after what poisons', async () => {
-  const desk = testDesk({ width: 80 })
-  await desk.run('/settings country:IE')
-  await desk.textOf('my friend drank methylated spirit')
-  expect((await answersTo(['my friend drank methylated spirit', 'he’s fine now'])).at(-1)).toMatchObject({
-    id: 'methanol',
-    asked: ['fine_now'],
-  })
 })
