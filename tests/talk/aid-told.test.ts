@@ -1,14 +1,10 @@
 import { expect, it } from 'vitest'
 import { hear } from '../../bot/chat/hear/hear.ts'
 import { AIDS } from '../../bot/talk/emergency/aid-words.ts'
-import type { DangerSaid } from '../../bot/talk/emergency/danger-said.ts'
 import { firstAidSteps, stepsForAid } from '../../bot/talk/emergency/first-aid.ts'
-import type { HarmId } from '../../bot/talk/emergency/harm.ts'
 import { newTalkMemory } from '../../bot/talk/memory/remembered.ts'
 import { newAsker } from '../bot/asker.ts'
 import { commands, testDesk } from '../bot/test-desk.ts'
-
-const _of = (harm: HarmId): DangerSaid => ({ of: 'person', harm, isBeyondDoubt: true, answersSince: 0 })
 
 /** What is answered to each of lines said one after the other. */
 async function answersTo(lines: readonly string[]) {

@@ -1,17 +1,6 @@
 import { describe, expect, it } from 'vitest'
 import { contacts } from '../../bot/talk/emergency/contacts.ts'
 import { firstAidSteps, stepsFor, stepsForAid } from '../../bot/talk/emergency/first-aid.ts'
-import { NOBODY } from '../../store/person.ts'
-import { newAsker } from '../bot/asker.ts'
-import { testDesk } from '../bot/test-desk.ts'
-
-/** Somebody of a country; nobody may change anything. */
-const _deskOf = (country: string | null, width = 80) => {
-  const asker = newAsker()
-  const refuse = () => Promise.reject(new Error('nothing is to be recorded'))
-  const read = async () => ({ ...NOBODY, settings: { ...NOBODY.settings, country } })
-  return testDesk({ width, asker: { ...asker, store: { ...asker.store, read, update: refuse } } })
-}
 
 describe('the numbers', () => {
   it('are text, of two-letter countries, each once, with a source and the day it was checked', () => {
