@@ -117,7 +117,7 @@ export const deedWords = {
   ],
   /** Nobody is sure of it. */
   unsure: [
-    'wild|unknown|unidentified|not sure what|dont know what|poison\\w*|toxic|raw|unripe|green|wrong|from (?:the|a|some) (?:\\w+ )?(?:hedge|garden|woods?|forest|park|roadside|bush|tree)|mistook|mistaken|thought (?:it|they) (?:was|were)|selvatic[oaie]|sconosciut[oaie]|velenos[oaie]|acerb[oaie]|del bosco|della siepe|del giardino|sbagliat[oaie]|scambiat[oaie]|non so che|crud[oaie]',
+    'wild|unknown|unidentified|hedge ?rows?|hedges?|mystery|strange|roadside|not sure what|dont know what|poison\\w*|toxic|raw|unripe|green|wrong|from (?:the|a|some) (?:\\w+ )?(?:hedge|garden|woods?|forest|park|roadside|bush|tree)|mistook|mistaken|thought (?:it|they) (?:was|were)|selvatic[oaie]|sconosciut[oaie]|velenos[oaie]|acerb[oaie]|del bosco|della siepe|del giardino|sbagliat[oaie]|scambiat[oaie]|non so che|crud[oaie]',
   ],
   glass: [
     '(?:piece|pieces|bit|bits|shards?|sliver|slivers|splinters?|fragments?|chips?|broken|some|crushed|tiny) (?:of |\\w+ )?glass|(?:ate|eaten|eating|swallowed|chewed|bit|bitten) (?:\\w+ ){0,2}glass|glass (?:shards?|splinters?|bits|chips?|pieces?|fragments?)|shards?|splinters? of glass|glass (?:\\w+ ){0,3}(?:his|her|my|the|their) (?:mouth|throat|drink)|(?:pezz\\w+|schegg\\w+|framment\\w+) (?:\\w+ )?vetr[oi]|del vetro|(?<! di )vetr[oi]',

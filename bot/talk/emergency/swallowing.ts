@@ -12,7 +12,7 @@ import {
   SIGNS,
   signsIn,
 } from './signs.ts'
-import { CHILDREN, isVictim, names, OTHERS, PEOPLE, victimOf } from './victim.ts'
+import { CHILDREN, isSmellOfThing, isVictim, names, OTHERS, PEOPLE, victimOf } from './victim.ts'
 import type { WhoKind } from './who-words.ts'
 
 export const isTroubled = (said: SaidOfHarm): boolean => hasSign(said) || isAlarmed(said)
@@ -114,11 +114,21 @@ export const isChild = (said: SaidOfHarm): boolean =>
 const isToxic = (said: SaidOfHarm, span: WordSpan): boolean =>
   said.near('toxic', span, 12, 12) && !isDenied(said, span) && (isTroubled(said) || !isContent(said, span))
 
+/** `I tasted a few of the hedge berries and feel sick`: of the plant itself, not of what it steeps in. */
+const isTastedAndIll = (said: SaidOfHarm): boolean =>
+  hasSign(said, BODILY) &&
+  said
+    .spans('partaken')
+    .some(
+      (span) => said.near('plant', span, 0, 5) && said.near('unsure', span, 6, 6) && !said.near('strong', span, 0, 6),
+    )
+
 export const isPlant = (said: SaidOfHarm): boolean =>
   [...swallowed(said), ...said.spans('partaken')].some((span) => isToxic(said, span)) ||
   // `Numb tongue after the monkshood liqueur`.
   (said.spans('toxic').some((span) => said.near('since', span, 3, 0)) && said.spans('ill').length > 0) ||
   swallowed(said).some((span) => said.near('misread', span, 20, 20) && (isTroubled(said) || !isContent(said, span))) ||
+  isTastedAndIll(said) ||
   swallowed(said).some((span) => {
     if (!said.near('plant', span, 2, 9)) return false
     const kind = victimOf(said, span)
@@ -150,6 +160,7 @@ const isOfNobody = (said: SaidOfHarm): boolean =>
       !isOnlyAsked(said, span) &&
       (hasSign(said, BODILY) ||
         (said.spans('strong').length > 0 &&
+          !isSmellOfThing(said, span) &&
           (isAlarmed(said) || said.near('gulped', span, 0, 0) || isTipped(said, span)))),
   )
 

@@ -25,7 +25,9 @@ export const whoWords = {
     'someone|somebody|someones|anyone|anybody|everyone|everybody|people|person|persons|man|men|woman|women|guys?|lady|ladies|bloke|fella|gentleman|boss|student|old (?:man|lady|woman)|customer|helper|postman',
     'moglie|marito|compagn[oa]|fidanzat[oa]|amic[oaih]|amiche|mamma|mama|papa|babbo|madre|padre|genitori|nonn[oaie]|suocer[oaie]|zi[oa]|zii|fratell[oi]|sorell[ae]|cugin[oaie]|cognat[oaie]|vicin[oa] di casa|(?:il|la|mio|mia|nostro|nostra) vicin[oa]|coinquilin[oaie]|collegh?[aie]|ospit[ei]|invitat[oaie]|qualcuno|qualcuna|tutti|persone?|uomo|uomini|donn[ae]|signor[ae]?|tizio|ragazz[oa]',
   ],
-  pronoun: ['he|she|hes|shes|hed|shed|her|his|him|lui|lei|glielo|lha|ha|e stat[oa]'],
+  pronoun: [
+    'he|she|hes|shes|hed|(?<! (?:the|a|my|our|his|her|their|your|in|of|garden|tool|tools|potting|bike|wood|mens|allotment|goat|cow|hen) )shed|her|his|him|lui|lei|glielo|lha|ha|e stat[oa]',
+  ],
   them: ['they|theyre|theyve|them|their|one of (?:us|them|the (?:guests|kids))|loro|gli'],
   self: [
     'i|im|ive|id|ill|me|my|myself|we|weve|were all|us|our|you|both of us|all of us|io|mi|mio|mia|noi|ho|abbiamo|siamo|sto|stiamo',

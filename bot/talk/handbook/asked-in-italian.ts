@@ -147,6 +147,7 @@ export const askedInItalian: Readonly<Record<HandbookId, string>> = {
     'vodka nel microonde; liquore in pentola; alcol nel forno; liquore di nuovo sul fuoco; alcol nella pentola a pressione',
   methanol: 'rischio di metanolo; metanolo; alcol metilico; si diventa ciechi',
   denatured: 'alcol delle pulizie; alcol denaturato; alcol rosa; alcol per pulire; alcol della farmacia',
+  no_label: 'bottiglia senza etichetta; trovato alcol senza etichetta; bottiglia sconosciuta in cantina',
   strong_neat: 'bere alcol puro; bere a 95 gradi; liscio è pericoloso',
   no_drop: 'prendo il metronidazolo e un sorso; antabuse e liquore',
   dry_guests: 'ospite astemio; ex alcolista a tavola; dolce col liquore per chi non beve',

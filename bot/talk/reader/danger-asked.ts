@@ -115,6 +115,13 @@ const ONLY_ASKED =
 
 const CHEMIST = '(?:disulfiram|antabuse|antabus|etiltox|metronidazole?o?|flagyl|tinidazole?o?)'
 
+const NO_LABEL =
+  'un ?label\\p{L}*|unmarked|(?:without|no|lost its|missing its) (?:an? |any |the |its )?labels?|labels? (?:has |had |is |was )?(?:come|came|fallen|fell|gone|missing|peeled|washed|worn)|(?:unknown|mystery) bottle|(?:senza|priv[oa] di) etichetta'
+const FOUND =
+  'found|find|came across|there(?:s| is| was)|gave|given|left|inherited|got|have|old|trovat\\p{L}*|c era|regalat\\p{L}*|dat[oa]|ereditat\\p{L}*|vecchi[oa]'
+const AS_SPIRIT =
+  '(?:smell|stink|reek)\\p{L}* (?:\\p{L}+ ){0,3}(?:spirits?|alcohol|strong|vodka|gin|booze|meths)|clear (?:liquid|stuff)|(?:odora|puzza|sa|odore) (?:\\p{L}+ ){0,2}(?:alcol|alcool|spirito)|(?:of|with) (?:\\p{L}+ )?(?:spirits?|alcohol)|liquido (?:trasparente|chiaro)|(?:di|d) (?:alcol|alcool|spirito)'
+
 interface Asked {
   /** An entry of the handbook. */
   readonly entry: string
@@ -154,6 +161,15 @@ const ASKED: readonly Asked[] = [
       '(?:go|goes|going|make|makes|made|turn|send)(?: (?:me|you|us|people|him|her|them))? blind|(?:diventare|diventa|far diventare) ciec[oaie]',
     ),
     unless: /\bblind (?:tast|test|bak)/,
+  },
+  {
+    entry: 'no_label',
+    says: new RegExp(
+      `^(?=.*(?<!\\p{L})(?:${NO_LABEL})(?!\\p{L}))(?=.*(?<!\\p{L})(?:${FOUND})(?!\\p{L}))(?=.*(?<!\\p{L})(?:${AS_SPIRIT})(?!\\p{L}))`,
+      'u',
+    ),
+    unless:
+      /\b(?:(?:my|our) (?:own )?(?:\w+ )?(?:liqueurs?|limoncello|jars?|batch\w*|cordial)|labels? (?:for|to print)|stick|print|mio liquore|mia bottiglia)\b/,
   },
   { entry: 'no_drop', says: words(CHEMIST) },
   {

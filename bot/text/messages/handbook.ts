@@ -61,6 +61,7 @@ export type PlantsId =
   | 'nuts_prepare'
 
 export type SpiritId =
+  | 'no_label'
   | 'which_spirit'
   | 'cheap_vodka'
   | 'low_strength_peel'

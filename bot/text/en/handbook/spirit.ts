@@ -189,4 +189,19 @@ export const spirit: HandbookPart<SpiritId> = {
     trust: 'computed',
     next: null,
   },
+  no_label: {
+    title: 'A bottle without a label',
+    asked: [
+      'found a bottle with no label on it',
+      'unlabelled bottle in the cellar',
+      'the label has come off the alcohol',
+      'mystery bottle in the garage',
+      'unmarked bottle of clear liquid',
+      'somebody gave me alcohol in an old water bottle',
+    ],
+    text: 'Don’t drink it, and don’t use it, not even a taste. Methylated spirit and methanol smell much like drinking spirit, and can blind or kill. Keep it shut, write “don’t drink” on it, and take it where your council takes paint and chemicals.',
+    source: 'WHO note on methanol outbreaks (2014), where to take it from memory',
+    trust: 'from memory',
+    next: null,
+  },
 }

@@ -61,9 +61,6 @@ it('says the answer first, then when to call, and at most four steps with source
 })
 
 it('finds no relief in feeling well after what poisons', async () => {
-  const desk = testDesk({ width: 80 })
-  await desk.run('/settings country:IE')
-  await desk.textOf('my friend drank methylated spirit')
   expect((await answersTo(['my friend drank methylated spirit', 'he’s fine now'])).at(-1)).toMatchObject({
     id: 'methanol',
     asked: ['fine_now'],
