@@ -2,6 +2,7 @@ import type { Surroundings } from '../bits/bit.ts'
 import { sentenceOnce } from '../bits/sentence-once.ts'
 import { measuresAsked } from '../frames/amount-slots.ts'
 import type { TalkReading } from '../frames/reading.ts'
+import { measureAsked } from './measure-asked.ts'
 
 const NAMES =
   'cups?|ounces|oz|fl oz|fluid ounces|quarts?|pints?|pounds|ml|millilit(?:re|er)s|lit(?:re|er)s|grams|metric|imperial|units|measures?|measurements|tazze|once|litri|grammi|misure|unità'
@@ -23,7 +24,8 @@ export function withMeasures(
   read: (text: string) => TalkReading,
 ): TalkReading | null {
   const found = BESIDE.exec(text)
-  if (found === null) return null
+  // `1 lb 4 oz in grams` is worked out, whatever was planned before.
+  if (found === null || measureAsked(sentenceOnce(text, surroundings)) !== null) return null
   const { has } = sentenceOnce(found[1]!, surroundings)
   const kitchen = measuresAsked(has)
   if (kitchen === null) return null

@@ -154,6 +154,7 @@ describe('/jar show', () => {
       'sugarGPerLPlusMinus',
       'events',
       'fills',
+      'freezer',
     ])
     expect(data.volumeMl).toBeCloseTo(930, 6)
     expect(data.events).toHaveLength(11)

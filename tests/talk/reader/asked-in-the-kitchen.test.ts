@@ -58,10 +58,12 @@ it.each([
 })
 
 it.each(['how much alcohol is in a shot of the lemon', 'quanto alcol c’è in un bicchierino del lemon'])(
-  'asks how big a glass of a jar is: %s',
+  'takes the usual glass of a finished jar, and asks how big it is of one that steeps: %s',
   async (text) => {
     const one = await talkerFor({ after: null, shelf: 'lemon_bottled' })
-    expect(await one.say(text)).toMatchObject({ command: 'serving', code: 'question' })
+    expect(await one.say(text)).toMatchObject({ read: '/serving pour:40 ml strength:30%', code: null })
+    const steeping = await talkerFor({ after: null, shelf: 'lemon' })
+    expect(await steeping.say(text)).toMatchObject({ command: 'serving', code: 'question' })
   },
 )
 

@@ -17,11 +17,9 @@ describe('the alcohol in a glass of a jar', () => {
     expect(call?.options.strength).toBe(`${Math.round(shown.data.abvPercent as number)}%`)
   })
 
-  it('asks for the glass alone', async () => {
-    expect(await said('how much alcohol is in a glass of the raspberry?')).toMatchObject({
-      code: 'question',
-      choices: [expect.stringMatching(/^\/serving strength:\d+% pour:/)],
-    })
+  it('takes the usual glass where none is told', async () => {
+    const { code, call } = await said('how much alcohol is in a glass of the raspberry?')
+    expect({ code, pour: call?.options.pour }).toEqual({ code: null, pour: '40 ml' })
   })
 
   it('goes by the strength that is said', async () => {
