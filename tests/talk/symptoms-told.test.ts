@@ -125,7 +125,7 @@ describe('what strangers tell in such words stands before what one word speaks f
     ['where it is named', 'so sweet you could stand a spoon up in it, like a lump of jelly', 'too_sweet'],
     ['where it is not so much likelier', 'tastes of nothing but alcohol', 'harsh_hot'],
     ['where it is the same', 'the quince has turned to a lump of jelly in its bottle', 'gelled'],
-  ])('not %s', (_, text, than) => {
+  ] as const)('not %s', (_, text, than) => {
     expect(findLikelierSymptom(text, than)).toBeNull()
   })
 })

@@ -1,28 +1,8 @@
+import { numberWords } from '../../../core/quantity/read/number-words.ts'
 import type { TypedText } from '../../../core/quantity/read/tokens.ts'
 
-const NUMBERS: Readonly<Record<string, number>> = {
-  one: 1,
-  two: 2,
-  three: 3,
-  four: 4,
-  five: 5,
-  six: 6,
-  seven: 7,
-  eight: 8,
-  nine: 9,
-  ten: 10,
-  un: 1,
-  una: 1,
-  due: 2,
-  tre: 3,
-  quattro: 4,
-  cinque: 5,
-  sei: 6,
-  sette: 7,
-  otto: 8,
-  nove: 9,
-  dieci: 10,
-}
+/** Beside a word for more these are no count. */
+const ARTICLE = /^(?:an?|uno)$/
 
 const UNITS: readonly (readonly [word: RegExp, unit: string, times: number])[] = [
   [/^(?:days?|giorn[oi])$/, 'day', 1],
@@ -42,7 +22,8 @@ export interface MoreTime {
   readonly to: number
 }
 
-const countOf = (word: string): number | null => NUMBERS[word] ?? (/^\d{1,2}$/.test(word) ? Number(word) : null)
+const countOf = (word: string): number | null =>
+  (ARTICLE.test(word) ? null : numberWords.get(word)) ?? (/^\d{1,2}$/.test(word) ? Number(word) : null)
 
 /** `Another week`, `two more weeks`, `altre due settimane`: how much longer; null where it is not said. */
 export function moreTimeIn({ tokens }: TypedText): MoreTime | null {

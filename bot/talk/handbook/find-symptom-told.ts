@@ -62,12 +62,12 @@ const isNamed = (id: SymptomId, text: string): boolean => {
  */
 export function findLikelierSymptom(
   text: string,
-  than: string,
+  than: SymptomId,
 ): { readonly id: SymptomId; readonly share: number } | null {
   const ranked = judged(wideIndex(), text)
   const [best] = ranked
   const other = ranked.find(({ id }) => id === than)
-  if (best === undefined || best.id === than || isNamed(than as SymptomId, text)) return null
+  if (best === undefined || best.id === than || isNamed(than, text)) return null
   if (best.rank < MUCH_LIKELIER.rank || best.likelihood < MUCH_LIKELIER.likelihood) return null
   return best.rank - (other?.rank ?? 0) < MUCH_LIKELIER.ahead ? null : { id: best.id, share: best.share }
 }

@@ -110,7 +110,8 @@ export function byHousehold(typed: string, { surroundings, said, read }: Househo
     return reading.kind === 'call' ? { ...reading, isUnmeasured: true } : reading
   }
   const sentence = sentenceOnce(told.text, surroundings)
-  const filled = symptomIn(sentence) === null ? jarFilledIn(sentence) : null
+  const found = jarFilledIn(sentence)
+  const filled = found !== null && symptomIn(sentence) === null ? found : null
   if (filled === null && isOfNothing(sentence)) {
     const planned = said?.worked?.call
     if (planned?.command === 'plan' && planned.options.of !== undefined) {

@@ -1,5 +1,6 @@
 import { CUP_ML } from '../../../core/quantity/customary.ts'
 import { CUSTOMARY_MEASURES } from '../../../core/quantity/customary-bottles.ts'
+import { numberWords } from '../../../core/quantity/read/number-words.ts'
 import type { Bit, Sentence } from '../bits/bit.ts'
 import { isOver } from '../bits/jars-of.ts'
 import type { VesselTaken } from '../frames/reading.ts'
@@ -54,21 +55,11 @@ const ML: readonly (readonly [unit: RegExp, ml: number])[] = [
 const FILL =
   /^(?:(?:just|enough|to|i want to|i['’]d like to|let['’]s|i['’]ll|we['’]ll|make|fill|filling|for|riempi|riempire|un)\s+)+(?=\S)/i
 
-const IN_WORDS: Readonly<Record<string, number>> = {
-  a: 1,
-  an: 1,
-  one: 1,
-  un: 1,
-  two: 2,
-  due: 2,
-  three: 3,
-  'half a': 0.5,
-  mezzo: 0.5,
-}
+const HALF = /^(?:half an?|mezzo)$/i
 
 function sized(number: string | undefined, unit: string | undefined): VesselTaken | null {
   if (number === undefined || unit === undefined) return null
-  const count = IN_WORDS[number.toLowerCase()] ?? Number(number.replace(',', '.'))
+  const count = HALF.test(number) ? 0.5 : (numberWords.get(number.toLowerCase()) ?? Number(number.replace(',', '.')))
   return { name: '', ml: count * ML.find(([each]) => each.test(unit))![1] }
 }
 
@@ -105,7 +96,7 @@ export function jarSizeIn(text: string): VesselTaken | null {
           ? 'demijohn'
           : 'jam jar',
     )
-  return sized((found.count ?? '1').replace(/^half an?$/i, 'half a').replace(/^tre$/i, 'three'), rest)
+  return sized(found.count ?? '1', rest)
 }
 
 const isPlant = ({ kind, role }: Bit): boolean => kind === 'plant' && role !== 'left_out' && role !== 'gone'

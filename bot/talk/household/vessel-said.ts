@@ -1,4 +1,5 @@
 import { CUSTOMARY_MEASURES } from '../../../core/quantity/customary-bottles.ts'
+import { numberWords } from '../../../core/quantity/read/number-words.ts'
 import { SPIRIT_BOTTLE_ML, US_SPIRIT_BOTTLE_ML } from '../../../core/quantity/us-bottles.ts'
 import type { VesselTaken } from '../frames/reading.ts'
 
@@ -17,20 +18,10 @@ export const SHARE = SHARES.map(([words]) => words).join('|')
 export const shareOf = (words: string): number | null =>
   SHARES.find(([each]) => new RegExp(`^(?:${each})$`, 'iu').test(words.trim()))?.[1] ?? null
 
-const COUNTS: Readonly<Record<string, number>> = {
-  two: 2,
-  due: 2,
-  three: 3,
-  tre: 3,
-  four: 4,
-  quattro: 4,
-  five: 5,
-  cinque: 5,
-  six: 6,
-  sei: 6,
-}
-
-const COUNT = `an?|one|the|un|uno|una|la|${Object.keys(COUNTS).join('|')}|\\d{1,2}`
+/** Vessels are counted in words up to so many. */
+const MOST_IN_WORDS = 6
+const COUNTED = [...numberWords].flatMap(([word, count]) => (count > 1 && count <= MOST_IN_WORDS ? [word] : []))
+const COUNT = `an?|one|the|un|uno|una|la|${COUNTED.join('|')}|\\d{1,2}`
 const LESS =
   'nearly|almost|just under|just short of|not quite|a (?:bit|little) (?:less than|under)|quasi|poco meno di|scars[oa]'
 const MORE = 'just over|a (?:bit|little) (?:more than|over)|slightly (?:more than|over)|poco piu di|poco più di'
@@ -107,7 +98,7 @@ export const written = (ml: number): string => (ml < 1000 ? `${ml} ml` : `${ml /
 
 function countOf(count: string | undefined): number {
   if (count === undefined) return 1
-  return COUNTS[count.toLowerCase()] ?? (/\d/.test(count) ? Number(count) : 1)
+  return numberWords.get(count.toLowerCase()) ?? (/\d/.test(count) ? Number(count) : 1)
 }
 
 /** What is told by vessels: `nearly two wine bottles`, `three quarters of a jam jar`, `a mug and a half`. */

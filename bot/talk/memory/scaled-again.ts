@@ -1,3 +1,4 @@
+import { numberWords } from '../../../core/quantity/read/number-words.ts'
 import { wordsFrom } from '../../../core/quantity/read/tokens.ts'
 import type { Sentence, TalkJar } from '../bits/bit.ts'
 import { jarsOf } from '../bits/jars-of.ts'
@@ -12,16 +13,7 @@ export function timesOf({ spiritTyped, bottlesTyped = null }: TalkJar, times: nu
   return bottlesTyped === null ? {} : { bottles: scaledText('bottles', bottlesTyped, times) }
 }
 
-const COUNTS: Readonly<Record<string, number>> = {
-  two: 2,
-  twice: 2,
-  double: 2,
-  three: 3,
-  four: 4,
-  due: 2,
-  tre: 3,
-  quattro: 4,
-}
+const TIMES: ReadonlyMap<string, number> = new Map([...numberWords, ['twice', 2], ['double', 2]])
 
 /** `2 of the orange`, `three more jars of the plum`, `altri due del limone`: before its name, so many of it. */
 const SO_MANY =
@@ -44,7 +36,7 @@ export function severalToBuy(sentence: Sentence): TalkReading | null {
   if (bits.some((bit) => bit !== only.bit && bit !== count)) return null
   const at = words.indexOf(` ${only.bit.text.toLowerCase()}`)
   const said = at === -1 ? undefined : SO_MANY.exec(`${words.slice(0, at)} `)?.groups?.count
-  const times = said === undefined ? null : (COUNTS[said] ?? Number(said))
+  const times = said === undefined ? null : (TIMES.get(said) ?? Number(said))
   const options = times === null ? {} : timesOf(only.jar, times)
   return Object.keys(options).length === 0
     ? null

@@ -1,5 +1,5 @@
+import { numberWords } from '../../../core/quantity/read/number-words.ts'
 import { type Sign, signText } from '../../../core/trouble/signs.ts'
-import type { SymptomId } from '../../../core/trouble/symptoms.ts'
 import type { Sentence, TalkJar } from '../bits/bit.ts'
 import { runningAmong } from '../bits/jars-of.ts'
 import type { CallRead, TalkReading } from '../frames/reading.ts'
@@ -47,11 +47,6 @@ const HA_DATO =
   /\b(?:l?ho|abbiamo|ha|gli|le|gliene|gliel) (?:\p{L}+ ){0,3}?(?:dat[oaie]|regalat[oaie]|portat[oaie]|offert[oaie]|mandat[oaie]|lasciat[oaie]|passat[oaie]|fatto (?:assaggiare|provare))\b/u
 const BOTTLES =
   /\b(a|an|one|two|three|four|five|six|un|una|due|tre|quattro|\d+)(?: (?:small|little|half|whole|full))? (?:bottles?|bottigli[ae])\b/u
-const COUNTS: Readonly<Record<string, string>> = {
-  ...{ a: '1', an: '1', one: '1', un: '1', una: '1', two: '2', due: '2', three: '3', tre: '3' },
-  ...{ four: '4', quattro: '4', five: '5', six: '6' },
-}
-
 const NAMED =
   /(?:\b(?:to|with|let|gave|a|ad|al)\s+)(my \p{L}+(?: in law)?|\p{Lu}\p{Ll}+(?:(?:,| and| e) \p{Lu}\p{Ll}+)*)(?!\p{L})/u
 
@@ -112,9 +107,8 @@ function boughtAnswered(plain: string, { options, isOpen }: Standing, { offered 
   }
 }
 
-const GROWN: readonly SymptomId[] = ['mould', 'pink_orange_slime', 'skin_on_top', 'floating_bits']
 const isOfGrowth = ({ options: { symptom = '' } }: Standing): boolean =>
-  /mould|slime|skin|fur|float|muffa/.test(symptom) || GROWN.some((each) => each === symptom)
+  /mould|slime|skin|fur|float|muffa/.test(symptom)
 
 /**
  * Behind a danger that stands: an answer to its question in other words, who has some of it, and what somebody would do with it all the
@@ -180,5 +174,5 @@ const isWithSomebody = (text: string): boolean =>
 /** How many bottles somebody was given, as `/bottles` takes it; null where none is meant. */
 function bottlesGiven(text: string): string | null {
   const count = BOTTLES.exec(plainWords(text))?.[1]
-  return count === undefined ? null : (COUNTS[count] ?? count)
+  return count === undefined ? null : String(numberWords.get(count) ?? count)
 }

@@ -3,6 +3,7 @@ import { jarCalled, jarsNamed, runningAmong } from '../bits/jars-of.ts'
 import type { CallRead, TalkReading } from '../frames/reading.ts'
 import { plainWords } from '../lexicon/plain-text.ts'
 import { NOTHING_SAID, type Remembered } from '../memory/remembered.ts'
+import { standsOf } from './verdict-asked.ts'
 
 /** Worked out of amounts: what a jar that is named beside them is, they leave out. */
 const OF_AMOUNTS = /^(?:mix|blend|dilute|serving|adjust|syrup|measure)$/
@@ -34,9 +35,8 @@ const isOfNoJar = ({ command, options }: CallRead, commands: RegExp): boolean =>
   options.jar === undefined && options.jars === undefined && commands.test(command)
 
 /** Whether a reading leads on with a jar that it leaves out, or comes to nothing. */
-function isPast(reading: TalkReading, { typed }: Sentence): boolean {
+function isPast(reading: TalkReading, isDone: boolean): boolean {
   if (reading.kind === 'lost') return true
-  const isDone = DONE.test(plainWords(typed.text).trim())
   if (reading.kind === 'topic') return isDone
   if (reading.kind !== 'call' && reading.kind !== 'question') return false
   return isOfNoJar(reading.call, isDone ? OF_BATCH : OF_AMOUNTS)
@@ -47,9 +47,9 @@ function isPast(reading: TalkReading, { typed }: Sentence): boolean {
  * rest as if it were none of the jar’s.
  */
 export function heldBehind(reading: TalkReading, sentence: Sentence, said: Remembered = NOTHING_SAID): TalkReading {
-  if (!isPast(reading, sentence)) return reading
+  if (!runningAmong(sentence.jars).some(isHeld)) return reading
   const isDone = DONE.test(plainWords(sentence.typed.text).trim())
+  if (!isPast(reading, isDone)) return reading
   const jar = heldNamed(sentence) ?? (reading.kind === 'lost' && !isDone ? null : heldSpoken(sentence, said))
-  if (jar?.stands === undefined) return reading
-  return { kind: 'symptom', id: jar.stands.symptom, options: { ...jar.stands.options, jar: jar.name } }
+  return jar?.stands === undefined ? reading : standsOf(jar.name, jar.stands)
 }

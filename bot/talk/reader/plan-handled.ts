@@ -1,3 +1,4 @@
+import { numberWords } from '../../../core/quantity/read/number-words.ts'
 import { wordsAlone } from '../../../core/quantity/read/tokens.ts'
 import type { Sentence } from '../bits/bit.ts'
 import type { CallRead, TalkReading } from '../frames/reading.ts'
@@ -10,25 +11,8 @@ import { planMeant } from './plan-asked.ts'
 
 const LEAD =
   '(?:(?:and|so|ok|okay|right|then|but|actually|no|nah|well|lets|let us|i want to|i would|id|ill|we|e|ma|allora|anzi|quindi) )*'
-const COUNTED: Readonly<Record<string, number>> = {
-  ...{
-    a: 1,
-    an: 1,
-    one: 1,
-    single: 1,
-    two: 2,
-    three: 3,
-    four: 4,
-    five: 5,
-    six: 6,
-    seven: 7,
-    eight: 8,
-    nine: 9,
-    ten: 10,
-  },
-  ...{ un: 1, uno: 1, una: 1, due: 2, tre: 3, quattro: 4, cinque: 5, sei: 6, sette: 7, otto: 8, nove: 9, dieci: 10 },
-}
-const NUMBER = `\\d{1,3}|${Object.keys(COUNTED).join('|')}`
+const COUNTED: ReadonlyMap<string, number> = new Map([...numberWords, ['single', 1]])
+const NUMBER = `\\d{1,3}|${[...COUNTED.keys()].join('|')}`
 const UNIT = 'days?|weeks?|months?|giorn[oi]|settiman[ae]|mes[ei]'
 const ONLY = 'just|only|for only|for just|solo|soltanto|solamente|no more than|not more than|at most|al massimo'
 const STEEP =
@@ -55,7 +39,7 @@ function daysSaid(words: string): string | null {
   const found = SO_LONG.exec(words)?.groups
   if (found === undefined || (found.first ?? found.steep ?? found.only ?? found.otherwise) === undefined) return null
   if (found.night !== undefined) return '1 day'
-  const count = COUNTED[found.number!] ?? Number(found.number)
+  const count = COUNTED.get(found.number!) ?? Number(found.number)
   const unit = IN_ENGLISH.find(([each]) => each.test(found.unit!))![1]
   return `${count} ${unit}${count === 1 ? '' : 's'}`
 }

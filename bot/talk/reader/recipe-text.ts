@@ -1,3 +1,4 @@
+import { numberWords } from '../../../core/quantity/read/number-words.ts'
 import { isSaidInUs } from '../../../core/quantity/read/units-said.ts'
 import type { Surroundings } from '../bits/bit.ts'
 import { sentenceIn } from '../bits/sentence.ts'
@@ -40,7 +41,7 @@ const AFTERWARDS =
 /** A volume of fruit in measures larger than a cup, in cups. */
 const IN_CUPS = /^([\d.]+|an?|one|two|half an?) ?(qts?|quarts?|pints?|pts?)\.? (?:of )?(?=\p{L})/iu
 const CUPS = { q: 4, p: 2 } as const
-const COUNTED: Readonly<Record<string, number>> = { a: 1, an: 1, one: 1, two: 2, 'half a': 0.5, 'half an': 0.5 }
+const HALF = /^half an?$/i
 
 const LASTS = /\b(?:days?|weeks?|months?|fortnight|giorn[oi]|settiman[ae]|mes[ei])\b/
 
@@ -65,7 +66,8 @@ function inCups(line: string, surroundings: Surroundings, isUs: boolean): string
   const { bits } = sentenceIn(rest, surroundings)
   const isFruit = bits[0]?.kind === 'plant' && !bits.some((each) => each.kind === 'spirit')
   if (!isFruit || (kind === 'p' && !isUs)) return line
-  return `${(COUNTED[count.toLowerCase()] ?? Number(count)) * CUPS[kind]} cups ${rest}`
+  const measures = HALF.test(count) ? 0.5 : (numberWords.get(count.toLowerCase()) ?? Number(count))
+  return `${measures * CUPS[kind]} cups ${rest}`
 }
 
 /** How long it is to steep by a line that says what is to be done, and what else the line says; null where it says none. */

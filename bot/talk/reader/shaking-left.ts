@@ -1,7 +1,7 @@
 import { textFrom, wordsFrom } from '../../../core/quantity/read/tokens.ts'
 import type { Sentence } from '../bits/bit.ts'
 import type { TalkReading } from '../frames/reading.ts'
-import { withoutMarks } from '../lexicon/plain-text.ts'
+import { plainWords } from '../lexicon/plain-text.ts'
 
 const SHAKING =
   '(?:shak(?:ing|es|e)|swirling|turning the jars?|scuotere|scuoterl[oaie]|scuotiment[oi]|agitare|agitarl[oaie]|scossoni)'
@@ -22,17 +22,13 @@ const WAYS = [
 
 const WHOLE = new RegExp(`^${BEFORE}(?:${WAYS.join('|')})$`)
 
-const plainWords = ({ typed }: Sentence, from = 0, to = typed.tokens.length): string =>
-  withoutMarks(wordsFrom({ ...typed, tokens: typed.tokens.slice(0, to) }, from))
-    .replace(/['’]/gu, '')
-    .replace(/[^\p{L}\p{N} ]/gu, ' ')
-    .replace(/ +/g, ' ')
-    .trim()
+const wordsBetween = ({ typed }: Sentence, from: number, to: number): string =>
+  plainWords(wordsFrom({ ...typed, tokens: typed.tokens.slice(0, to) }, from)).trim()
 
 const isAsked = ({ typed: { tokens } }: Sentence): boolean => tokens.some(({ text }) => text === '?')
 
 const isShakingLeft = (sentence: Sentence, from = 0, to = sentence.typed.tokens.length): boolean =>
-  !isAsked(sentence) && WHOLE.test(plainWords(sentence, from, to))
+  !isAsked(sentence) && WHOLE.test(wordsBetween(sentence, from, to))
 
 /** `No more shaking`, `basta con lo scuotere`: nobody shakes any more, so that no reminder asks for it. */
 export const shakingLeft = (sentence: Sentence): TalkReading | null =>

@@ -55,6 +55,13 @@ export function jarMeant({ bits, jars }: Sentence, { call, refused }: Remembered
   return jarCalled(call.options.jar, running) ?? null
 }
 
+/** What stands of a jar, said once more. */
+export const standsOf = (jar: string, { symptom, options }: NonNullable<TalkJar['stands']>): TalkReading => ({
+  kind: 'symptom',
+  id: symptom,
+  options: { ...options, jar },
+})
+
 /** What a talk was of is said once more, and is let off by no yes: a question that is open is answered by one. */
 function isNodded(plain: string, { question, offered, refused, call, answersBehind }: Remembered): boolean {
   if (question !== null || answersBehind > 0 || !NOD.test(plain) || (THANKS.test(plain) && THANKED.test(plain)))
@@ -78,11 +85,11 @@ export function verdictAsked(sentence: Sentence, knows: KnowsNudge): TalkReading
 function standing(sentence: Sentence, said: Remembered = NOTHING_SAID): TalkReading | null {
   const jar = jarMeant(sentence, said)
   if (jar?.stands === undefined || isOfAnother(sentence, jar)) return null
-  const { isOpen, options } = jar.stands
+  const { isOpen } = jar.stands
   const plain = plainWords(sentence.typed.text).trim()
   const words = plain.split(' ')
   if (words.length > MOST_WORDS) return null
-  const again: TalkReading = { kind: 'symptom', id: jar.stands.symptom, options: { ...options, jar: jar.name } }
+  const again = standsOf(jar.name, jar.stands)
   const isNamed = jarsNamed(sentence.bits, sentence.jars).length > 0
   const isReferred = isNamed || REFERS.test(plain) || words.length <= 4
   const asked = plain.replace(LEAD, '')

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest'
 import type { TalkReading } from '../../../bot/talk/frames/reading.ts'
-import { hunchBy } from '../../../bot/talk/hunch/hunch.ts'
+import { featuresOf } from '../../../bot/talk/hunch/features.ts'
+import { leaningsBy } from '../../../bot/talk/hunch/hunch.ts'
 import type { TalkKind } from '../../../bot/talk/hunch/talk-kind.ts'
 import { NOTHING_SAID } from '../../../bot/talk/memory/remembered.ts'
 import { likelyTalk } from '../../../bot/talk/reader/likely-talk.ts'
@@ -72,13 +73,11 @@ it('is sure of what it is right of, of lines that it has not learnt from', { tim
       lines.filter((_, at) => at % 5 !== 4),
     ),
   )
-  const unseen = hunchBy(() => learnt)
+  const unseen = leaningsBy<TalkKind>(() => learnt)
   const kept = lines.filter((_, at) => at % 5 === 4)
   const sure = kept.flatMap(({ kind, text }) => {
-    const [first] = unseen(talkSentence(text), undefined)
-    return first!.share >= 0.8 && (first!.aim as TalkKind | string) !== 'other'
-      ? [{ kind, aim: first!.aim as string }]
-      : []
+    const [first] = unseen(featuresOf(talkSentence(text), undefined))
+    return first!.share >= 0.8 && first!.aim !== 'other' ? [{ kind, aim: first!.aim }] : []
   })
   const right = sure.filter(({ kind, aim }) => kind === aim).length
   console.log(`talk: ${right} of ${sure.length} sure ones right, of ${kept.length}`)
