@@ -163,6 +163,7 @@ export function remember({ heard, reading }: Understood, dispatch: Dispatch, pla
       trail: DRINKS.test(call.command) ? trailWith(before.trail, call) : before.trail,
       lists: listsWith(before.lists, call, offered),
       drink,
+      jarTold: reading?.kind === 'call' ? (reading.jarTold ?? null) : null,
       onlyTyped,
       danger,
     }

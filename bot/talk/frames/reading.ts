@@ -35,6 +35,8 @@ export type TalkReading =
       readonly leads?: LeadAsked
       /** Vessels by which amounts were told. */
       readonly vessels?: readonly VesselTaken[]
+      /** The sentence, where it told amounts by the jar they fill. */
+      readonly jarTold?: string
       /** What came out was not measured, and its maker said so. */
       readonly isUnmeasured?: true
       /** It is to be begun on a day to come: it is told, and nothing is written down. */

@@ -29,6 +29,10 @@ function withVessels(reading: TalkReading, vessels: readonly VesselTaken[], isGu
   return vessels.length === 0 ? reading : { ...reading, vessels }
 }
 
+/** A plan that knows by which sentence its amounts follow from a jar, whose size is said later. */
+const ofJarTold = (jarTold: string, reading: TalkReading): TalkReading =>
+  reading.kind === 'call' && reading.call.command === 'plan' ? { ...reading, jarTold } : reading
+
 /** A sentence with what came out in ml, where a vessel tells it: of that its deeds are taken apart. */
 export const inMl = (text: string, { isUs = false }: Surroundings): string =>
   toldByVessels(glugsMeasured(text), isUs, false).text
@@ -95,11 +99,13 @@ export function byHousehold(typed: string, { surroundings, said, read }: Househo
   const answer = onlySpoons(text, said) ?? jarToFill(text, said?.question ?? null, isUs)
   if (answer !== null) return answer
   const open = said?.question?.about
-  const size = open?.kind === 'jar_size' ? jarSizeIn(text) : null
-  if (open?.kind === 'jar_size' && open.text !== null && size !== null) {
-    const sentence = sentenceOnce(open.text, surroundings)
+  const jarTold = open?.kind === 'jar_size' ? open.text : (said?.jarTold ?? null)
+  const size = jarTold === null ? null : jarSizeIn(text)
+  if (jarTold !== null && size !== null) {
+    const sentence = sentenceOnce(jarTold, surroundings)
     const filled = jarFilledIn(sentence)
-    if (filled !== null) return withVessels(readFilled(sentence, filled, size.ml, read), [size], true)
+    if (filled !== null)
+      return ofJarTold(jarTold, withVessels(readFilled(sentence, filled, size.ml, read), [size], true))
   }
   const right = vesselRighted(text, said, isUs)
   if (right !== null) return withVessels(read(right.text), right.taken, false)
@@ -122,8 +128,10 @@ export function byHousehold(typed: string, { surroundings, said, read }: Househo
     return { kind: 'question', call, about: { kind: 'jar_size', text: null }, choices: [], leftOut: [] }
   }
   if (filled === null) return withVessels(read(told.text), told.taken, false)
-  if (filled.jar !== null)
-    return withVessels(readFilled(sentence, filled, filled.jar.ml, read), [...told.taken, filled.jar], true)
+  if (filled.jar !== null) {
+    const reading = readFilled(sentence, filled, filled.jar.ml, read)
+    return ofJarTold(told.text, withVessels(reading, [...told.taken, filled.jar], true))
+  }
   const choices = USUAL_JARS_ML.flatMap((ml) => callIn(readFilled(sentence, filled, ml, read)))
   const [call] = choices
   if (call === undefined) return read(told.text)

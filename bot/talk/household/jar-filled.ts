@@ -82,7 +82,7 @@ function jarOf(groups: Readonly<Record<string, string | undefined>>, whole: stri
 
 /** The size of a jar, where a line says nothing else: `a jam jar`, `about a litre`, `500`, `1 litre I think`. */
 const ONLY_SIZE =
-  /^(?:(?:it[’']?s|its|it is|i think|a|about|around|maybe|probably|roughly|circa|è|e|credo|sarà|just|only|say|of|holds|one of those|that[’']?s)\s+)*(?:(?<count>\d+(?:[.,]\d+)?|an?|one|two|three|half an?|mezzo|un|due|tre)[\s-]*)?(?<rest>l|litres?|liters?|ml|cl|litr[oi]|pints?|quarts?|jam jar|kilner(?: jar)?|mason jar|honey jar|pickle jar|demijohn|vasetto|barattolo (?:della|da) marmellata|normal jam jar)(?:\s+(?:jar|one|kilner|kilner jar|vaso|barattolo|i think|or so|ish|size|credo|circa|please))*[.!]?$/iu
+  /^(?:(?:it[’']?s|its|it is|(?:it|(?:the|my|our|this|that) (?:(?:kilner|mason|jam|big|little|glass) )?(?:jar|kilner|demijohn|one))(?:[’']s)?(?: (?:is|holds|takes|was))?|(?:il|lo|la|mio|nostro|questo|vaso|barattolo|vasetto|da|tiene|contiene)|i think|no|sorry|actually|a|about|around|maybe|probably|roughly|circa|è|e|credo|sarà|just|only|say|of|holds|one of those|that[’']?s)[\s,]+)*(?:(?<count>\d+(?:[.,]\d+)?|an?|one|two|three|half an?|mezzo|un|due|tre)[\s-]*)?(?<rest>l|litres?|liters?|ml|cl|litr[oi]|pints?|quarts?|jam jar|kilner(?: jar)?|mason jar|honey jar|pickle jar|demijohn|vasetto|barattolo (?:della|da) marmellata|normal jam jar)(?:\s+(?:jar|one|kilner|kilner jar|vaso|barattolo|i think|or so|ish|size|credo|circa|please))*[.!]?$/iu
 
 export function jarSizeIn(text: string): VesselTaken | null {
   const found = (ONLY_SIZE.exec(text.trim()) ?? ONLY_SIZE.exec(text.trim().replace(FILL, '')))?.groups

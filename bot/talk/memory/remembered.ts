@@ -29,6 +29,8 @@ export interface Remembered {
   readonly lists: readonly ListOffered[]
   /** What the drink comes to that was worked out last; null where none was. */
   readonly drink: DrinkSaid | null
+  /** The sentence that told the last plan by the jar it fills, of which the size may be put right; null where none did. */
+  readonly jarTold: string | null
   /** What else a sentence told or asked of a jar that is asked for: answered once it is known. */
   readonly later: readonly string[]
   /** What only a line or a button does, where the last answer was that; a yes does not do it. */
@@ -77,6 +79,7 @@ export const NOTHING_SAID: Remembered = {
   trail: [],
   lists: [],
   drink: null,
+  jarTold: null,
   later: [],
   onlyTyped: null,
   danger: null,

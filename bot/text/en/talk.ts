@@ -6,7 +6,7 @@ import type { Feature, Written } from '../language.ts'
 import type { TalkMessages, TalkProblems } from '../messages/talk.ts'
 import { drinkChanged } from './changed-drink.ts'
 import { handbook } from './handbook/index.ts'
-import { bound, capital, counted, listed } from './phrases.ts'
+import { bound, capital, counted, countWord, listed } from './phrases.ts'
 import { sweetenerName } from './sweeteners.ts'
 import { unitsCounted } from './units-counted.ts'
 
@@ -156,6 +156,12 @@ export const talkSentences = {
     glasses_there: (glasses, format) => glassesThere(glasses, 'This makes', format),
     vessels_taken: ({ vessels }, format) =>
       `I’ve taken ${listed(vessels.map(({ name, ml }) => `a ${name} as ${format.round.volume(ml)}`))}.`,
+    amounts_replaced: ({ typed, filled, wished }) =>
+      filled < wished
+        ? `Your ${typed} would fill ${filled === 0 ? 'not even one' : `only ${countWord(filled)}`}. For ${countWord(wished)} it takes what’s here.`
+        : filled === wished
+          ? `This is for just ${countWord(wished)}: your ${typed} would fill them too, with some over.`
+          : `Your ${typed} would fill ${countWord(filled)}. This is for ${countWord(wished)}.`,
     unmeasured: () => 'How much is it? See which bottle it fills, and say “it fills a wine bottle”. Or weigh it.',
     spirit_taken: ({ spirit }) => `I’ve gone for ${spirit}. Is it another? Say how much and how strong.`,
   },

@@ -33,6 +33,8 @@ export interface TalkMessages {
     spirit_taken: { readonly spirit: string }
     vessels_taken: { readonly vessels: readonly { readonly name: string; readonly ml: number }[] }
     unmeasured: undefined
+    /** What was told of a plan before bottles were wished: how many it fills, and for how many this one is. */
+    amounts_replaced: { readonly typed: string; readonly filled: number; readonly wished: number }
     /** Glasses for people; `glasses` of each. */
     poured_for: {
       readonly people: number
