@@ -4,6 +4,10 @@ import { defineConfig } from 'vitest/config'
 
 /** Tests that start processes, which wait more than they work. */
 const PROCESSES = 'tests/**/*.process.test.ts'
+/** Whoever names files or tests wants each of their cases. */
+const areNamed = process.argv.some((argument) =>
+  /(?:^|\/)tests\/(?!vitest\.config)|^(?:-t$|--testNamePattern)/.test(argument),
+)
 const inProcesses = process.env.LARDERBELL_PROCESSES !== undefined
 
 export default defineConfig({
@@ -17,6 +21,8 @@ export default defineConfig({
     execArgv: ['--max-semi-space-size=64'],
     include: [inProcesses ? PROCESSES : 'tests/**/*.test.ts'],
     exclude: inProcesses ? [] : [PROCESSES],
+    runner: './tests/sampling-runner.ts',
+    env: areNamed ? { LARDERBELL_WHOLE: '1' } : {},
     globalSetup: ['tests/print-seed.ts'],
     // What a source becomes is kept in node_modules, by its text.
     experimental: { fsModuleCache: true },

@@ -144,4 +144,6 @@ export interface Sentence {
   readonly isUs: boolean
   readonly jars: readonly TalkJar[]
   readonly today: CalendarDay
+  /** The same where plants may be misspelt; itself where none is. */
+  forgiving(): Sentence
 }

@@ -6,6 +6,7 @@ import { type ConceptSpan, conceptsIn } from '../lexicon/concepts.ts'
 import { lexiconFor } from '../lexicon/language-of.ts'
 import type { Concept, Derived } from '../lexicon/lexicon.ts'
 import { respelt } from '../lexicon/respell.ts'
+import type { Around } from './amount-bits.ts'
 import { withoutAsides, withoutBystanders } from './asides.ts'
 import { begunOrAgain } from './begun-or-again.ts'
 import type { Bit, Sentence, Surroundings, TalkJar } from './bit.ts'
@@ -26,7 +27,7 @@ import { weighTogether } from './weigh-together.ts'
 import { withoutLateTelling, withoutLikeness, withoutShorter } from './without-likeness.ts'
 
 /** A sentence taken apart into bits with roles and concepts. Never throws; an empty one has none. */
-export function sentenceIn(text: string, surroundings: Surroundings, isForgiving = false): Sentence {
+export function sentenceIn(text: string, surroundings: Surroundings): Sentence {
   const { lexicons, jars, today, isUs = false } = surroundings
   const asTyped = saidText(text)
   const spiritBottleMl = isSaidInUs(text, isUs) ? US_SPIRIT_BOTTLE_ML : SPIRIT_BOTTLE_ML
@@ -62,12 +63,33 @@ export function sentenceIn(text: string, surroundings: Surroundings, isForgiving
     ...begunOrAgain({ typed, bits: read, spans: meant }),
   ]
   const around = { typed, lexicon, spans, jars, today, spiritBottleMl }
-  const bits = withRoles(around, isForgiving ? withMisspelt(around, read) : read)
+  const plain = withBits(around, read, isUs)
+  return {
+    ...plain,
+    forgiving() {
+      const all = withMisspelt(around, read)
+      return all.length > read.length ? withBits(around, all, isUs) : this
+    },
+  }
+}
+
+/** What a sentence tells by the bits that are found in it. */
+function withBits(around: Around, found: readonly Bit[], isUs: boolean): Sentence {
+  const { typed, spans, jars } = around
+  const bits = withRoles(around, found)
   const concepts = [...spans.map(({ concept }) => concept), ...derivedFrom(bits, jars)]
   const said = new Set<Concept>([...concepts, ...derivedOfJars({ bits, jars, spans, typed })])
   weighTogether(said, bits, spans, typed)
   if (said.has('asking') && !said.has('with_amounts')) said.add('asking_bare')
-  return { ...around, bits, isUs, has: (...concepts) => concepts.some((each) => said.has(each)) }
+  return {
+    ...around,
+    bits,
+    isUs,
+    has: (...concepts) => concepts.some((each) => said.has(each)),
+    forgiving() {
+      return this
+    },
+  }
 }
 
 /** Where the name begins that a jar is given: none of its words says how the jar is. Behind all pieces where none is given. */

@@ -4,7 +4,7 @@ import { jarCalled, jarsNamed, jarsOf } from '../bits/jars-of.ts'
 import type { CallRead, TalkReading } from '../frames/reading.ts'
 import { ADDED, amountsAgain } from './again-amounts.ts'
 import { followUp } from './follow-up.ts'
-import { jarAgain, namedIn } from './named-again.ts'
+import { isAgainSaid, jarAgain, namedIn } from './named-again.ts'
 import { otherPlants, otherSpirit, spiritInstead, swapped, withoutPlant } from './plan-rules.ts'
 import { NOTHING_SAID, type Remembered } from './remembered.ts'
 import { callReading, NO_LIQUEUR, type Rule, WORKED_OUT, whichJar } from './rule.ts'
@@ -127,6 +127,7 @@ const WITH = /^(?:with|using|but|from|only|con|usando|ma|[,;:])$/
 
 /** `Do the plum again with 500 g plums`: the jar that is named before, and what is said behind; null where none is. */
 function ofNamed(sentence: Sentence, said: Remembered, part: (text: string) => Sentence): CallRead | null {
+  if (!isAgainSaid(sentence)) return null
   const { typed, jars } = sentence
   const at = typed.tokens.findIndex(({ text }, place) => place > 0 && WITH.test(text))
   const head = at === -1 ? null : part(textFrom(typed, 0, at))

@@ -37,11 +37,14 @@ const TAKEN_OUT = /\b(?:out|off|away|via|togli\p{L}*|leva\p{L}*)\b/u
 const JOINS =
   /^(?:again|once|more|and|but|the|my|that|please|then|now|with|only|just|as|much|many|di|nuovo|ancora|altra|volta|rifai|rifare|rifacciamo|ma|e|il|la|lo|l|le|i|con|solo|per|favore)$/
 
+/** Whether anything is said to be made again. */
+export const isAgainSaid = ({ typed }: Pick<Sentence, 'typed'>): boolean => AGAIN.test(wordsFrom(typed))
+
 /** The one plant or jar that is named to be made again, with nothing else but how; null where more is said. */
 export function namedIn({ bits, typed, spans, lexicon, has }: Sentence): Bit | null {
   const [named, another] = bits
   if (named === undefined || another !== undefined || (named.kind !== 'plant' && named.kind !== 'jar')) return null
-  if (named.with !== undefined || named.role === 'left_out' || !AGAIN.test(wordsFrom(typed))) return null
+  if (named.with !== undefined || named.role === 'left_out' || !isAgainSaid({ typed })) return null
   if (has('without', ...DEEDS) || TAKEN_OUT.test(wordsFrom(typed))) return null
   const fillers = wordSet(lexicon.fillers)
   const isSaid = (at: number): boolean =>

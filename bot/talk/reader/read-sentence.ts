@@ -93,10 +93,9 @@ function readPlainly(text: string, knows: Knows): TalkReading {
 }
 
 function byRules(reading: TalkReading, sentence: Sentence, text: string, knows: Knows): TalkReading {
-  const again = () => sentenceIn(text, knows, true)
   const once = (each: Sentence) => hiddenDanger(readOnce(each, text, knows), each)
-  if (reading.kind !== 'lost') return withSlips(reading, sentence, again, once) ?? hiddenDanger(reading, sentence)
-  const forgiving = once(again())
+  if (reading.kind !== 'lost') return withSlips(reading, sentence, once) ?? hiddenDanger(reading, sentence)
+  const forgiving = once(sentence.forgiving())
   if (forgiving.kind !== 'lost' || knows.command !== undefined) return forgiving
   const place = placeUnknown(sentence)
   if (place !== null) return place

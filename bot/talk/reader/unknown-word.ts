@@ -25,11 +25,10 @@ function mayBeMisspelt(reading: TalkReading, sentence: Sentence): boolean {
 export function withSlips(
   reading: TalkReading,
   sentence: Sentence,
-  again: () => Sentence,
   once: (sentence: Sentence) => TalkReading,
 ): TalkReading | null {
   if (!mayBeMisspelt(reading, sentence)) return null
-  const forgivingly = again()
+  const forgivingly = sentence.forgiving()
   if (forgivingly.bits.length <= sentence.bits.length) return null
   const forgiving = once(forgivingly)
   return /^(?:call|question|refused)$/.test(forgiving.kind) ? forgiving : null
