@@ -8,6 +8,7 @@ import { planOfNothing } from '../memory/plan-of-nothing.ts'
 import { NOTHING_SAID, type Remembered } from '../memory/remembered.ts'
 import { severalToBuy } from '../memory/scaled-again.ts'
 import { syrupAsked } from '../memory/syrup-asked.ts'
+import { bottlesGone } from './bottles-gone.ts'
 import { forPeople } from './for-people.ts'
 import { glassDrunk } from './glass-drunk.ts'
 import { hadAtHome } from './had-at-home.ts'
@@ -44,6 +45,7 @@ export const wholeReading = (
   shakingLeft(sentence) ??
   ofReminders(sentence) ??
   forPeople(sentence, said) ??
+  bottlesGone(sentence, said) ??
   glassDrunk(sentence, said) ??
   hadAtHome(sentence) ??
   readyByEvent(sentence, said) ??
