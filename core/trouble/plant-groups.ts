@@ -1,4 +1,5 @@
 import type { Botanical } from '../botanical/botanical.ts'
+import { isLowAcid } from '../botanical/limits/low-acid.ts'
 
 /** Plants that do the same to a jar. */
 export type PlantGroup = keyof typeof table
@@ -80,7 +81,7 @@ const table = {
     plant.id === 'green_walnut',
   black: isOf(ids('green_walnut myrtle_berries blackcurrant blackberry blueberry aronia mulberry sloe coffee_ground')),
   mucilage: isOf(ids('mallow_flower quince linden okra')),
-  low_acid: (plant) => plant.kind === 'vegetable' || isOf(ids('chives jalapeno chilli_fresh habanero'))(plant),
+  low_acid: isLowAcid,
   garlic: isOf(ids('garlic onion chives')),
   perfumed: isOf(
     ids('lavender rose_petals violet coriander_leaf rosemary elderflower orange_blossom jasmine hyssop sage linden'),

@@ -28,6 +28,7 @@ import { jarBrief } from '../jar/known/jar-data.ts'
 import { kitchenOfJar } from '../jar/known/jar-kitchen.ts'
 import { afterNow, jarRef } from '../jar/known/jar-ref.ts'
 import { viewOf } from '../jar/known/view-of.ts'
+import { withLowAcid } from '../reply/low-acid-cautions.ts'
 import { trialIn } from './adjust-glass.ts'
 import { type AdjustInput, adjustReply } from './adjust-reply.ts'
 
@@ -146,7 +147,8 @@ export async function adjustJar(input: OfJar, context: Context): Promise<Reply> 
   const held = await heldIn(input, context)
   const atHand = worthwhile(solved(input, held), held)
   const { adjustment, spiritAbv, isSpiritAssumed } = atHand
-  const reply = adjustReply(input, { liqueur: held.infusion, adjustment, spiritAbv }, false, context)
+  const alone = adjustReply(input, { liqueur: held.infusion, adjustment, spiritAbv }, false, context)
+  const reply = withLowAcid(alone, held.story, [adjustment.outcome])
   const view = viewOf(held.jar, context)!
   const isTrial = input.glass !== undefined
   const kitchen = kitchenOfJar(input, held.story)

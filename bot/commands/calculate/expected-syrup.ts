@@ -1,4 +1,5 @@
 import { isHolding } from '../../../core/jar/limits/judge-jar.ts'
+import { exactly } from '../../../core/quantity/measured/measured.ts'
 import { isSyrup } from '../../../core/recipe/solve/syrup.ts'
 import { expectedSyrup } from '../../../core/shopping/needs-of-jar.ts'
 import type { Given } from '../../calls/option.ts'
@@ -8,6 +9,7 @@ import type { Reply } from '../../chat/reply.ts'
 import { dangerActions, dangerCautions, expectDrinkableJar } from '../jar/known/jar-dangers.ts'
 import { kitchenOfJar } from '../jar/known/jar-kitchen.ts'
 import { jarNamed } from '../jar/known/jar-named.ts'
+import { withLowAcid } from '../reply/low-acid-cautions.ts'
 import { measuredData } from '../reply/outcome-reply.ts'
 
 type Input = InputOf<'syrup'>
@@ -30,7 +32,7 @@ export async function expectedReply(input: Input, jar: Given<string>, context: C
   const { sweetener, filler, sugarG, waterG, waterMl, syrupG, targets } = expected
   const { name } = story
   const values = { name, sweetener, filler, sugarG, waterMl, syrupG: isSyrup(expected) ? syrupG : null }
-  return {
+  const reply: Reply = {
     headline: { group: 'headlines', key: 'syrup_expected', values },
     under: [{ group: 'headlines', key: 'syrup_expected_of', values: targets }],
     table: [],
@@ -44,4 +46,5 @@ export async function expectedReply(input: Input, jar: Given<string>, context: C
     },
     kitchen: kitchenOfJar(input, story),
   }
+  return withLowAcid(reply, story, [{ abvPercent: exactly(targets.abvPercent) }])
 }

@@ -25,6 +25,7 @@ import { syrupValues } from '../jar/known/sweeten-options.ts'
 import { amountOf, portionOf, spiritPortions, strengthRead } from '../options/input-to-portion.ts'
 import { isSaidAsTyped, kitchenOf } from '../options/input-units.ts'
 import { missing } from '../options/missing-option.ts'
+import { withLowAcid } from '../reply/low-acid-cautions.ts'
 import { freezerOf } from '../reply/outcome-reply.ts'
 import { syrupReply } from '../reply/syrup-reply.ts'
 import { expectedReply } from './expected-syrup.ts'
@@ -85,11 +86,16 @@ export const syrupCommand = defineCommand({
     }
     if (wish === null) {
       const three = styles(infusion, named, atMostMl, { sweetener, filler })
-      const reply = stylesReply(typed, infusion, three, freezerOf(context))
+      const reply = withLowAcid(
+        stylesReply(typed, infusion, three, freezerOf(context)),
+        held?.story ?? input.of?.is,
+        three.map(({ syrup: { outcome } }) => outcome),
+      )
       return held === null ? reply : ofJar(reply, input, held, context)
     }
     const made = syrup(infusion, wish, atMostMl, { sweetener, filler })
-    const reply = syrupReply(typed, infusion, made, freezerOf(context))
+    const alone = syrupReply(typed, infusion, made, freezerOf(context))
+    const reply = withLowAcid(alone, held?.story ?? input.of?.is, [made.outcome])
     if (held === null) return reply
     return ofJar(
       { ...reply, actions: [...reply.actions, ...syrupInActions(input, held, made, context)] },

@@ -13,6 +13,7 @@ import type { Message } from '../../text/words.ts'
 import { assumptionNotes, kitchenOf } from '../options/input-units.ts'
 import { byDepth } from '../reply/first-screen.ts'
 import { graveCautions } from '../reply/grave-cautions.ts'
+import { lowAcidCautions } from '../reply/low-acid-cautions.ts'
 import { caution, flashNotes, notNeatCautions, outcomeCautions, withoutKeeping } from '../reply/outcome-reply.ts'
 import { sweetenerNotes } from '../reply/sweetener-notes.ts'
 import { planAtHand } from './plan-at-hand.ts'
@@ -84,6 +85,7 @@ export function planCautions(plan: Plan, freezerC: number | null): readonly Mess
     })),
     ...(hasHoney(plan) ? [{ rank: RANK.medium, message: caution('honey_infant') }] : []),
     ...keepingCautions(plan).map((message) => ({ rank: RANK.high, message })),
+    ...lowAcidCautions(plan).map((message) => ({ rank: RANK.critical, message })),
     ...withoutKeeping(others).map((message) => ({ rank: OTHERS_RANK, message })),
   ]
   const worst = ranked.toSorted((one, other) => one.rank - other.rank).map(({ message }) => message)
@@ -116,6 +118,7 @@ const GRAVE: ReadonlySet<string> = new Set([
   'plan_jar_undecided',
   'keeps_undecided',
   'can_ferment',
+  'low_acid_weak',
   'not_neat',
   'plan_unknown',
   'honey_infant',

@@ -1,3 +1,4 @@
+import { isLowAcid } from '../../../core/botanical/limits/low-acid.ts'
 import { openedMonths, type ShelfLife, type ShelfPlant, shelfLife } from '../../../core/botanical/limits/shelf-life.ts'
 import { bestUntil, shelfPlantsIn } from '../../../core/jar/state/best-until.ts'
 import type { JarView } from '../../../core/jar/tasks/jar-view.ts'
@@ -122,7 +123,7 @@ function keepingReply(input: Input, kept: Kept, held: JarView | null, context: C
   const { plants, abvPercent: strength, sugarGPerL: sweetness, until } = kept
   const keeping = strength === null ? null : keepingOf({ abvPercent: strength, sugarGPerL: sweetness })
   const life = shelfLife(plants, strength === null || keeping === null ? null : { abvPercent: strength.value, keeping })
-  const isLowAcid = plants.some(({ kind }) => kind === 'vegetable')
+  const hasLowAcid = plants.some(isLowAcid)
   const months = life?.months ?? null
   return {
     headline: headlineOf(input, kept, keeping, life),
@@ -133,7 +134,7 @@ function keepingReply(input: Input, kept: Kept, held: JarView | null, context: C
       ...inMore([...deeperNotes(kept, life), ...assumptionNotes(input)]),
     ],
     cautions: [
-      ...(isLowAcid ? [{ group: 'cautions', key: 'keeping_low_acid', values: undefined } as const] : []),
+      ...(hasLowAcid ? [{ group: 'cautions', key: 'keeping_low_acid', values: undefined } as const] : []),
       ...(held === null ? [] : inMore(dangerCautions([held.story]))),
     ],
     actions: held === null ? [] : dangerActions(held, context),

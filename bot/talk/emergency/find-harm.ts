@@ -1,6 +1,7 @@
 import { ofTexts } from '../../../core/once.ts'
 import { isClothesOnFire, isSpiritFire } from './flames.ts'
 import type { HarmId } from './harm.ts'
+import { isMouthful } from './hot-taste.ts'
 import { isAskedOfThing } from './jar-deeds.ts'
 import { type SaidOfHarm, saidIn, type WordClass, type WordSpan } from './said.ts'
 import { GRAVE, hasSign, isAlarmed, isApart, isDenied, isOnlyAsked, SIGNS, signsIn, signsOf } from './signs.ts'
@@ -74,8 +75,13 @@ const isEye = (said: SaidOfHarm): boolean =>
 const isBurnt = (said: SaidOfHarm): boolean =>
   said
     .spans('burnt')
-    .some((span) => !said.near('smarting', span, 0, 0) && !isDenied(said, span) && !isOnlyAsked(said, span)) ||
-  signsIn(said, PEOPLE, ['scalded']).length > 0
+    .some(
+      (span) =>
+        !said.near('smarting', span, 0, 0) &&
+        !isDenied(said, span) &&
+        !isOnlyAsked(said, span) &&
+        !isMouthful(said, span),
+    ) || signsIn(said, PEOPLE, ['scalded']).length > 0
 
 const isMaybe = (said: SaidOfHarm, span: WordSpan): boolean => isOnlyAsked(said, span) || isAskedOfThing(said, span)
 

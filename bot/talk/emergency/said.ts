@@ -25,6 +25,8 @@ export type WordClass = keyof typeof harmWords | keyof typeof deedWords | keyof 
 /** A text, ready to be looked at. */
 export interface SaidOfHarm {
   /** The words with one space between and around. */
+  /** In plain words, before what only sounds like harm was blanked. */
+  readonly plain: string
   readonly text: string
   spans(name: WordClass): readonly WordSpan[]
   /** In order; of two at one place the longer first. */
@@ -66,7 +68,8 @@ function wordsAt(text: string): Uint16Array {
 }
 
 export function saidIn(typed: string): SaidOfHarm {
-  const text = withoutTraps(` ${respelt(plainWords(typed)).join(' ')} `)
+  const plain = ` ${respelt(plainWords(typed)).join(' ')} `
+  const text = withoutTraps(plain)
   const words = text.trim().split(' ')
   const wordAt = wordsAt(text)
   const matchesOf = CLASSES.in(text)
@@ -79,6 +82,7 @@ export function saidIn(typed: string): SaidOfHarm {
     return found
   }
   return {
+    plain,
     text,
     spans,
     mentions: lazily((): readonly Mention[] => {

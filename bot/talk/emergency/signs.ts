@@ -1,3 +1,4 @@
+import { isMouthful } from './hot-taste.ts'
 import { isColourOfDrink, isShaken } from './jar-deeds.ts'
 import type { SaidOfHarm, WordClass, WordSpan } from './said.ts'
 import { isVictim } from './victim.ts'
@@ -33,6 +34,7 @@ export const isContent = (said: SaidOfHarm, span: WordSpan): boolean => said.nea
 export const signsOf = (said: SaidOfHarm, name: WordClass): readonly WordSpan[] =>
   said
     .spans(name)
+    .filter((span) => name !== 'smarting' || !isMouthful(said, span))
     .filter((span) => !said.near('gadget', span, 4, 0) && !isShaken(said, span) && !isColourOfDrink(said, span))
 
 export const hasSign = (said: SaidOfHarm, among: readonly WordClass[] = SIGNS): boolean =>

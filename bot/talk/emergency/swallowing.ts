@@ -1,3 +1,4 @@
+import { isMouthful } from './hot-taste.ts'
 import { isDrawnOff, isLent, isShaken } from './jar-deeds.ts'
 import type { SaidOfHarm, WordClass, WordSpan } from './said.ts'
 import {
@@ -178,6 +179,7 @@ const isIllAfterIt = (said: SaidOfHarm): boolean =>
         (span) =>
           !isContent(said, span) &&
           !isDenied(said, span) &&
+          !(name === 'smarting' && isMouthful(said, span)) &&
           !isShaken(said, span) &&
           (name === 'ill' || name === 'vomiting' || isVictim(said, span, PEOPLE)) &&
           (name === 'vomiting' || (isReasonToFear(said) && !isOnlyAsked(said, span))),

@@ -23,6 +23,10 @@ const NOT_DENIED = /\b(?:not|didnt|wasnt|never|non) (?:\p{L}+ ){0,2}?(?:bought|p
 const SKIMMED =
   /\b(?:skim\p{L}*|scoop\p{L}*|spoon(?:ed|ing)? (?:it|that|them|the \p{L}+) (?:off|out|away)|(?:take|took|taken|taking|pick(?:ed|ing)?|cut(?:ting)?|fish(?:ed|ing)?|remov(?:e|ed|ing)|scrap\p{L}+|wip(?:e|ed|ing)|lift(?:ed|ing)?|pull(?:ed|ing)?|get|got) (?:it|that|them|this|the (?:\p{L}+ ){1,2}?(?:bit |part |layer )?)(?: ?all)? ?(?:off|out|away)|(?:remov(?:e|ed|ing)|take|took) (?:only |just )?the (?:top|fur|mould|mold|fluff|fuzz|layer|mouldy)|tolg[ol]\p{L}*|tolt[oaie]|toglier\p{L}*|lev[oa]\p{L}*|schium\p{L}*|screm\p{L}*|rimoss[oa]|rimuov\p{L}*|raschi\p{L}*)(?!\p{L})/u
 
+/** Of whatever else a danger was told of: what is taken off the top of it all the same, and no plant that is taken out. */
+const TAKEN_OFF =
+  /\b(?:skim\p{L}*|scoop\p{L}*|spoon(?:ed|ing)? (?:it|that|the \p{L}+) off|(?:scrap|wip|pour|tip)\p{L}* (?:it|that|(?:off )?the (?:\p{L}+ )?(?:top|foam|froth|scum|layer|bubbles|head|bit))(?: bit| part| layer)?(?: ?all)?(?: ?(?:off|out|away))?|schium(?:o|ar\p{L}*)|raschi\p{L}*|tolgo la schiuma)(?!\p{L})/u
+
 const AHEAD =
   '(?:can|could|may|might|should|shall|would|will|ill|ll|lets|gonna|going to|want to|like to|plan to|thinking of|how about|what if|is it (?:ok|okay|fine|safe|alright)|(?:ok|okay|fine|good|safe|alright) (?:for|in|to|if)|posso|possiamo|potrei|potremmo|si puo|voglio|vorrei|lo|la|ci)'
 const ELSE =
@@ -137,7 +141,8 @@ export function behindDanger(sentence: Sentence, said: Remembered = NOTHING_SAID
   }
   const step = isQuestion ? null : stepBehind(plain, standing)
   if (step !== null) return { ...callReading(again({})), ...(step.next !== null && { next: step.next }) } as TalkReading
-  if (isOfGrowth(standing) && SKIMMED.test(plain)) return callReading(again({ about: 'skimming' }))
+  if (isOfGrowth(standing) ? SKIMMED.test(plain) : TAKEN_OFF.test(plain))
+    return callReading(again({ about: isOfGrowth(standing) ? 'skimming' : 'use' }))
   if (OTHER_BOTTLES.test(plain) && (isQuestion || /^(?:and |e |ma )?(?:the|what|le)\b/.test(plain)))
     return callReading(again({ about: 'other bottles' }))
   const isUsed = USED.test(plain) && REFERS.test(plain) && !ANOTHER.test(plain)

@@ -37,7 +37,7 @@ const BABY =
 /** What stands on fire or in a machine, and is no syrup. */
 const HOT =
   'microwav(?:e|ed|ing)|microonde|instant ?pot|pressure ?(?:pot|cook|cann)(?:er|ing|ed)?|deep ?fr(?:y|ied|ying|yer)|(?:hot|boiling|hotter) oil|olio (?:bollente|caldo)|friggere|pentola a pressione|sous ?vide|flamb\\w*|blow ?torch|' +
-  '(?:set|setting|light|lighting) (?:\\w+ ){0,3}(?:on fire|alight)|(?:on|over) (?:the |a )?(?:hob|stove|gas|cooker|burner)|(?:sul|al|sopra il) (?:fornello|gas|fuoco)|dare fuoco|(?:in|into|inside) (?:the |a |my )?(?:\\w+ )?(?:oven|slow ?cooker|air ?fryer)|(?:nel|in) forno'
+  '(?:set|setting|light|lighting) (?:(?!mouth|throat|tongue|lips)\\w+ ){0,3}(?:on fire|alight)|(?:on|over) (?:the |a )?(?:hob|stove|gas|cooker|burner)|(?:sul|al|sopra il) (?:fornello|gas|fuoco)|dare fuoco|(?:in|into|inside) (?:the |a |my )?(?:\\w+ )?(?:oven|slow ?cooker|air ?fryer)|(?:nel|in) forno'
 
 const HEATED =
   '(?:re ?)?(?:boil(?:ing)?(?! water| bath)|heat(?:ing)?(?! (?:matters?|affects?|hurts?|damages?|does|is))|simmer(?:ing)?|cook(?:ing)?(?! (?:with|apples?|pears?|chocolate|oil))|microwav(?:e|ing)|stew(?:ing)?)|warm(?:ing)? (?:it|them|this|the|my|up)|(?:bring|brought|bringing)(?: \\w+){0,4} to (?:a|the) (?:boil|simmer)|' +

@@ -80,6 +80,10 @@ export const isOfGarden = ({ has, bits, typed }: Sentence): boolean =>
 const CURIOUS =
   /\b(?:kids?|children|grandchildren|grandkids|sons?|daughters?|little ones|bambini|figli|nipoti)\b (?:\S+ ){0,2}(?:ask(?:s|ed|ing)?(?! for| if they| to (?:try|taste|drink|have))|wonder(?:s|ing)?|wants? to know|curious|chied\S+|vogliono sapere)\b/iu
 
+/** On fire by its taste. */
+const ITS_MOUTH =
+  /\b(?:mouth|throat|tongue|lips|palate|gums|bocca|gola|lingua|labbra|palato)\b[^.!?]{0,20}\b(?:on fire|a fuoco|in fiamme)/iu
+
 /** What harms without being an ingredient: spirit over heat, children, a baby on its way, medicines and the rest of `dangerAsked`. */
 export function dangerTopic(sentence: Sentence): string | null {
   const { bits, has, typed } = sentence
@@ -98,5 +102,5 @@ export function dangerTopic(sentence: Sentence): string | null {
       (kind === 'strength' && value >= 35 && role !== 'want') ||
       (kind === 'bare' && value >= 90 && value <= 97),
   )
-  return has('heat') && isSpirit && !has('syrup', 'instrument', 'boiled_off', 'freezes') ? 'flame' : null
+  return has('heat') && isSpirit && !ITS_MOUTH.test(typed.text) && !has('syrup', 'instrument', 'boiled_off', 'freezes') ? 'flame' : null
 }

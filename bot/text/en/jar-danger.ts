@@ -1,4 +1,5 @@
 import type { OverCeiling } from '../../../core/botanical/limits/ceilings.ts'
+import { LOW_ACID_ABV_PERCENT } from '../../../core/botanical/limits/low-acid.ts'
 import { LEAST_SPIRIT_ML, type SpiritToAdd } from '../../../core/jar/limits/spirit-to-add.ts'
 import {
   delleUnits,
@@ -13,7 +14,7 @@ import { symptoms } from '../../../core/trouble/symptoms.ts'
 import { lineTyped } from '../../calls/write-line.ts'
 import type { Format } from '../format.ts'
 import type { Feature } from '../language.ts'
-import type { DangerMessages } from '../messages/jar-danger.ts'
+import type { DangerMessages, NamedPlant } from '../messages/jar-danger.ts'
 import { plantName } from './cook-names.ts'
 import { weakText } from './jar-problems.ts'
 import { hasHave, isAre } from './jar-verbs.ts'
@@ -26,6 +27,9 @@ const weak = (of: Weak, format: Format): string => weakText(weaknessOf(of), form
 /** Steps of a jug, and a strength as on a label. */
 const spiritText = ({ spiritMl, abvPercent, drink = 'spirit' }: SpiritToAdd, format: Format): string =>
   `${format.round.atLeast(spiritMl)} of ${format.wished.strength(abvPercent, 1)} ${drink}`
+
+const plantsText = (plants: readonly NamedPlant[]): string =>
+  listed(plants.map(({ id, name }) => (id === null ? name : plantName(id))))
 
 const added = (add: SpiritToAdd | null, does: string, format: Format): string =>
   add === null ? '' : ` ${spiritText(add, format)} ${does}.`
@@ -84,6 +88,12 @@ export const dangerSentences = {
       ' If it fizzes or smells off, throw it away.',
     jar_undecided: ({ name, add, kitchen, ...of }, format) =>
       `${name} ${isAre(name)} at ${weak(of, format.in(kitchen))}, and nobody can say if that keeps. Keep it in the fridge, for weeks and not months, with the fruit under the liquid.${edge(add)}${added(add, 'would make it keep', format.in(kitchen))}`,
+    jar_weak_low_acid: ({ name, plants, abvPercent, add, kitchen }, format) =>
+      `${name} ${isAre(name)} at about ${format.in(kitchen).wished.strength(abvPercent, 1)}. Under ${LOW_ACID_ABV_PERCENT} % botulism can grow on the ${plantsText(plants)}, and no smell warns you.${added(add, 'would make it strong enough', format.in(kitchen))} Has it been like that for days? Throw it away untasted.`,
+    low_acid_weak: ({ plants, abvPercent }, format) =>
+      `At ${format.wished.strength(abvPercent, 1)} botulism could grow from the ${plantsText(plants)}, and no smell warns you. Keep it at ${LOW_ACID_ABV_PERCENT} % or more.`,
+    low_acid_source: () =>
+      'On botulism: Daifas and others, J. Food Prot. 66 (2003), 610. About 7.5 % vol stopped it in broth, and I keep a margin for the inside of the pieces.',
     jar_still_weak: ({ name }) => `Keep ${name} in the fridge: it may not keep.`,
     jar_noted_trouble: ({ name, note, symptom, day }, format) =>
       `On ${format.day(day)} you noted ${noteText(note)}. Don’t bottle ${name} before that’s cleared up: ${lineTyped('trouble', { symptom: symptoms[symptom].en[0]!, jar: name })}`,
@@ -121,6 +131,7 @@ export const dangerWords = {
   to_throw_away: 'throw it away',
   not_yet: 'not to be drunk yet',
   in_question: 'a question is open',
+  weak_low_acid: 'too weak for vegetables: botulism',
   undecided: 'fridge',
 } as const
 
@@ -134,5 +145,6 @@ export const printedDangers = {
   to_throw_away: 'THROW IT AWAY. DO NOT DRINK',
   not_yet: 'DO NOT DRINK OR GIVE AWAY YET',
   in_question: 'DO NOT DRINK BEFORE IT IS CHECKED',
+  weak_low_acid: 'TOO WEAK FOR VEGETABLES. DO NOT GIVE AWAY',
   undecided: 'Keep in the fridge, for weeks only',
 } as const

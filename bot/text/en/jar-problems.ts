@@ -275,6 +275,7 @@ const WRONG: { readonly [Kind in DangerKind]: string } = {
   unknown_plant: 'is in it, and I don’t know that as food',
   over_ceiling: 'has more of something in it than is safe',
   ferments: 'can ferment, and a closed bottle of it can burst',
+  weak_low_acid: 'is too weak for the vegetables in it',
   undecided: 'may or may not keep',
   to_throw_away: 'is to be thrown away',
   not_yet: 'isn’t to be drunk yet',

@@ -10,6 +10,12 @@ import type { Plain } from './plain.ts'
 /** `kitchen` is that of the jar among others; left out: that of the reply. */
 export type WeakJar = Weak & { readonly name: string; readonly add: SpiritToAdd | null; readonly kitchen?: Kitchen }
 
+/** A plant by its id, or where the catalogue has none by its name. */
+export interface NamedPlant {
+  readonly id: string | null
+  readonly name: string
+}
+
 /** What a jar was told of, and nobody has taken back. */
 export interface ToldOfJar {
   readonly name: string
@@ -36,6 +42,17 @@ export interface DangerMessages {
     }
     jar_ferments: WeakJar
     jar_undecided: WeakJar
+    jar_weak_low_acid: {
+      readonly name: string
+      readonly plants: readonly NamedPlant[]
+      readonly abvPercent: number
+      readonly add: SpiritToAdd | null
+      readonly kitchen?: Kitchen
+    }
+    /** Of what is planned or worked out with vegetables in it. */
+    low_acid_weak: { readonly plants: readonly NamedPlant[]; readonly abvPercent: number }
+    /** How that is known. */
+    low_acid_source: undefined
     /** The same, where it was said before. */
     jar_still_weak: { readonly name: string }
     /** Written down, and not cleared up since. */

@@ -10,6 +10,7 @@ import { type NotKeeping, notKeeping } from './jar-keeping.ts'
 import { driedSpirit, poisonNamedIn, refusedPlantIn, refusedSpiritIn, unknownIn } from './judge-words.ts'
 import { limitsPassed } from './limits-passed.ts'
 import { type SpiritToAdd, spiritToAdd, withSpirit } from './spirit-to-add.ts'
+import { type WeakLowAcid, weakLowAcidIn } from './weak-low-acid.ts'
 
 /** A jar that holds more of something than is safe. */
 export interface OverInJar {
@@ -33,6 +34,7 @@ export type Danger =
   | { readonly kind: 'refused_plant' | 'refused_spirit' | 'unknown_plant'; readonly typed: string }
   | ({ readonly kind: 'over_ceiling' } & OverInJar)
   | ({ readonly kind: 'ferments' | 'undecided' } & Omit<NotKeeping, 'keeping'>)
+  | ({ readonly kind: 'weak_low_acid' } & WeakLowAcid)
   /** What its maker told of it: it is to go, not to be drunk as it is, or a question of it is open. */
   | { readonly kind: ToldKind; readonly trouble: StandingTrouble }
 
@@ -98,6 +100,7 @@ export const judgeJar = once((story: JarState): readonly Danger[] => {
   if (ended !== null) return poisonous
   const over = overInJar(story)
   const weak = notKeeping(story)
+  const lowAcid = weakLowAcidIn(story)
   const told = toldOf(story)
   const isOpen = told.some(({ kind }) => kind === 'in_question')
   return [
@@ -105,6 +108,7 @@ export const judgeJar = once((story: JarState): readonly Danger[] => {
     ...(isOpen ? [] : told),
     ...(over === null ? [] : [{ kind: 'over_ceiling', ...over } as const]),
     ...(weak?.keeping === 'ferments' ? [dangerOf(weak)] : []),
+    ...(lowAcid === null ? [] : [{ kind: 'weak_low_acid', ...lowAcid } as const]),
     ...(isOpen ? told : []),
     ...(weak?.keeping === 'undecided' ? [dangerOf(weak)] : []),
   ]
@@ -127,8 +131,9 @@ const dangerOf = ({ keeping, ...weak }: NotKeeping): Danger => ({ kind: keeping,
 /** Whether it must not be drunk, bottled or given away as it is. */
 export const isHeld = (dangers: readonly Danger[]): boolean => dangers.some(isHolding)
 
-/** Whether it speaks against drinking it as it is: what is undecided, or only asked about, is said and goes on. */
-export const isHolding = ({ kind }: Pick<Danger, 'kind'>): boolean => kind !== 'undecided' && kind !== 'in_question'
+/** Whether it speaks against drinking it as it is: what nobody can tell, or is only asked about, is said and goes on. */
+export const isHolding = ({ kind }: Pick<Danger, 'kind'>): boolean =>
+  kind !== 'undecided' && kind !== 'in_question' && kind !== 'weak_low_acid'
 
 /** Whether nothing of a jar is to be drunk, bottled or given away as it is. */
 export const isHeldBack = (story: JarState): boolean => isHeld(judgeJar(story))

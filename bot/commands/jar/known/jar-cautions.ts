@@ -100,6 +100,7 @@ export const servedCautions = (story: JarState): readonly Caution[] => [
 /** What can be done wrong in the very step, and what kills or maims; all else has its place one question deeper. */
 const FIRST: ReadonlySet<string> = new Set<Caution['key']>([
   'plan_grave',
+  'low_acid_weak',
   'plan_unknown',
   'flame',
   'jar_not_neat',

@@ -30,6 +30,7 @@ const ORDER: readonly DangerKind[] = [
   'not_yet',
   'over_ceiling',
   'ferments',
+  'weak_low_acid',
   'in_question',
   'undecided',
 ]
@@ -52,6 +53,10 @@ function cautionOf(danger: Danger, name: string, own: { readonly kitchen?: Kitch
     case 'undecided': {
       const { abvPercent, sugarGPerL, add } = danger
       return { group: 'cautions', key: `jar_${kind}`, values: { name, abvPercent, sugarGPerL, add, ...own } }
+    }
+    case 'weak_low_acid': {
+      const { plants, abvPercent, add } = danger
+      return { group: 'cautions', key: 'jar_weak_low_acid', values: { name, plants, abvPercent, add, ...own } }
     }
     case 'to_throw_away':
     case 'not_yet':
@@ -87,18 +92,21 @@ export const dangerCautions = (
 
 type Changed = Pick<Held, 'jar' | 'story'>
 
-/** That nobody can say if it keeps was said with the entry that made it so, and once more when it was bottled. */
-function isWeakTold({ jar: { entries }, story }: Changed): boolean {
+/** What is said and goes on. */
+const isWeak = ({ kind }: Danger): boolean => kind === 'undecided' || kind === 'weak_low_acid'
+
+/** What is so weak that nobody can say was said with the entry that made it so, and once more when it was bottled. */
+function isWeakTold({ jar: { entries }, story }: Changed, of: Danger): boolean {
   const before = jarStateOf(entries.slice(0, -1))
   if (before === null || (before.bottled === null) !== (story.bottled === null)) return false
-  return judgeJar(before).some(({ kind }) => kind === 'undecided')
+  return judgeJar(before).some(({ kind }) => kind === of.kind)
 }
 
 /** The same after an entry: what was said before, and holds nothing back, stands one question deeper. */
 export const dangersAfter = (changed: readonly Changed[]): readonly (Message<'cautions'> & Deep)[] =>
   worstFirst(changed).map(({ danger, ...of }) => ({
     ...cautionOf(danger, of.story.name, {}),
-    ...(danger.kind === 'undecided' && isWeakTold(of) && { depth: 'more' as const }),
+    ...(isWeak(danger) && isWeakTold(of, danger) && { depth: 'more' as const }),
   }))
 
 /** The same where somebody is reminded: of what was said before, and holds nothing back, in a few words. */
@@ -155,6 +163,6 @@ export function mendingActions(held: Held, context: JarAsker): readonly Action[]
   const key = worst.kind === 'over_ceiling' ? 'jar_dilute' : 'jar_add_spirit'
   return [
     ...(mend === null ? [] : [{ label: { group: 'actions', key, values: undefined }, call: mend } as const]),
-    ...(worst.kind === 'undecided' ? [] : [awayAction(held, context)]),
+    ...(isWeak(worst) ? [] : [awayAction(held, context)]),
   ]
 }

@@ -18,6 +18,7 @@ import type { Action, Reply } from '../../../chat/reply.ts'
 import type { Kitchen } from '../../../text/messages/kitchen.ts'
 import type { Message } from '../../../text/words.ts'
 import { usualBottleIn } from '../../options/usual-bottles.ts'
+import { lowAcidOf } from '../../reply/low-acid-cautions.ts'
 import { freezerOf, note, sureOf } from '../../reply/outcome-reply.ts'
 import { sweetenerNotes } from '../../reply/sweetener-notes.ts'
 import { readingNotes, syrupCautions, syrupData, syrupRows } from '../../reply/syrup-reply.ts'
@@ -39,7 +40,8 @@ function syrupWanted(story: JarState) {
 /** What has to be said of the syrup that the jar is to have. */
 export const strainedCautions = (story: JarState) => {
   const found = syrupWanted(story)
-  return found === null ? [] : syrupCautions(found.syrup, found.infusion, null)
+  if (found === null) return []
+  return [...lowAcidOf(story, [found.syrup.outcome]), ...syrupCautions(found.syrup, found.infusion, null)]
 }
 
 /** Why there is no syrup for what was planned, where there is none. */
