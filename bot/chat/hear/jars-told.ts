@@ -27,6 +27,12 @@ function standsOf(state: JarState): Pick<TalkJar, 'isTroubled' | 'stands'> {
   return { isTroubled: true, stands: { symptom, isOpen: worst.verdict === 'ask', options } }
 }
 
+/** What the last entry told of, where that stands. */
+function lastToldOf(state: JarState, seq: number | undefined): Pick<TalkJar, 'lastTold'> {
+  const symptom = standingTroubles(state).find((each) => each.seq === seq)?.symptom
+  return symptom !== undefined && isSymptom(symptom) ? { lastTold: symptoms[symptom].en[0]! } : {}
+}
+
 /** How much can be poured of it, ml: what is in full bottles, else what it makes or is. */
 function volumeMlIn(state: JarState): number | null {
   const stock = bottleStock(state)
@@ -57,7 +63,7 @@ export function jarsTold({ jars }: Pick<Person, 'jars'>, zone: string, nowMs: nu
         volumeMl: () => volumeMlIn(state),
         spiritTyped: state.started.typed.find(([option]) => option === 'spirit')?.[1] ?? null,
         bottlesTyped: state.started.typed.find(([option]) => option === 'bottles')?.[1] ?? null,
-        ...(state.ended === null && standsOf(state)),
+        ...(state.ended === null && { ...standsOf(state), ...lastToldOf(state, lastStanding(entries)?.seq) }),
         told: () => state.happened.map(({ seq, kind, day, typed }) => ({ seq, kind, day, typed })),
       },
     ]

@@ -54,6 +54,10 @@ async function questionHeard(reading: Extract<TalkReading, { kind: 'question' }>
       const values = { jar: call.options.jar ?? '', last, wanted, line: read }
       return asked(call.command, { ...question, problem: 'talk_undo_first', values }, read, lines)
     }
+    case 'undo_told': {
+      const values = { jar: call.options.jar ?? '', told: about.told, line: read }
+      return asked(call.command, { ...question, problem: 'talk_undo_told', values }, read, lines)
+    }
     case 'undo_jar': {
       const names = choices.flatMap(({ options }) => options.jar ?? [])
       return asked(call.command, { ...question, problem: 'talk_undo_jar', values: { names, line: read } }, read, lines)

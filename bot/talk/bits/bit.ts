@@ -104,6 +104,8 @@ export interface TalkJar {
   readonly startedOn: string
   /** The last entry that stands, which is the one to be taken back. */
   readonly lastKind: JarEntry['kind'] | null
+  /** The symptom that the last entry told of, as it is typed, where that still stands. */
+  readonly lastTold?: string
   /** How strong it is now, % vol; null where there is no liquid. Worked out when it is asked for. */
   readonly strengthPercent: () => number | null
   /** How sweet it is now, g/L; null where there is no liquid, left out where nobody may see it. Worked out when it is asked for. */

@@ -118,6 +118,8 @@ export type QuestionAbout =
   /** What was written down last, some answers ago; or which jar's last entry. */
   | { readonly kind: 'undo_step'; readonly step: Path }
   | { readonly kind: 'undo_jar' }
+  /** The last entry told of a danger, which would be forgotten with it: its symptom as it is typed. */
+  | { readonly kind: 'undo_told'; readonly told: string }
   /** A step that another came after: `last` is the entry that goes first. */
   | { readonly kind: 'undo_first'; readonly last: JarEntry['kind'] | null; readonly wanted: Path }
   /** A place that no time zone is named for. */

@@ -28,7 +28,7 @@ function doubted({ step, doubt }: Remembered, isYes: boolean, jars: Sentence['ja
   if (doubt === null || step === null || jar === undefined) return null
   if (doubt === 'meant') return isYes ? { kind: 'last', what: 'let_be' } : null
   if (doubt === 'undo' && isYes) return callReading(undoOf(jar), 'record')
-  return undoAsked(step, jars.find(({ id }) => `#${id}` === jar)?.name ?? jar)
+  return undoAsked(step, jars.find(({ id }) => `#${id}` === jar) ?? { name: jar })
 }
 
 /** Heard, rather than agreed: nothing is written down by it. */

@@ -67,9 +67,7 @@ export function undone(sentence: Sentence, { step, answersSince, question }: Rem
   const { has, bits, typed, jars } = sentence
   const own = jars.find(({ id, name }) => step?.options.jar === `#${id}` || step?.options.jar === name)
   if (step !== null && own !== undefined && isTakenBack(sentence, step, own))
-    return answersSince === 0 && question === null
-      ? callReading(undoOf(`#${own.id}`), 'record')
-      : undoAsked(step, own.name)
+    return answersSince === 0 && question === null ? callReading(undoOf(`#${own.id}`), 'record') : undoAsked(step, own)
   // `Put it back in the cellar` is where it stands.
   if (!has('take_back') || has('housed')) return null
   // `My mistake, 84`: what is put right is not undone.
@@ -85,20 +83,33 @@ export function undone(sentence: Sentence, { step, answersSince, question }: Rem
     return undoneStep(wanted, isNamed ? [...new Set(named)] : [], last, running)
   if (step !== null && jar !== undefined && (!isNamed || (last !== undefined && named.includes(last)))) {
     // What was only asked about was not written down: it is not what stands before it that is to go.
-    if (answersSince === 0 && !isNamed && question === null) return callReading(undoOf(jar), 'record')
-    return undoAsked(step, last?.name ?? jar)
+    if (answersSince === 0 && !isNamed && question === null && last?.lastTold === undefined)
+      return callReading(undoOf(jar), 'record')
+    return undoAsked(step, last ?? { name: jar })
   }
   const words = typed.tokens.filter(({ kind }) => kind === 'word')
   if (words.length > (isNamed ? 1.5 : 1) * MOST_WORDS || !UNDOES.test(typed.text)) return null
-  const choices = (isNamed ? [...new Set(named)] : running).slice(0, MOST_JARS).map(({ name }) => undoOf(name))
+  const meant = (isNamed ? [...new Set(named)] : running).slice(0, MOST_JARS)
+  const choices = meant.map(({ name }) => undoOf(name))
   const [call] = choices
+  if (meant.length === 1 && meant[0]?.lastTold !== undefined) return toldAsked(meant[0].name, meant[0].lastTold)
   return call === undefined ? null : { kind: 'question', call, about: { kind: 'undo_jar' }, choices, leftOut: [] }
 }
 
 export const undoOf = (jar: string): CallRead => ({ command: 'jar undo', options: { jar } })
 
-/** Whether a step, of a jar by its name, is to be taken back. */
-export function undoAsked({ command: step }: CallRead, jar: string): TalkReading {
+/** What a jar was told of last is a danger: that is said before it is forgotten. */
+function toldAsked(jar: string, told: string): TalkReading {
   const call = undoOf(jar)
+  return { kind: 'question', call, about: { kind: 'undo_told', told }, choices: [call], leftOut: [] }
+}
+
+/** Whether a step is to be taken back, or what was told of the jar since. */
+export function undoAsked(
+  { command: step }: CallRead,
+  { name, lastTold }: Pick<TalkJar, 'name' | 'lastTold'>,
+): TalkReading {
+  if (lastTold !== undefined) return toldAsked(name, lastTold)
+  const call = undoOf(name)
   return { kind: 'question', call, about: { kind: 'undo_step', step }, choices: [call], leftOut: [] }
 }

@@ -30,7 +30,7 @@ const TAKEN_OFF =
 const AHEAD =
   '(?:can|could|may|might|should|shall|would|will|ill|ll|lets|gonna|going to|want to|like to|plan to|thinking of|how about|what if|is it (?:ok|okay|fine|safe|alright)|(?:ok|okay|fine|good|safe|alright) (?:for|in|to|if)|posso|possiamo|potrei|potremmo|si puo|voglio|vorrei|lo|la|ci)'
 const ELSE =
-  '(?:cook\\p{L}*|bak(?:e|ing)|boil\\p{L}*|simmer\\p{L}*|heat\\p{L}*|flamb\\p{L}*|distil\\p{L}*|filter\\p{L}*|strain(?:ing)? it|charcoal|clean(?:ing)? with|wip(?:e|ing)|disinfect\\p{L}*|steril\\p{L}*|light(?:ing)?|burn(?:ing)?|giv(?:e|ing)|sell(?:ing)?|serv(?:e|ing)|offer(?:ing)?|gift|donat(?:e|ing)|pour(?:ing)? (?:it |some )?(?:over|on)|us(?:e|ing)|sauces?|cakes?|puddings?|trifle|jam|something else|anything else|cucin\\p{L}*|cuocer\\p{L}*|boll\\p{L}*|scald\\p{L}*|filtr\\p{L}*|pulir\\p{L}*|disinfett\\p{L}*|regal\\p{L}*|dar[el]\\p{L}*|us(?:o|ar\\p{L}*)|torta|dolce)'
+  '(?:cook\\p{L}*|bak(?:e|ing)|boil\\p{L}*|simmer\\p{L}*|heat\\p{L}*|flamb\\p{L}*|distil\\p{L}*|filter\\p{L}*|strain(?:ing)? it|charcoal|clean(?:ing)? with|wip(?:e|ing)|disinfect\\p{L}*|steril\\p{L}*|past(?:eur|or)i\\p{L}*|light(?:ing)?|burn(?:ing)?|giv(?:e|ing)|sell(?:ing)?|serv(?:e|ing)|offer(?:ing)?|gift|donat(?:e|ing)|pour(?:ing)? (?:it |some )?(?:over|on)|us(?:e|ing)|sauces?|cakes?|puddings?|trifle|jam|something else|anything else|cucin\\p{L}*|cuocer\\p{L}*|boll\\p{L}*|scald\\p{L}*|filtr\\p{L}*|pulir\\p{L}*|disinfett\\p{L}*|regal\\p{L}*|dar[el]\\p{L}*|us(?:o|ar\\p{L}*)|torta|dolce)'
 /** What would be done with it all the same: `can I still cook with it?`, `I’ll give it to the neighbours`. */
 const USED = new RegExp(`\\b${AHEAD} (?:\\p{L}+ ){0,5}?${ELSE}(?!\\p{L})`, 'u')
 const REFERS =

@@ -102,5 +102,7 @@ export function dangerTopic(sentence: Sentence): string | null {
       (kind === 'strength' && value >= 35 && role !== 'want') ||
       (kind === 'bare' && value >= 90 && value <= 97),
   )
-  return has('heat') && isSpirit && !ITS_MOUTH.test(typed.text) && !has('syrup', 'instrument', 'boiled_off', 'freezes') ? 'flame' : null
+  return has('heat') && isSpirit && !ITS_MOUTH.test(typed.text) && !has('syrup', 'instrument', 'boiled_off', 'freezes')
+    ? 'flame'
+    : null
 }

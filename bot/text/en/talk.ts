@@ -225,6 +225,8 @@ export const talkProblems: Written<TalkProblems> = {
     const before = last === null ? 'something else' : (STEPS[STEP_OF[last] ?? ''] ?? 'something else')
     return `I can only undo the last step of ${jar}, which was ${before}, not ${STEPS[wanted] ?? 'that'}. To undo the last one: ${line}`
   },
+  talk_undo_told: ({ jar, told, line }) =>
+    `The last thing I noted on ${jar} is “${told}”. Undoing that only makes me forget it, and the jar’s no safer. If you never saw it: ${line}`,
   talk_undo_jar: ({ names, line }) =>
     `${names.length === 1 ? `Undo the last step of ${names[0]}?` : `Which jar’s last step is to go: ${names.join(' or ')}?`} You can type: ${line}`,
   talk_wish_of_what: ({ line }) => `Which recipe is that for? Tell me what goes in first, for example: ${line}`,

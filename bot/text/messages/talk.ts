@@ -89,6 +89,8 @@ export interface TalkProblems {
     readonly wanted: string
     readonly line: string
   }
+  /** The last entry told of a danger. */
+  talk_undo_told: { readonly jar: string; readonly told: string; readonly line: string }
   talk_undo_jar: { readonly names: readonly string[]; readonly line: string }
   /** A wish of no recipe that was said. */
   talk_wish_of_what: { readonly line: string }
