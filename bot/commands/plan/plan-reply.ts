@@ -85,11 +85,10 @@ export function planCautions(plan: Plan, freezerC: number | null): readonly Mess
     })),
     ...(hasHoney(plan) ? [{ rank: RANK.medium, message: caution('honey_infant') }] : []),
     ...keepingCautions(plan).map((message) => ({ rank: RANK.high, message })),
-    ...lowAcidCautions(plan).map((message) => ({ rank: RANK.critical, message })),
     ...withoutKeeping(others).map((message) => ({ rank: OTHERS_RANK, message })),
   ]
   const worst = ranked.toSorted((one, other) => one.rank - other.rank).map(({ message }) => message)
-  return [...unknownCautions(plan), ...notNeatCautions(plan.outcome), ...worst]
+  return [...unknownCautions(plan), ...notNeatCautions(plan.outcome), ...lowAcidCautions(plan), ...worst]
 }
 
 /** Notes that change what she does before she buys. */

@@ -7,11 +7,11 @@ import type { Plan } from '../../../core/recipe/plan/plan.ts'
 import type { Outcome } from '../../../core/recipe/solve/outcome.ts'
 import { inMore } from '../../chat/depth.ts'
 import type { Reply } from '../../chat/reply.ts'
-import type { NamedPlant } from '../../text/messages/jar-danger.ts'
+import type { PlantTold } from '../../text/messages/jar-danger.ts'
 import type { Message } from '../../text/words.ts'
 
 /** That vegetables in something so weak can carry botulism, and how that is known; `abvPercent` is the weakest it ever is. */
-const cautionsOf = (plants: readonly NamedPlant[], abvPercent: number): readonly Message<'cautions'>[] =>
+const cautionsOf = (plants: readonly PlantTold[], abvPercent: number): readonly Message<'cautions'>[] =>
   plants.length === 0 || !isTooWeakForLowAcid(abvPercent)
     ? []
     : [
@@ -19,12 +19,12 @@ const cautionsOf = (plants: readonly NamedPlant[], abvPercent: number): readonly
         { group: 'cautions', key: 'low_acid_source', values: undefined },
       ]
 
-const named = (botanicals: readonly Botanical[]): readonly NamedPlant[] =>
+const named = (botanicals: readonly Botanical[]): readonly PlantTold[] =>
   botanicals.filter(isLowAcid).map(({ id, names }) => ({ id, name: names.title }))
 
 /** Of a plan: the jar and what comes of it, whichever is weaker. */
 export function lowAcidCautions({ plants, unknown, steep, targets }: Plan): readonly Message<'cautions'>[] {
-  const foods = unknown.flatMap(({ name }): readonly NamedPlant[] => {
+  const foods = unknown.flatMap(({ name }): readonly PlantTold[] => {
     const food = findFood(name)?.food
     return food !== undefined && isLowAcid({ ...food, id: null }) ? [{ id: null, name }] : []
   })

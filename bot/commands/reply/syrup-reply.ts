@@ -1,7 +1,8 @@
+import type { JarState } from '../../../core/jar/state/jar-state.ts'
 import type { ReadInfusion } from '../../../core/jar/state/read-infusion.ts'
 import type { StrainedJar } from '../../../core/jar/state/strained-jar.ts'
 import { isDoubtfulInfusion } from '../../../core/liquid/neat.ts'
-import { type MaterialId, materialOf, USUAL_MATERIAL } from '../../../core/quantity/materials.ts'
+import { type MaterialId, USUAL_MATERIAL } from '../../../core/quantity/materials.ts'
 import type { Mass, Ratio, Strength, Volume } from '../../../core/quantity/quantities.ts'
 import { percentVol } from '../../../core/quantity/write/made-amounts.ts'
 import { fillBottles } from '../../../core/recipe/plan/fill-bottles.ts'
@@ -20,19 +21,10 @@ import type { Message } from '../../text/words.ts'
 import { assumptionNotes, kitchenOf } from '../options/input-units.ts'
 import { usualBottleIn } from '../options/usual-bottles.ts'
 import { cautionsByDepth, notesByDepth } from './first-screen.ts'
-import {
-  caution,
-  flashNotes,
-  made,
-  measuredData,
-  neatAnd,
-  note,
-  outcomeData,
-  outcomeRows,
-  row,
-  sureOf,
-} from './outcome-reply.ts'
+import { lowAcidOf } from './low-acid-cautions.ts'
+import { flashNotes, made, measuredData, note, outcomeData, outcomeRows, row, sureOf } from './outcome-reply.ts'
 import { sweetenerData, sweetenerNotes } from './sweetener-notes.ts'
+import { syrupCautions } from './syrup-cautions.ts'
 
 /** What the reply needs of the input: how the infusion was typed. */
 export interface Typed {
@@ -116,21 +108,11 @@ export const syrupData = (syrup: Syrup) => {
   }
 }
 
-/** What has to be said of the liquids and of the sugar, worst first. */
-export function syrupCautions(
-  syrup: Syrup,
-  infusion: Portion,
-  freezerC: number | null,
-): readonly Message<'cautions'>[] {
-  const { sweetener, sugarG, waterG, dissolvesG } = syrup
-  return [
-    ...neatAnd(syrup.outcome, syrup.sugarStays, [liquidOf(valuesOf(infusion))], { freezerC, isSyrup: isSyrup(syrup) }),
-    ...(waterG.value === 0 && sugarG.value > 0 && !materialOf(sweetener).isSyrup ? [caution('sugar_alone')] : []),
-    ...(waterG.value > 0 && dissolvesG !== null
-      ? [{ group: 'cautions', key: 'syrup_too_thick', values: { dissolvesG } } as const]
-      : []),
-  ]
-}
+/** What has to be said of the syrup that a jar is to have. */
+export const jarSyrupCautions = (story: JarState, syrup: Syrup, infusion: Portion): readonly Message<'cautions'>[] => [
+  ...lowAcidOf(story, [syrup.outcome]),
+  ...syrupCautions(syrup, infusion, null),
+]
 
 /** What a headline says of a syrup. */
 function syrupSaid(whole: Syrup, freezerC: number, { kitchen, held }: Pick<Typed, 'kitchen' | 'held'>) {

@@ -36,7 +36,7 @@ const MOUTH = /\b(?:throat|mouth|tongue|lips|gums|palate|on it|gola|bocca|lingua
  * `The chilli vodka set my mouth on fire`: what somebody tasted, told by themselves, where nothing tells of harm. Of anybody else, and
  * beside any other sign, it is none.
  */
-export const isHotTaste = (said: SaidOfHarm): boolean =>
+const isHotTaste = (said: SaidOfHarm): boolean =>
   HOT.test(said.plain) &&
   !SCALDING.test(said.plain) &&
   said.mentions().every(({ kind }) => kind === 'self') &&

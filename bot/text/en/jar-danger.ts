@@ -14,7 +14,7 @@ import { symptoms } from '../../../core/trouble/symptoms.ts'
 import { lineTyped } from '../../calls/write-line.ts'
 import type { Format } from '../format.ts'
 import type { Feature } from '../language.ts'
-import type { DangerMessages, NamedPlant } from '../messages/jar-danger.ts'
+import type { DangerMessages, PlantTold } from '../messages/jar-danger.ts'
 import { plantName } from './cook-names.ts'
 import { weakText } from './jar-problems.ts'
 import { hasHave, isAre } from './jar-verbs.ts'
@@ -28,7 +28,7 @@ const weak = (of: Weak, format: Format): string => weakText(weaknessOf(of), form
 const spiritText = ({ spiritMl, abvPercent, drink = 'spirit' }: SpiritToAdd, format: Format): string =>
   `${format.round.atLeast(spiritMl)} of ${format.wished.strength(abvPercent, 1)} ${drink}`
 
-const plantsText = (plants: readonly NamedPlant[]): string =>
+const plantsText = (plants: readonly PlantTold[]): string =>
   listed(plants.map(({ id, name }) => (id === null ? name : plantName(id))))
 
 const added = (add: SpiritToAdd | null, does: string, format: Format): string =>

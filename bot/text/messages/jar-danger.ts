@@ -11,7 +11,7 @@ import type { Plain } from './plain.ts'
 export type WeakJar = Weak & { readonly name: string; readonly add: SpiritToAdd | null; readonly kitchen?: Kitchen }
 
 /** A plant by its id, or where the catalogue has none by its name. */
-export interface NamedPlant {
+export interface PlantTold {
   readonly id: string | null
   readonly name: string
 }
@@ -44,13 +44,13 @@ export interface DangerMessages {
     jar_undecided: WeakJar
     jar_weak_low_acid: {
       readonly name: string
-      readonly plants: readonly NamedPlant[]
+      readonly plants: readonly PlantTold[]
       readonly abvPercent: number
       readonly add: SpiritToAdd | null
       readonly kitchen?: Kitchen
     }
     /** Of what is planned or worked out with vegetables in it. */
-    low_acid_weak: { readonly plants: readonly NamedPlant[]; readonly abvPercent: number }
+    low_acid_weak: { readonly plants: readonly PlantTold[]; readonly abvPercent: number }
     /** How that is known. */
     low_acid_source: undefined
     /** The same, where it was said before. */

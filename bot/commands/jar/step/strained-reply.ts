@@ -18,10 +18,9 @@ import type { Action, Reply } from '../../../chat/reply.ts'
 import type { Kitchen } from '../../../text/messages/kitchen.ts'
 import type { Message } from '../../../text/words.ts'
 import { usualBottleIn } from '../../options/usual-bottles.ts'
-import { lowAcidOf } from '../../reply/low-acid-cautions.ts'
 import { freezerOf, note, sureOf } from '../../reply/outcome-reply.ts'
 import { sweetenerNotes } from '../../reply/sweetener-notes.ts'
-import { readingNotes, syrupCautions, syrupData, syrupRows } from '../../reply/syrup-reply.ts'
+import { jarSyrupCautions, readingNotes, syrupData, syrupRows } from '../../reply/syrup-reply.ts'
 import { kitchenAmong } from '../known/jar-kitchen.ts'
 import { jarRef } from '../known/jar-ref.ts'
 import { bottleActions } from './bottle-actions.ts'
@@ -40,8 +39,7 @@ function syrupWanted(story: JarState) {
 /** What has to be said of the syrup that the jar is to have. */
 export const strainedCautions = (story: JarState) => {
   const found = syrupWanted(story)
-  if (found === null) return []
-  return [...lowAcidOf(story, [found.syrup.outcome]), ...syrupCautions(found.syrup, found.infusion, null)]
+  return found === null ? [] : jarSyrupCautions(story, found.syrup, found.infusion)
 }
 
 /** Why there is no syrup for what was planned, where there is none. */
