@@ -59,6 +59,7 @@ describe('the sentences', () => {
     expect(files['own-12']!.length).toBe(199)
     expect(files['own-13']!.length).toBe(198)
     expect(files['own-14']!.length).toBe(397)
+    expect(files['own-15']!.length).toBe(216)
     expect(files['held-10']!.length).toBe(394)
     const italian = ours.filter(({ lang }) => lang === 'it').length / ours.length
     expect(italian).toBeGreaterThan(0.17)

@@ -51,6 +51,8 @@ import { SHELVES, type Shelf } from './shelves.ts'
  * - `own-13`, as fourteen others: as `own-12`, by somebody else. It was held until it was measured, and is for development since.
  * - `own-14`, as thirty-two more, by two writers: half of it from all over the English-speaking world, some whose first language is
  *   another, six Italians, by all ages and in all moods: as `own-12`. Held until it was measured, and for development since.
+ * - `own-15`, as strangers would ask the handbook, behind nothing, in few words and with slips; and sixty Italian sentences, half of
+ *   them deeds and amounts: the names of entries, but none of the ways in which they are asked. For development.
  * - `held-10`, as thirty-four more, by two other writers: as `own-14`. Held.
  *
  * Held means: whoever works on the reader looks at the totals only and at no single sentence, or they measure nothing.
@@ -98,6 +100,7 @@ export const SENTENCE_FILES = [
     'own-12',
     'own-13',
     'own-14',
+    'own-15',
     'held',
   ],
   ...['held-2', 'held-3', 'held-4', 'held-5', 'held-6', 'held-10'],

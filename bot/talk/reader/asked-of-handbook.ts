@@ -140,6 +140,8 @@ export function isBeforeFrame(share: number, { frame, used, lacks }: FrameTried,
   if (lacks.length > 0 && frame.does === 'compute') return true
   // `What should I do now`: all of it says so.
   if (frame.command === 'jar list' && !saysMore(sentence, 'what_is_on')) return false
+  // `Quante ne restano?`, where there are bottles.
+  if (frame.command === 'bottles' && sentence.jars.length > 0 && !saysMore(sentence, 'bottles_left')) return false
   if (frame.command === 'reminders' && sentence.has('reminders_when')) return false
   if (BY_A_WORD.has(frame.command)) return frame.command !== 'cost' || !isCostToOne(sentence)
   if (frame.does === 'never') return beginsAsking(sentence)

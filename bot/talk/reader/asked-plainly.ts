@@ -1,6 +1,7 @@
 import type { Sentence } from '../bits/bit.ts'
 import { withoutMarks } from '../lexicon/plain-text.ts'
 import { isAsked } from './is-told.ts'
+import { isOldFruit, isWithoutSugar } from './sugar-or-fruit-asked.ts'
 
 /** Put or kept in the cold; `sloes from the freezer` are an ingredient. */
 const INTO_COLD =
@@ -155,6 +156,8 @@ export function askedPlainly(sentence: Sentence): string | null {
   const isOfPlants = PIECES.test(text) || bits.some(({ kind }) => kind === 'plant' || kind === 'jar')
   if (!isLong && isOfPlants && ABOVE.test(text) && !has('mould', 'slime', 'lid', 'how_long')) return 'keep_under'
   if (!isAsked(sentence) || isLong) return null
+  if (isWithoutSugar(text)) return 'sweeteners'
+  if (isOldFruit(text, sentence)) return 'ripe_fruit'
   if (ADDS_WHAT.test(text) && isOfPlants && !FOR_TASTE.test(text)) return 'mix_plants'
   if (VEGAN.test(text) && !CREAMY.test(text)) return 'vegan'
   if (BEST_SUGAR.test(text)) return 'icing_sugar'

@@ -9,6 +9,7 @@ import type { FindsInText } from './kept-finds.ts'
 import { likelyTalk } from './likely-talk.ts'
 import { otherwiseOf } from './read-otherwise.ts'
 import { HARMFUL, isSettled, secondThought } from './second-thought.ts'
+import { surelyAsked } from './surely-asked.ts'
 import { symptomReading } from './symptom-reading.ts'
 
 interface Knows extends FindsInText {
@@ -49,5 +50,7 @@ export function byHunch(
     isNowhere: sentence.jars.length === 0,
   })
   if (sure.kind === 'lost') return likelyTalk(sentence, knows.said) ?? sure
-  return likelier(sure, sentence, text, knows)
+  // `Do I slice the ginger`, behind its plan: the plant tells.
+  const asked = knows.said?.call?.command === 'plan' ? null : surelyAsked(sure, sentence, text, knows.rankEntries)
+  return asked ?? likelier(sure, sentence, text, knows)
 }

@@ -20,10 +20,10 @@ const READY =
 const IS_READY =
   /^(?:(?:so|and|ok|now|e) )*(?:when(?:s|ll)?|how (?:soon|long (?:until|till|before))|quando|(?:fra|tra) quanto)\b.*\b(?:ready|done|finished|pront[oaie])\b/
 
-const SYRUP = /^(?:how|what|which|whats|quanto|quanta|che|quale|sugar|water|syrup|zucchero|acqua|sciroppo)$/
+const SYRUP = /^(?:mi|quant|how|what|which|whats|quanto|quanta|che|quale|sugar|water|syrup|zucchero|acqua|sciroppo)$/
 const THING = '(?:sugar|water|syrup|zucchero|acqua|sciroppo)'
 const IS_SYRUP = new RegExp(
-  String.raw`^(?:(?:so|and|now|ok|e) )*(?:(?:how much|how many \p{L}+ of|quanto|quanta) (?:of the )?${THING}\b|(?:the )?${THING} (?:and|e) (?:the )?${THING}$|(?:what|which|che|quale) (?:syrup|sciroppo)\b|(?:what|cosa|che) .*\b(?:for|in|per) (?:the |its |lo )?(?:syrup|sciroppo)$)`,
+  String.raw`^(?:(?:so|and|now|ok|e) )*(?:(?:how much|how many \p{L}+ of|quanto|quanta) (?:of the )?${THING}\b|(?:the )?${THING} (?:and|e) (?:the )?${THING}$|(?:lo |l |la )?${THING} quant(?:o|a|i|e)?\b|(?:what|which|che|quale) (?:syrup|sciroppo)\b|(?:what|cosa|che) .*\b(?:for|in|per) (?:the |its |lo )?(?:syrup|sciroppo)$)`,
   'u',
 )
 
@@ -34,6 +34,12 @@ const OUTCOME =
   /^(?:how|strong|sweet|long|many|bottles|litres|days|weeks|months|longer|get|make|makes|have|come|comes|turn|turns|out|end|up|with|left|go|got|going|been|fill|fills|yield|whats|what|went|again|there|inside|remind|me|there|quant[oaie]|forte|dolce|bottiglie|giorni|verra|verranno|viene|vengono|fa|manca|mancano|ancora|cosa|che|dentro|c)$/
 const IS_OUTCOME =
   /^(?:(?:so|and|but|ok|then|remind me|e|ma) )*(?:how (?:strong|sweet) (?:is|s) (?:it|this|that)\b|how (?:strong|sweet|much|many bottles|many litres) (?:will|does|would|do|should) (?:it|this|that|they|i|we|there)\b|how (?:long|many days|many weeks|much longer)\b.*\b(?:left|to go|has (?:it|this|that) got|longer)\b|what(?:s| is| was| went) (?:in(?:side)?|went in) (?:it|this|that|there)\b|quanto (?:sara |viene |verra )(?:forte|dolce)|quante bottiglie (?:fa|verranno|vengono)|quanti giorni mancano|cosa c e dentro)/
+
+/** `When do I strain it`, `tra quanto lo filtro`: what is next with it and when. */
+const TURN =
+  /^(?:when|how|soon|long|quando|fra|tra|quanto|till|until|before|strain\p{L}*|filter\p{L}*|bottle|out|come|filtr\p{L}+|col(?:o|are|arlo|arla|iamo)|imbottigli\p{L}+|tolgo|togliere|togliamo|bucc[ea]|scorz[ea]|frutta|le|fruit|peel|peels)$/u
+const IS_TURN =
+  /^(?:(?:so|and|but|ok|now|e|ma) )*(?:(?:when|how soon|how long (?:until|till|before)) (?:do|can|should|must|could|shall|may)? ?(?:i|we) (?:have to )?(?:strain|filter|bottle|take)\b|(?:quando|(?:tra|fra) quanto) (?:lo |la |li |le |si )?(?:devo |posso |possiamo |dobbiamo )?(?:filtr|colo|cola|coliamo|imbottigl|tolgo|toglier|togliam))/u
 
 /** `Show raspberry`, `what should I do with the plums?`: how it stands, and what is next. */
 const SHOWN =
@@ -116,9 +122,10 @@ export function ownJarAsked(sentence: Sentence, said: Remembered): TalkReading |
     const before = askedAgain(said)
     if (before !== null) return before
   }
+  const isTurn = IS_TURN.test(words) && isOnlyOf(sentence, TURN)
   const isShown = IS_SHOWN.test(words) && isOnlyOf(sentence, SHOWN) && isOfNamed(sentence)
   const isKept = IS_KEPT.test(words) && OWN.test(words) && isOnlyOf(sentence, KEPT) && isOfNamed(sentence)
-  if (!isDrunk && !isReady && !isSyrup && !isOutcome && !isShown && !isKept) return null
+  if (!isDrunk && !isReady && !isSyrup && !isOutcome && !isTurn && !isShown && !isKept) return null
   // `How much sugar does honey have`, `how much sugar goes in a limoncello`: of no jar.
   if (bits.some(({ kind, text, spirit }) => spirit !== undefined || (kind === 'sugar' && !SUGAR.test(text))))
     return null
@@ -126,7 +133,7 @@ export function ownJarAsked(sentence: Sentence, said: Remembered): TalkReading |
   if (isOfCall && !isOtherJar(sentence, call))
     return isSyrup ? { kind: 'call', call, leftOut: [], does: 'compute' } : null
   const meant = jarsAsked(sentence, said)
-  if (isKept && !isDrunk && !isReady && !isShown) return ofJars('keeping', meant)
+  if (isKept && !isDrunk && !isReady && !isTurn && !isShown) return ofJars('keeping', meant)
   if (!isSyrup) return ofJars('jar show', meant)
   const isNamed = bits.some(({ kind }) => kind === 'jar' || kind === 'plant')
   // The jar spoken of last is past its syrup: one that waits for it is meant.

@@ -8,6 +8,8 @@ import type { Hunch } from '../hunch/hunch.ts'
 import { ofJarSpokenOf } from '../memory/half-words.ts'
 import { wished } from '../memory/wishes-apart.ts'
 import { accidentTold } from './accident-told.ts'
+import { asInPlan } from './as-in-plan.ts'
+import { askedBehind } from './asked-behind.ts'
 import { askedBeside } from './asked-beside.ts'
 import {
   isBeforeFrame,
@@ -87,7 +89,8 @@ function readPlainly(text: string, knows: Knows): TalkReading {
   }
   if (knows.command !== undefined) return byRules(reading, sentence, text, knows)
   const read = askedBeside(byRules(reading, sentence, text, knows), sentence, text, knows.findEntry)
-  const sure = byHunch(read, sentence, text, knows, () => readFirst(sentence, text, knows) !== null)
+  const thought = byHunch(read, sentence, text, knows, () => readFirst(sentence, text, knows) !== null)
+  const sure = asInPlan(askedBehind(thought, sentence, text, knows), knows.said)
   const last = wasNothingTold(sentence, text) ?? notMeant(jarNotThere(sure, sentence), sentence, read)
   return heldBehind(last, sentence, knows.said)
 }
