@@ -1,11 +1,9 @@
 import { wordsAlone } from '../../../core/quantity/read/tokens.ts'
 import type { Sentence, TalkJar } from '../bits/bit.ts'
-import { jarCalled, jarsNamed, runningAmong } from '../bits/jars-of.ts'
 import type { TalkReading } from '../frames/reading.ts'
-import { isOf } from '../memory/plan-rules.ts'
 import type { Remembered } from '../memory/remembered.ts'
 import { callReading, whichJar } from '../memory/rule.ts'
-import { planMeant } from './plan-asked.ts'
+import { drinkMeant } from './own-glasses.ts'
 
 const WHAT =
   '(?:it|this|that|mine|the \\p{L}+(?: \\p{L}+){0,2}|my \\p{L}+(?: \\p{L}+){0,2}|lo|la|il \\p{L}+|l \\p{L}+|la \\p{L}+)'
@@ -23,17 +21,11 @@ const FINISHED: ReadonlySet<TalkJar['stage']> = new Set(['sweetened', 'resting',
  * follows from its strength and sugar. Null of everything else, and where a jar still steeps.
  */
 export function ownFreezing(sentence: Sentence, said: Remembered): TalkReading | null {
-  const { bits, typed, jars } = sentence
+  const { bits, typed } = sentence
   if (!FREEZES.test(wordsAlone(typed)) || bits.some(({ kind }) => kind !== 'plant' && kind !== 'jar')) return null
-  const running = runningAmong(jars)
-  const named = [...new Set(jarsNamed(bits, jars).map(({ jar }) => jar))].filter((jar) => running.includes(jar))
-  const plan = planMeant(said)
-  const plant = bits.find(({ kind }) => kind === 'plant')
-  const isOfPlan = plant === undefined || plan?.call.options.of?.split('+').some((item) => isOf(item, plant)) === true
-  if (plan !== null && isOfPlan && (named.length === 0 || plant === undefined)) return callReading(plan.call)
-  const last = jarCalled(said.call?.options.jar, running)
-  const meant = bits.length > 0 ? named : last !== undefined ? [last] : running.length === 1 ? running : []
-  const finished = meant.filter(({ stage, strengthPercent }) => FINISHED.has(stage) && strengthPercent() !== null)
+  const meant = drinkMeant(sentence, said)
+  if ('plan' in meant) return callReading(meant.plan.call)
+  const finished = meant.jars.filter(({ stage, strengthPercent }) => FINISHED.has(stage) && strengthPercent() !== null)
   const calls = finished.map(({ name }) => ({ command: 'jar show', options: { jar: name } }) as const)
   const [call, another] = calls
   if (call === undefined) return null
