@@ -79,6 +79,8 @@ function withBits(around: Around, found: readonly Bit[], isUs: boolean): Sentenc
   const bits = withRoles(around, found)
   const concepts = [...spans.map(({ concept }) => concept), ...derivedFrom(bits, jars)]
   const said = new Set<Concept>([...concepts, ...derivedOfJars({ bits, jars, spans, typed })])
+  // What is given a name is begun: nothing is put into another jar.
+  if (name?.isGiven === true && said.has('added')) said.add('log_start')
   weighTogether(said, bits, spans, typed)
   if (said.has('asking') && !said.has('with_amounts')) said.add('asking_bare')
   return {

@@ -34,7 +34,7 @@ import { wasSaid } from './was-said.ts'
 import { weighsUnknown } from './weighs-unknown.ts'
 import { wishOfNothing } from './wish-of-nothing.ts'
 
-const target: Rule = ({ bits, typed, has }, last) => {
+const target: Rule = ({ bits, typed, has, jars }, last) => {
   if (isNumbered({ typed })) return null
   // However many words a number takes: `and for two and a half litres?`.
   const isWithin = (at: number): boolean => bits.some(({ from, to }) => from < at && at < to)
@@ -48,7 +48,7 @@ const target: Rule = ({ bits, typed, has }, last) => {
     return null
   let reading: TalkReading | null = null
   for (const bit of bits) {
-    const call = reading?.kind === 'call' ? reading.call : changedOf(last)
+    const call = reading?.kind === 'call' ? reading.call : changedOf(last, jars)
     const next = setTo(bit, call, bits.length === 1)
     if (next === null) return null
     reading = next

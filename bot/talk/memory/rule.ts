@@ -1,4 +1,5 @@
-import type { Bit, Sentence } from '../bits/bit.ts'
+import type { Bit, Sentence, TalkJar } from '../bits/bit.ts'
+import { jarCalled } from '../bits/jars-of.ts'
 import type { CallRead, QuestionAbout, TalkReading } from '../frames/reading.ts'
 import { NUMBER, numberOf } from '../frames/typed-number.ts'
 import { forBottles, nearestOption, takes, withNumber, withOption } from './change-call.ts'
@@ -47,11 +48,16 @@ export const RECORDED = /^jar (?!list|tag|label)/
 export const tellsOfBottles = ({ command, options }: CallRead): boolean =>
   command === 'bottles' && (options.given ?? options.opened) !== undefined
 
-/** The call that a change is of. */
-export const changedOf = (call: CallRead): CallRead =>
-  OF_JAR.test(call.command) && call.options.jar !== undefined
-    ? { command: 'syrup', options: { jar: call.options.jar } }
-    : call
+/** Past its syrup: what there is will be drunk. */
+const FINISHED: ReadonlySet<TalkJar['stage']> = new Set(['sweetened', 'resting', 'ready'])
+
+/** The call that a change is of; a jar that has its syrup is made another by what goes in besides. */
+export function changedOf(call: CallRead, jars: readonly TalkJar[] = []): CallRead {
+  const { jar } = call.options
+  if (!OF_JAR.test(call.command) || jar === undefined) return call
+  const stage = jarCalled(jar, jars)?.stage
+  return { command: stage !== undefined && FINISHED.has(stage) ? 'adjust' : 'syrup', options: { jar } }
+}
 
 export type Rule = (sentence: Sentence, last: CallRead, said: Remembered) => TalkReading | null
 

@@ -103,13 +103,13 @@ export const otherGlass: Rule = ({ bits }, last) => {
 }
 
 /** `Could we get that up to thirty-five percent? The men would like it better`: the one number of a longer sentence that wishes it. */
-export const targetAtLength: Rule = ({ bits, has, typed }, last) => {
+export const targetAtLength: Rule = ({ bits, has, typed, jars }, last) => {
   const [only, another] = bits
   if (only === undefined || another !== undefined || isLong(typed)) return null
   const isTarget = only.kind === 'strength' || only.kind === 'sweetness'
   if (!isTarget || has('how_long', 'units_of_alcohol', 'freezes') || !REFERS.test(wordsFrom(typed))) return null
   const isWish = only.role === 'want' || has('could_be', 'instead', 'sweeter', 'drier', 'stronger', 'weaker')
-  return isWish ? setTo(only, changedOf(last), false) : null
+  return isWish ? setTo(only, changedOf(last, jars), false) : null
 }
 
 /** `How many bottles is that?`: what was worked out says it. */

@@ -1,13 +1,14 @@
 import { wordsFrom } from '../../../core/quantity/read/tokens.ts'
 import type { Sentence } from '../bits/bit.ts'
+import { jarCalled } from '../bits/jars-of.ts'
 import type { CallRead } from '../frames/reading.ts'
 import type { Concept } from '../lexicon/lexicon.ts'
 import { scaled, strengthened, sweetened, takes, withOption } from './change-call.ts'
 import { callReading, changedOf, isAmountBit, type Rule, setTo, WORKED_OUT } from './rule.ts'
 
 export const tasteChanged: Rule = (sentence, last, { drink }) => {
-  const { has } = sentence
-  const call = changedOf(last)
+  const { has, jars } = sentence
+  const call = changedOf(last, jars)
   const isSlight = has('slightly')
   let changed: CallRead | null = null
   // `Too strong` of what was only worked out is a wish; of a jar it may be trouble.
@@ -22,7 +23,12 @@ export const tasteChanged: Rule = (sentence, last, { drink }) => {
   if (takes(call.command, 'to-sweetness') && (isDrier || isSweeter))
     changed = sweetened(call, isSweeter, isSlight, drink?.sugarGPerL)
   if (takes(call.command, 'to-strength') && (isStronger || isWeaker))
-    changed = strengthened(changed ?? call, isStronger, isSlight, drink?.abvPercent)
+    changed = strengthened(
+      changed ?? call,
+      isStronger,
+      isSlight,
+      drink?.abvPercent ?? jarCalled(call.options.jar, jars)?.strengthPercent(),
+    )
   if (changed === null) return null
   // A step in place of a number that is said would be a guess.
   if (sentence.bits.some(({ kind, value }) => kind === 'mass' && value > 0)) return null
@@ -49,7 +55,7 @@ function factorBeside({ spans, typed }: Sentence): number | null {
 const FACTORS = { twice: 2, thrice: 3, halve: 0.5 } as const
 
 export const styled: Rule = (sentence, last) => {
-  const call = changedOf(last)
+  const call = changedOf(last, sentence.jars)
   if (!takes(call.command, 'to-sweetness') || sentence.bits.some(isAmountBit)) return null
   const style = sentence.has('wish_dry')
     ? 'dry'

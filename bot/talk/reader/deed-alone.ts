@@ -5,6 +5,7 @@ import { jarsOf, runningAmong } from '../bits/jars-of.ts'
 import type { CallRead, TalkReading } from '../frames/reading.ts'
 import type { ConceptSpan } from '../lexicon/concepts.ts'
 import type { Concept } from '../lexicon/lexicon.ts'
+import type { Remembered } from '../memory/remembered.ts'
 import { whichJar } from '../memory/rule.ts'
 import { isToldNow } from './is-told.ts'
 import { jarWished } from './jar-wished.ts'
@@ -168,5 +169,8 @@ function deedAlone(sentence: Sentence): TalkReading | null {
 }
 
 /** What is wished, or told as done, of a jar that no word names. */
-export const jarTold = (sentence: Sentence, read: (said: string) => Sentence): TalkReading | null =>
-  jarWished(sentence, read) ?? deedAlone(sentence)
+export const jarTold = (
+  sentence: Sentence,
+  read: (said: string) => Sentence,
+  said: Remembered | undefined,
+): TalkReading | null => jarWished(sentence, read, said) ?? deedAlone(sentence)

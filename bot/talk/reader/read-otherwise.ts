@@ -65,7 +65,7 @@ export const otherwiseOf = (sentence: Sentence, text: string, knows: Knows): Oth
   follow() {
     const { call = null } = knows.said ?? {}
     if (call === null) return null
-    const base = changedOf(call)
+    const base = changedOf(call, sentence.jars)
     const [best] = tried(sentence, base.command)
     if (best === undefined || best.frame.does !== 'compute' || best.unused.length > 0) return null
     const isChange = Object.keys(best.options).every((option) => option in base.options || WISHED.has(option))

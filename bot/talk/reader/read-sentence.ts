@@ -120,7 +120,7 @@ function readFirst(sentence: Sentence, text: string, knows: Knows): TalkReading 
     return 'entry' in accident ? topic({ id: accident.entry, others: [] }) : symptomReading(sentence, accident.symptom)
   if (isFreezingAsked(sentence)) return topic({ id: 'freezes', others: [] })
   const after = knows.said === undefined ? null : wished(sentence, knows.said, read)
-  const told = after ?? jarTold(sentence, read) ?? unitsWished(sentence)
+  const told = after ?? jarTold(sentence, read, knows.said) ?? unitsWished(sentence)
   if (told !== null) return told
   const plainly = askedPlainly(sentence)
   return plainly === null ? null : topic({ id: plainly, others: [] })

@@ -22,8 +22,13 @@ describe('how a jar that stands there is to be', () => {
     expect(await said(text)).toMatchObject({ read, recorded: 0 })
   })
 
-  it('is asked how weak, where it is only too strong', async () => {
-    expect(await said('the orange is too strong')).toMatchObject({ code: 'question', command: 'adjust', recorded: 0 })
+  it('is worked out a step weaker, where it is only too strong', async () => {
+    expect(await said('the orange is too strong')).toMatchObject({
+      code: null,
+      command: 'adjust',
+      read: '/adjust jar:orange to-strength:30%',
+      recorded: 0,
+    })
   })
 
   it('is given another week', async () => {
@@ -63,4 +68,44 @@ describe('more time for what stands there, without its name', () => {
       expect(await one.say(text)).toMatchObject({ recorded: 0 })
     },
   )
+})
+
+describe('what is only said to be too strong', () => {
+  it.each([
+    ['it’s a bit too strong for me', '/adjust jar:lemon to-strength:25%'],
+    ['far too boozy for gran', '/adjust jar:lemon to-strength:25%'],
+    ['too strong, what can I do?', '/adjust jar:lemon to-strength:25%'],
+    ['too strong, I’d like 27%', '/adjust jar:lemon to-strength:27%'],
+    ['è troppo forte', '/adjust jar:lemon to-strength:25%'],
+  ])('is of the one jar that is past its syrup: %s', async (text, read) => {
+    const one = await talkerFor({ after: null, shelf: 'lemon_bottled' })
+    expect(await one.say(text)).toMatchObject({ read, code: null, recorded: 0 })
+  })
+
+  it('is of the syrup, where that is not in yet', async () => {
+    const one = await talkerFor({ after: null, shelf: 'lemon_strained' })
+    expect((await one.say('bit strong for me')).read).toBe('/syrup jar:lemon to-strength:25%')
+  })
+
+  it('is of the jar that was spoken of last, and asked of which among several', async () => {
+    const one = await talkerFor({ after: null, shelf: 'fair' })
+    await one.say('show me the raspberry')
+    expect((await one.say('it’s too strong')).read).toMatch(/^\/adjust jar:raspberry to-strength:\d+%$/)
+    const two = await talkerFor({ after: null, shelf: 'fair' })
+    two.wait(40)
+    const asked = await two.say('too strong')
+    expect(asked).toMatchObject({ code: 'question', recorded: 0 })
+    expect(asked.choices).toHaveLength(3)
+  })
+
+  it('is asked, not told, with whether', async () => {
+    const one = await talkerFor({ after: null, shelf: 'lemon_bottled' })
+    expect((await one.say('is it too strong?')).command).not.toBe('adjust')
+  })
+
+  it('is changed by what goes in besides, once the syrup is in, whatever was said of the jar', async () => {
+    const one = await talkerFor({ after: null, shelf: 'lemon_bottled' })
+    await one.say('tasted the lemon, 3 stars')
+    expect((await one.say('make it weaker')).read).toBe('/adjust jar:lemon to-strength:25%')
+  })
 })
