@@ -10,6 +10,9 @@ import { plantAnswered } from './plant-answered.ts'
 /** `To the cellar`: which it is. */
 const TO = /^(?:it['’]?s )?(?:now )?(?:to|into|in|at|al|alla|nel|nella|in) (?:the |my |our )?|^(?:the|la|il) /i
 
+/** From here on a number of bottles is how large they are, ml. */
+const LEAST_ML = 100
+
 const MOST_ALONE = 8
 /** A plant is described as well as named. */
 const MOST_OF_PLANT = 12
@@ -38,6 +41,11 @@ export function lackedText(sentence: Sentence, option: string, { command, option
   if (isAmount && of !== undefined)
     return plantAnswered(of, [`${bit!.text} ${another.text}`], (text) => isRead(command, option, text))
   if (another !== undefined) return null
+  // `A 700 one`: nobody fills so many.
+  if (bit?.kind === 'bare' && option === 'bottles' && bit.value >= LEAST_ML)
+    return /^(?:an?|one|un[ao]?)$/.test(typed.tokens[bit.from - 1]?.text ?? '')
+      ? `1 x ${bit.text} ml`
+      : `${bit.text} ml`
   const said =
     bit === undefined
       ? [option === 'where' ? typed.text.trim().replace(TO, '') : typed.text.trim()]

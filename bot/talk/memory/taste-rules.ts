@@ -4,7 +4,7 @@ import { jarCalled } from '../bits/jars-of.ts'
 import type { CallRead } from '../frames/reading.ts'
 import type { Concept } from '../lexicon/lexicon.ts'
 import { scaled, strengthened, sweetened, takes, withOption } from './change-call.ts'
-import { callReading, changedOf, isAmountBit, type Rule, setTo, WORKED_OUT } from './rule.ts'
+import { callReading, changedOf, isAmountBit, RECORDED, type Rule, setTo, WORKED_OUT } from './rule.ts'
 
 export const tasteChanged: Rule = (sentence, last, { drink }) => {
   const { has, jars } = sentence
@@ -92,6 +92,8 @@ export function factorSaid({ spans, typed }: Pick<Sentence, 'spans' | 'typed'>) 
 }
 
 export const resized: Rule = ({ has, bits, typed }, last) => {
+  // `Poured half of it into a flask`: what is written down is done no second time, half as large.
+  if (RECORDED.test(last.command)) return null
   if (bits.length > 0 && !bits.every(({ kind }) => kind === 'bare')) return null
   const words = wordsFrom(typed)
   const part = PARTS.find(([pattern]) => pattern.test(words))?.[1]

@@ -8,6 +8,7 @@ import { planOfNothing } from '../memory/plan-of-nothing.ts'
 import { NOTHING_SAID, type Remembered } from '../memory/remembered.ts'
 import { severalToBuy } from '../memory/scaled-again.ts'
 import { syrupAsked } from '../memory/syrup-asked.ts'
+import { bottledUnsized, sizeStillAsked } from './bottled-unsized.ts'
 import { bottlesGone } from './bottles-gone.ts'
 import { forPeople } from './for-people.ts'
 import { glassDrunk } from './glass-drunk.ts'
@@ -44,6 +45,8 @@ export const wholeReading = (
   namedAgain(sentence, said) ??
   shakingLeft(sentence) ??
   ofReminders(sentence) ??
+  sizeStillAsked(sentence, said) ??
+  bottledUnsized(sentence, said) ??
   forPeople(sentence, said) ??
   bottlesGone(sentence, said) ??
   glassDrunk(sentence, said) ??
