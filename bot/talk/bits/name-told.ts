@@ -69,3 +69,9 @@ export function nameTold(typed: TypedText, spans: readonly ConceptSpan[]): NameT
     ? null
     : { text: textFrom(typed, from, to), from: at, to, ...(CALLED.test(wordAt(typed, at)) ? {} : { isGiven: true }) }
 }
+
+/** `Put sloes in gin, call it Hedge`: what is given a name is begun, and goes into no other jar. */
+export const begunByName = (name: NameTold | null, spans: readonly ConceptSpan[]): readonly ConceptSpan[] =>
+  name?.isGiven === true && spans.some(({ concept }) => concept === 'added')
+    ? [{ concept: 'log_start', from: name.from, to: name.to }]
+    : []

@@ -17,7 +17,7 @@ import { isLiquidAmount } from './jar-sizes.ts'
 import { isOver, jarsNamed } from './jars-of.ts'
 import { liqueursMeant } from './liqueurs-meant.ts'
 import { withMisspelt } from './misspelt-plants.ts'
-import { nameTold } from './name-told.ts'
+import { begunByName, nameTold } from './name-told.ts'
 import { NEXT_DEED, newNameAt, partNameAt } from './new-name-at.ts'
 import { withoutPlaceItself } from './place-itself.ts'
 import { withRoles } from './roles.ts'
@@ -61,6 +61,7 @@ export function sentenceIn(text: string, surroundings: Surroundings): Sentence {
     ...meant,
     ...toldOfJar({ typed, bits: read, jars, spans: meant }),
     ...begunOrAgain({ typed, bits: read, spans: meant }),
+    ...begunByName(name, meant),
   ]
   const around = { typed, lexicon, spans, jars, today, spiritBottleMl }
   const plain = withBits(around, read, isUs)
@@ -79,8 +80,6 @@ function withBits(around: Around, found: readonly Bit[], isUs: boolean): Sentenc
   const bits = withRoles(around, found)
   const concepts = [...spans.map(({ concept }) => concept), ...derivedFrom(bits, jars)]
   const said = new Set<Concept>([...concepts, ...derivedOfJars({ bits, jars, spans, typed })])
-  // What is given a name is begun: nothing is put into another jar.
-  if (name?.isGiven === true && said.has('added')) said.add('log_start')
   weighTogether(said, bits, spans, typed)
   if (said.has('asking') && !said.has('with_amounts')) said.add('asking_bare')
   return {

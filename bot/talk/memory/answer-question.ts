@@ -9,6 +9,7 @@ import { symptomIn } from '../frames/symptoms.ts'
 import { DEEDS } from '../lexicon/lexicon.ts'
 import { isAskedBack } from './asks-back.ts'
 import { withOption } from './change-call.ts'
+import { isGoAhead } from './go-ahead.ts'
 import { isRead, lackedByFrame, lackedText } from './lacked.ts'
 import { isNumberAlone, placeSaid } from './place-said.ts'
 import { plantNamedWithin } from './plant-answered.ts'
@@ -179,6 +180,8 @@ export function answered(sentence: Sentence, question: Question | null): TalkRea
   // `Lovely`: how it tastes is told without a mark.
   const taste = about.option === 'rating' ? tasteTold(sentence) : null
   if (taste !== null) return run(withOption(call, 'note', taste))
+  // Said to this, and to nothing that was offered before: nothing is called so, and what was asked stays open.
+  if (isGoAhead(sentence)) return askedAgain(question)
   const { of } = call.options
   const named =
     about.option === 'of' && of !== undefined && !sentence.bits.some(({ value }) => value > 0)
@@ -193,8 +196,5 @@ export function answered(sentence: Sentence, question: Question | null): TalkRea
   const more = lackedByFrame(sentence, call)
   if (more !== null) return run({ command: call.command, options: { ...call.options, ...more } })
   const text = lackedText(sentence, about.option, call)
-  if (text !== null) return run(withOption(call, about.option, text))
-  // A yes, or that it is done, is said to this, and to nothing that was offered before.
-  const isNod = (['yes', 'done_word'] as const).some((concept) => isOnly(sentence.typed, sentence.spans, concept))
-  return isNod && isShort && sentence.bits.length === 0 ? askedAgain(question) : null
+  return text === null ? null : run(withOption(call, about.option, text))
 }

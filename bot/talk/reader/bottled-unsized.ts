@@ -26,7 +26,7 @@ const SMALL = /\b(?:small|little|tiny|wee|mini|piccol[aeio]|bottigliett[ae])\b/u
 const LARGE = /\b(?:big|large|grand[ei])\b/u
 
 /** What an example says of bottles that have no size yet: so many as were told, and as large as such bottles are, ml. */
-export function sampleOf(words: string, spiritMl: number): string {
+function sampleOf(words: string, spiritMl: number): string {
   const count = COUNT.find(([said]) => said.test(words))?.[1] ?? 1
   const isOfSpirit = /\b(?:gin|vodka|rum|whisk(?:e)?y|brandy|grappa|spirit) bottle/u.test(words)
   const ml = /\bwine bottle/u.test(words)
@@ -90,6 +90,8 @@ export function sizeStillAsked(sentence: Sentence, { question, step, answersSinc
   if (words.length > 60 || !COUNTED_ONLY.test(words)) return null
   const sample = sampleOf(words, sentence.spiritBottleMl)
   if (question?.about.kind === 'lacks' && question.about.option === 'bottles') return lackingSize(question.call, sample)
+  // `No, it was four bottles`: as large as they were.
+  if (!SMALL.test(words) && !LARGE.test(words)) return null
   if (question !== null || step?.command !== 'jar bottle' || answersSince > 0 || step.options.jar === undefined)
     return null
   const jar = sentence.jars.find(({ id }) => `#${id}` === step.options.jar)?.name ?? step.options.jar
