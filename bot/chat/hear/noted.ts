@@ -38,12 +38,17 @@ export const tellingAhead = (outcome: CallOutcome, isAhead = false): CallOutcome
 /** What is said first of a jar because it was asked; null where its answer does not tell it. */
 function leadOf(asked: LeadAsked, { headline, data }: Reply): Message<'headlines'> | null {
   if (headline.key !== 'jar_shown' && !/^jar_next/.test(headline.key)) return null
-  const { name, freezer } = data as {
+  const { name, freezer, sugarGPerL } = data as {
     readonly name?: string
+    readonly sugarGPerL?: number | null
     readonly freezer?: { readonly state: FreezerState } | null
   }
   if (name === undefined) return null
   if (asked.kind === 'glasses') return { group: 'headlines', key: 'asked_glasses', values: { ...asked, name } }
+  if (asked.kind === 'enough') {
+    if (typeof sugarGPerL !== 'number') return null
+    return { group: 'headlines', key: 'asked_enough', values: { name, sugarGPerL } }
+  }
   if (freezer === undefined || freezer === null) return null
   return { group: 'headlines', key: 'asked_freezer', values: { name, state: freezer.state } }
 }

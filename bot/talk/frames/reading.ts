@@ -91,8 +91,8 @@ export interface PouredFor {
   readonly volumeMl: number
 }
 
-/** What of a jar is said first: whether it freezes, how many glasses there are. */
-export type LeadAsked = { readonly kind: 'freezer' } | ({ readonly kind: 'glasses' } & GlassesThere)
+/** What of a jar is said first: whether it freezes, how sweet it is, how many glasses there are. */
+export type LeadAsked = { readonly kind: 'freezer' | 'enough' } | ({ readonly kind: 'glasses' } & GlassesThere)
 
 /** Glasses in what there is, and how many are wanted; `poured` null where nobody said. */
 export interface GlassesThere {

@@ -7,6 +7,7 @@ import type { CallRead, TalkReading } from '../frames/reading.ts'
 import { tryFrame } from '../frames/score.ts'
 import { symptomIn } from '../frames/symptoms.ts'
 import { DEEDS } from '../lexicon/lexicon.ts'
+import { askedAgain, type Question, run } from './asked-again.ts'
 import { isAskedBack } from './asks-back.ts'
 import { withOption } from './change-call.ts'
 import { isGoAhead } from './go-ahead.ts'
@@ -15,23 +16,6 @@ import { isNumberAlone, placeSaid } from './place-said.ts'
 import { plantNamedWithin } from './plant-answered.ts'
 import { deedsTold, isOnly } from './step-rules.ts'
 import { tasteTold } from './taste-told.ts'
-
-type Question = Extract<TalkReading, { kind: 'question' }>
-
-/** Said as done, asked once more and answered with yes. */
-const doesOf = (command: Path): 'compute' | 'record' =>
-  /^jar (?!list|show|tag|label)/.test(command) ? 'record' : 'compute'
-
-/** What no sentence does, no answer does either. */
-const isOnlyTyped = (command: Path): boolean => {
-  const own = frames.filter((frame) => frame.command === command)
-  return own.length > 0 && own.every(({ does }) => does === 'never')
-}
-
-const run = (call: CallRead): TalkReading =>
-  isOnlyTyped(call.command)
-    ? { kind: 'only_typed', call }
-    : { kind: 'call', call, does: doesOf(call.command), leftOut: [] }
 
 const MOST_ANSWER = 16
 
@@ -127,10 +111,6 @@ const TELLS_WHICH = /^(?:the|that|my|our|it|it[’']?s|il|la|lo|quello|quella)\b
 /** `Show me the hedgerow`, `gave the plums to Sue`: asked or told of a jar, where another deed was asked about. */
 const looksElsewhere = (sentence: Sentence, asked: Path): boolean =>
   sentence.bits.length > 0 && !TELLS_WHICH.test(sentence.typed.text.trim()) && isOwnCall(sentence, asked)
-
-/** A question once more; what is only worked out asks it itself. */
-const askedAgain = (question: Question): TalkReading =>
-  question.choices.length === 0 && doesOf(question.call.command) === 'compute' ? run(question.call) : question
 
 /** What a sentence says to the question that is open; null where it says nothing to it. */
 export function answered(sentence: Sentence, question: Question | null): TalkReading | null {

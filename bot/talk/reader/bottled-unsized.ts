@@ -1,6 +1,7 @@
 import { wordsAlone } from '../../../core/quantity/read/tokens.ts'
 import type { Sentence, TalkJar } from '../bits/bit.ts'
 import { jarCalled, jarsNamed, runningAmong } from '../bits/jars-of.ts'
+import { unknownName } from '../bits/unknown-name.ts'
 import type { CallRead, TalkReading } from '../frames/reading.ts'
 import type { Remembered } from '../memory/remembered.ts'
 
@@ -55,7 +56,7 @@ export function bottledUnsized(sentence: Sentence, { call: last }: Remembered): 
   if (bits.some(({ kind }) => !/^(?:plant|jar|spirit|date|bottles|bare)$/.test(kind))) return null
   if (bits.some(({ kind, text }) => kind === 'bottles' && /\d\s*(?:ml|cl|l|oz)/.test(text))) return null
   const words = wordsAlone(typed)
-  if (!FILLED.test(words) || OF_PART.test(words)) return null
+  if (!FILLED.test(words) || OF_PART.test(words) || unknownName(sentence, 'jar bottle') !== null) return null
   const running = runningAmong(jars)
   const named = jarsNamed(bits, running).map(({ jar }) => jar)
   const spoken = jarCalled(last?.options.jar, running)

@@ -10,6 +10,7 @@ import { severalToBuy } from '../memory/scaled-again.ts'
 import { syrupAsked } from '../memory/syrup-asked.ts'
 import { bottledUnsized, sizeStillAsked } from './bottled-unsized.ts'
 import { bottlesGone } from './bottles-gone.ts'
+import { enoughAsked } from './enough-asked.ts'
 import { forPeople } from './for-people.ts'
 import { glassDrunk } from './glass-drunk.ts'
 import { hadAtHome } from './had-at-home.ts'
@@ -56,6 +57,7 @@ export const wholeReading = (
   steepLongAsked(sentence) ??
   shownAgain(sentence, said) ??
   ownFreezing(sentence, said) ??
+  enoughAsked(sentence, said) ??
   ownGlass(sentence, said) ??
   startAhead(sentence, said) ??
   planHandled(sentence, said) ??

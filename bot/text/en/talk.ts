@@ -4,6 +4,7 @@ import type { GlassesThere, PouredFor } from '../../talk/frames/reading.ts'
 import type { Format } from '../format.ts'
 import type { Feature, Written } from '../language.ts'
 import type { TalkMessages, TalkProblems } from '../messages/talk.ts'
+import { sweetnessWords } from './calculate.ts'
 import { drinkChanged } from './changed-drink.ts'
 import { handbook } from './handbook/index.ts'
 import { bound, capital, counted, countWord, listed } from './phrases.ts'
@@ -135,6 +136,8 @@ export const talkSentences = {
         slush: `${name} goes slushy in the freezer. It thaws without harm.`,
         solid: `${name} freezes: a full bottle can burst in the freezer.`,
       })[state],
+    asked_enough: ({ name, sugarGPerL }, format) =>
+      `${name} is ${sweetnessWords(sugarGPerL, format)}. Chill a spoonful and taste. Not right? Say “sweeter”, “drier” or “too strong”.`,
     asked_glasses: ({ name, ...glasses }, format) =>
       glassesThere(glasses, `${name} ${glasses.held === 'ahead' ? 'will make' : 'has'}`, format),
     drink_changed: ({ was, now }, format) => drinkChanged(was, now, format),

@@ -14,6 +14,8 @@ export interface TalkMessages {
     handbook_entry: { readonly entry: HandbookId }
     /** Said first of a jar, because it was asked. */
     asked_freezer: { readonly name: string; readonly state: FreezerState }
+    /** Of a jar that is past its syrup. */
+    asked_enough: { readonly name: string; readonly sugarGPerL: number }
     asked_glasses: GlassesThere & { readonly name: string }
     /** A drink that was worked out anew with another strength or sweetness. */
     drink_changed: { readonly was: Targets; readonly now: Targets }
