@@ -1,7 +1,6 @@
 import type { Sentence } from '../bits/bit.ts'
 import type { TalkReading } from '../frames/reading.ts'
 import type { Hunch } from '../hunch/hunch.ts'
-import { withoutMarks } from '../lexicon/plain-text.ts'
 import { isSameCall } from '../memory/change-call.ts'
 import { NOTHING_SAID, type Remembered } from '../memory/remembered.ts'
 import { askedPlainly } from './asked-plainly.ts'
@@ -19,10 +18,6 @@ interface Knows extends FindsInText {
 /** What an entry has to explain of a `why`, and how likely it has to be. */
 const WHY = { share: 0.7, likelihood: 0.5 } as const
 
-/** Of what was worked out: how much of it, or what was said. */
-const OF_FIGURES =
-  /\d|\b(?:so|that|this|too|as|how) (?:much|many|little|few|long|late|strong|weak|sweet|big|small)\b|\b(?:less|more|fewer|amounts?|numbers?|figures?|result|tanto|tanta|tanti|tante|cosi|poco|poca|pochi|poche|meno|piu|quant[oaie])\b|\b(?:you|u) (?:say|said|get|got|want|wanted|chose|take|took|need)\b|\b(?:dici|hai|avete|vuoi)\b/
-
 /**
  * What is asked behind an answer, and is not of it: `why do I keep it in the dark?` behind a plan, `could I use bottled juice instead of
  * peel?`, and whatever is understood as if nothing had been said. What is asked of the amounts themselves stays with them.
@@ -31,7 +26,7 @@ export function askedBehind(reading: TalkReading, sentence: Sentence, text: stri
   const call = knows.said?.call ?? null
   if (call === null || knows.said?.question !== null) return reading
   if (reading.kind === 'last') {
-    if (reading.what !== 'why' || OF_FIGURES.test(withoutMarks(text).toLowerCase())) return reading
+    if (reading.what !== 'why') return reading
     const found = knows.findEntry(text)
     return found !== null && found.share >= WHY.share && found.likelihood >= WHY.likelihood ? topic(found) : reading
   }

@@ -17,6 +17,7 @@ describe('what is asked behind a plan and is not of it', () => {
     ['how long should it age?', 'rest'],
     ['bottled lemon juice instead of peel?', 'juice_or_zest'],
     ['are wrinkled lemons any good?', 'ripe_fruit'],
+    ['why do they need shaking so much', 'steep_shaking'],
     ['posso usare limoni raggrinziti?', 'ripe_fruit'],
     ['could I leave out the sugar?', 'sweeteners'],
   ])('is answered by its entry: %s', async (text, entry) => {
@@ -49,6 +50,10 @@ describe('what strangers ask in nearly all of the words of an entry', () => {
     ['does brandy work with plums', 'brown_spirit'],
     ['would some citric acid help?', 'acid'],
     ['what makes orange peel bitter', 'pith'],
+    ['can I make it without sugar?', 'sweeteners'],
+    ['does it work with no added sugar', 'sweeteners'],
+    ['can I use wrinkly lemons', 'ripe_fruit'],
+    ['are old oranges any good for this', 'ripe_fruit'],
   ])('goes before a plant or a fault: %s', async (text, entry) => {
     expect((await talker().say(text)).data.entry).toBe(entry)
   })
