@@ -17,6 +17,7 @@ import { hunch } from '../../talk/hunch/hunch.ts'
 import { LEXICONS } from '../../talk/lexicon/lexicons.ts'
 import { writtenOut } from '../../talk/lexicon/texted.ts'
 import { whoAt } from '../../talk/memory/remembered.ts'
+import { bothDone } from '../../talk/reader/both-done.ts'
 import { clausesApart, SHOWN } from '../../talk/reader/clauses-apart.ts'
 import { deedsApart } from '../../talk/reader/deeds-apart.ts'
 import { withMeasures } from '../../talk/reader/measures-beside.ts'
@@ -167,6 +168,8 @@ export function deedsIn(line: string, whole: TalkReading, dispatch: Dispatch, pe
   if ((whole.kind === 'refused' && !isOfNoJar(whole)) || (!isOfDeed && surroundings.jars.every(isOver))) return null
   const text = inMl(mended(line, dispatch, person), surroundings)
   const sentence = sentenceOnce(text, surroundings)
+  const both = bothDone(whole, sentence)
+  if (both !== null) return inOrder(both)
   const among: Among = { surroundings, read: (part) => readingFor(part, dispatch, person) }
   return deedsTold(sentence, among) ?? (isOfDeed ? ownDeedsIn(sentence, among) : null)
 }

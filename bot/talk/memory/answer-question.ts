@@ -7,7 +7,7 @@ import type { CallRead, TalkReading } from '../frames/reading.ts'
 import { tryFrame } from '../frames/score.ts'
 import { symptomIn } from '../frames/symptoms.ts'
 import { DEEDS } from '../lexicon/lexicon.ts'
-import { askedAgain, type Question, run } from './asked-again.ts'
+import { askedAgain, type Question, ranOrAsked, run } from './asked-again.ts'
 import { isAskedBack } from './asks-back.ts'
 import { withOption } from './change-call.ts'
 import { isGoAhead } from './go-ahead.ts'
@@ -131,11 +131,11 @@ export function answered(sentence: Sentence, question: Question | null): TalkRea
   )
     return question
   const done = about.kind === 'which_done' ? choices.filter(({ command }) => deedsTold(sentence).includes(command)) : []
-  if (done.length === 1) return run(done[0]!)
+  if (done.length === 1) return ranOrAsked(done[0]!, about)
   const isOff = isAskedBack(about, sentence) || looksElsewhere(sentence, call.command)
   const choice = isOff ? null : chosen(sentence, question)
   if (choice !== null && about.kind === 'undo_jar') return { kind: 'only_typed', call: choice }
-  if (choice !== null) return run(choice)
+  if (choice !== null) return ranOrAsked(choice, about)
   if (
     (about.kind === 'which_jar' || about.kind === 'undo_jar') &&
     isShort &&

@@ -26,3 +26,15 @@ export const askedAgain = (question: Question): TalkReading => {
   const isOwn = about.kind === 'lacks' && about.sample !== undefined
   return choices.length === 0 && !isOwn && doesOf(call.command) === 'compute' ? run(call) : question
 }
+
+/** What was chosen, with its answer; how a taste was is asked, since the mark of the line is only an example. */
+export const ranOrAsked = (choice: CallRead, about: Question['about']): TalkReading =>
+  about.kind === 'which_done' && choice.command === 'jar taste'
+    ? {
+        kind: 'question',
+        call: { command: choice.command, options: { jar: choice.options.jar ?? '' } },
+        about: { kind: 'lacks', option: 'rating' },
+        choices: [],
+        leftOut: [],
+      }
+    : run(choice)

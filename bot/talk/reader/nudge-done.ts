@@ -25,9 +25,13 @@ export interface KnowsNudge {
   readonly nudge?: () => LastNudge | null
 }
 
+/** `Did both` too: of what was asked for. */
+const isTold = ({ typed, has }: Pick<Sentence, 'typed' | 'has'>): boolean =>
+  has('done_word') || (has('both_of_them', 'all_of_them') && typed.tokens.some(({ text }) => text === 'did'))
+
 /** `Done`, `did it this morning`, and nothing else. */
 function isDoneOnly({ typed, spans, bits, has }: Sentence): boolean {
-  if (!has('done_word') || has('denial', 'hypothesis', 'asking') || typed.text.includes('?')) return false
+  if (!isTold({ typed, has }) || has('denial', 'hypothesis', 'asking') || typed.text.includes('?')) return false
   const isWithin = (all: readonly { readonly from: number; readonly to: number }[], at: number): boolean =>
     all.some(({ from, to }) => from <= at && at < to)
   const plain = spans.filter(({ concept }) => PLAIN.has(concept))
@@ -38,7 +42,7 @@ function isDoneOnly({ typed, spans, bits, has }: Sentence): boolean {
 
 const PLAIN: ReadonlySet<string> = new Set(['done_word', 'greeting', 'thanks', 'yes', 'all_of_them', 'both_of_them'])
 const SMALL =
-  /^(?:i|we|ive|weve|have|has|it|its|is|that|this|thats|now|already|just|all|been|ok|and|the|job|jobs|ho|abbiamo|e|gia)$/
+  /^(?:i|we|did|ive|weve|have|has|it|its|is|that|this|thats|now|already|just|all|been|ok|and|the|job|jobs|ho|abbiamo|e|gia)$/
 
 /** One job is done; of several it is asked which. */
 function ofJobs(jobs: readonly CallRead[]): TalkReading | null {

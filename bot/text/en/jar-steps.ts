@@ -223,6 +223,7 @@ const stepHeadlines = {
   jar_start_days: startDaysText,
   jar_recorded: recordedText,
   jar_next_is: ({ tasks, today }, format) => nextText(tasks, today, format),
+  jar_out_now: () => 'Take it out now: it only gets stronger from here. Strain it today, or lift the plants out.',
   jar_stir_in: stirText,
   jar_makes: ({ bottleMl, short, ...made }, format) =>
     `Makes ${drinkText(made, format)}: ${bottlesMade(made.volumeMl.value, bottleMl, short, format)}.`,

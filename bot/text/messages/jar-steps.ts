@@ -84,6 +84,8 @@ export interface StepMessages {
     jar_recorded: RecordedStep
     jar_next_is: { readonly tasks: readonly TaskSaid[]; readonly today: IsoDay }
     jar_start_days: StartDays
+    /** What still steeps is as it is to be, and is too much soon. */
+    jar_out_now: undefined
     /** 0 of what is not worth adding. */
     jar_stir_in: {
       readonly sugarG: number

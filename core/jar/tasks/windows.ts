@@ -8,6 +8,7 @@ import type { JarState, Of } from '../state/jar-state.ts'
 import { movedByLatePlants } from '../state/late-plants.ts'
 import { plantsToAdd } from '../state/later-plants.ts'
 import { isSweetening, settlesFrom, wantsSyrup } from '../state/syrup-wanted.ts'
+import { QUICK_DAYS } from '../state/tastes-right.ts'
 import type { DutyKind, ShakeRhythm } from './duty.ts'
 import { lastAnswer, lastShakenDay, type NextShake, nextShakeOf } from './shake-days.ts'
 
@@ -48,8 +49,6 @@ export type WindowRhythm =
   | { readonly of: 'news' }
   | { readonly of: 'shaking'; readonly next: NextShake }
 
-/** Plants whose whole window lies this near to the start are quick, and are tasted every day of it. Common practice, no source. */
-const QUICK_DAYS = 10
 /** Two days before the last a reminder warns; in a window no longer than three that is lost with its opening. Judgement. */
 const WARNED_DAYS = 2
 const SHORT_DAYS = 3

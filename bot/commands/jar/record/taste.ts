@@ -1,14 +1,22 @@
 import type { JarState } from '../../../../core/jar/state/jar-state.ts'
+import { isToComeOut } from '../../../../core/jar/state/tastes-right.ts'
 import { call } from '../../../calls/call.ts'
 import { signature } from '../../../calls/signatures.ts'
 import { lineOf } from '../../../calls/write-line.ts'
 import { ChatError } from '../../../chat/chat-error.ts'
-import { defineCommand } from '../../../chat/command.ts'
+import { type Context, defineCommand } from '../../../chat/command.ts'
+import type { Action } from '../../../chat/reply.ts'
+import { jarRef } from '../known/jar-ref.ts'
 import { troubleNoted } from '../known/kept-of-note.ts'
 import { swallowedNotes } from '../known/note-swallowed-option.ts'
 import { expectJar, recordStep } from '../step/record-step.ts'
 import { recordedHeadline, stepReply } from '../step/step-reply.ts'
 import { troubleOffers } from './trouble-offers.ts'
+
+const strainAction = (held: Parameters<typeof jarRef>[0], context: Context): Action => ({
+  label: { group: 'actions', key: 'nudge_done', values: { duty: 'strain', name: null } },
+  call: call('jar strain', { jar: jarRef(held, context) }),
+})
 
 export const jarTasteCommand = defineCommand({
   ...signature('jar taste'),
@@ -29,10 +37,13 @@ export const jarTasteCommand = defineCommand({
         ...troubleNoted(note?.is ?? null, before, context),
       }) as const
     const recorded = await recordStep(context, input, { happening })
+    const { entry, story, jar } = recorded
+    const isOut = entry.kind === 'tasted' && isToComeOut(story, entry)
     return stepReply(context, input, recorded, {
       headline: recordedHeadline(recorded, context),
+      ...(isOut && { under: [{ group: 'headlines', key: 'jar_out_now', values: undefined }], isNextSaid: true }),
       notes: swallowedNotes(note, ['rating', 'when']),
-      actions: troubleOffers(recorded, context),
+      actions: isOut ? [strainAction({ jar, story }, context)] : troubleOffers(recorded, context),
     })
   },
 })
