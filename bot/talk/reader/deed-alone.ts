@@ -61,6 +61,9 @@ const COUNTED: readonly (readonly [said: RegExp, count: string])[] = [
 const AROUND =
   /^(?:i|we|ive|weve|have|has|had|is|was|been|just|now|already|also|then|so|ok|right|finally|today|it|its|them|that|this|these|those|one|ones|all|em|the|my|our|jar|jars|batch|lot|up|off|out|away|anyway|anyways|regardless|still|then|comunque|stesso|ugualmente|ho|abbiamo|l|lo|la|li|le|e|gia|ora|adesso|oggi|tutto|tutta|tutti|questo|quello|vaso|barattolo)$/u
 
+/** `Tasted it, just right`: how it tastes, where `tasted it just now` says when. */
+const TASTED_SO = /[,;:.–—-]\s*(?:(?:and )?(?:it[’']?s|it is|tastes?|now) )?(?:just |all |quite |about )?right\b/i
+
 /** The longest of what holds there: `put it in bottles` is no place for it. */
 function deedIn({ spans }: Sentence): { readonly deed: Deed; readonly span: ConceptSpan } | null {
   const all = spans.filter(({ concept }) => DEEDS[concept] !== undefined)
@@ -153,7 +156,7 @@ function deedAlone(sentence: Sentence): TalkReading | null {
   if (running.length === 0 || found === null || typed.tokens.some(({ text }) => text === '?')) return null
   const { span } = found
   const deed = deedOf(found.deed, sentence, running)
-  if (deed === null) return null
+  if (deed === null || (deed.command === 'jar taste' && TASTED_SO.test(typed.text))) return null
   if (span !== null && !(isAlone(sentence, span) && (has('stands') || isToldNow(sentence, deed.command)))) return null
   if (has('asking', 'denial', 'hypothesis', 'wish', 'piece_out')) return null
   const fitting = running.filter(({ stage }) => deed.stages.includes(stage))

@@ -28,6 +28,7 @@ import { shakingLeft } from './shaking-left.ts'
 import { shownAgain } from './shown-again.ts'
 import { startAhead } from './start-ahead.ts'
 import { steepLongAsked } from './steep-long-asked.ts'
+import { twoCompared } from './two-compared.ts'
 
 /** What is told by the sentence as a whole, before any frame is tried on a part of it. */
 export const wholeReading = (
@@ -52,6 +53,7 @@ export const wholeReading = (
   bottlesGone(sentence, said) ??
   glassDrunk(sentence, said) ??
   hadAtHome(sentence) ??
+  twoCompared(sentence, said) ??
   readyByEvent(sentence, said) ??
   freeTold(sentence, said) ??
   steepLongAsked(sentence) ??

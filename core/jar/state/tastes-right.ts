@@ -10,21 +10,13 @@ const RIGHT =
 const NOT_YET =
   /\b(?:not|isn.?t|yet|almost|nearly|nowhere|soon|could be|would be|if|non|quasi|ancora|presto|manca)\b|\?/iu
 
-/** From so many points of 5 on it pleased. */
-const PLEASED_RATING = 4
-
-/** Whether a taste says that it is as it is to be: by its words, else by its mark. */
-const isRight = (note: string | null, rating: number | null): boolean =>
-  note === null || !RIGHT.test(note.replace(/couldn.?t be better/iu, 'perfect'))
-    ? rating !== null && rating >= PLEASED_RATING && (note === null || !NOT_YET.test(note))
-    : !NOT_YET.test(note)
+/** A mark says how good it is, not that it is strong enough. */
+const isRight = (note: string | null): boolean =>
+  note !== null && RIGHT.test(note) && !NOT_YET.test(note.replace(/couldn.?t be better/iu, ''))
 
 /** Whether what still steeps, and is quickly too much, was just found as it is to be: it comes out now. */
-export function isToComeOut(
-  { started, strained }: JarState,
-  { note, rating }: { readonly note: string | null; readonly rating: number | null },
-): boolean {
+export function isToComeOut({ started, strained }: JarState, note: string | null): boolean {
   const { strainBy } = started.days
-  if (strained !== null || strainBy === null || !isRight(note, rating)) return false
+  if (strained !== null || strainBy === null || !isRight(note)) return false
   return dayNumber(strainBy) - dayNumber(started.day) <= QUICK_DAYS
 }

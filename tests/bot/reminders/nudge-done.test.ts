@@ -65,8 +65,8 @@ describe('a reminder of several jobs', () => {
     ['shaken', 'lemon is shaken.'],
     ['the first one', 'lemon is shaken.'],
     ['I shook it', 'lemon is shaken.'],
-    ['number two', 'How was it?'],
-    ['both', 'What’s done with lemon'],
+    ['number two', 'How does it taste'],
+    ['both', 'lemon is shaken.'],
   ])('which is answered by %s', async (said, answered) => {
     expect(await answer(...TASTE, '> done', `> ${said}`)).toContain(answered)
   })

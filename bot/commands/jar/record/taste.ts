@@ -38,7 +38,7 @@ export const jarTasteCommand = defineCommand({
       }) as const
     const recorded = await recordStep(context, input, { happening })
     const { entry, story, jar } = recorded
-    const isOut = entry.kind === 'tasted' && isToComeOut(story, entry)
+    const isOut = entry.kind === 'tasted' && isToComeOut(story, entry.note)
     return stepReply(context, input, recorded, {
       headline: recordedHeadline(recorded, context),
       ...(isOut && { under: [{ group: 'headlines', key: 'jar_out_now', values: undefined }], isNextSaid: true }),
