@@ -58,6 +58,10 @@ async function questionHeard(reading: Extract<TalkReading, { kind: 'question' }>
       const values = { jar: call.options.jar ?? '', told: about.told, line: read }
       return asked(call.command, { ...question, problem: 'talk_undo_told', values }, read, lines)
     }
+    case 'only_jar': {
+      const values = { jar: about.jar, line: lines[0] ?? null }
+      return asked(call.command, { ...question, problem: 'talk_only_jar', values }, null, lines)
+    }
     case 'undo_jar': {
       const names = choices.flatMap(({ options }) => options.jar ?? [])
       return asked(call.command, { ...question, problem: 'talk_undo_jar', values: { names, line: read } }, read, lines)

@@ -115,6 +115,8 @@ export type QuestionAbout =
   /** A jar that was filled, of which nobody said how large it is: the sentence that told of it; null where it did not tell with what. */
   | { readonly kind: 'jar_size'; readonly text: string | null }
   | { readonly kind: 'told_or_asked' }
+  /** Another jar is told of than the one there is; the choice is the same of that one. */
+  | { readonly kind: 'only_jar'; readonly jar: string }
   /** What was written down last, some answers ago; or which jar's last entry. */
   | { readonly kind: 'undo_step'; readonly step: Path }
   | { readonly kind: 'undo_jar' }

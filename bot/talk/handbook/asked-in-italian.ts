@@ -140,6 +140,8 @@ export const askedInItalian: Readonly<Record<HandbookId, string>> = {
   bottle_fill: 'quanto riempio le bottiglie; spazio sotto il tappo; quante bottiglie servono',
   chemical_cleaned:
     'ho lavato il vaso con un solvente; vaso pulito con l’acquaragia; diluente nel barattolo prima di riempirlo; sgrassato con il solvente',
+  bleach_cleaned:
+    'vaso pulito con la candeggina; ho lavato le bottiglie con la varechina; anticalcare rimasto nel vaso',
   reuse_bottles: 'bottiglie usate; riciclare le bottiglie; togliere le etichette',
   wood: 'botte o barrique; trucioli di rovere; legno',
   flame: 'pericolo di incendio; è infiammabile; può esplodere; alcol vicino ai fornelli; prende fuoco',

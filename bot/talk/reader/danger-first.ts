@@ -4,7 +4,7 @@ import type { TalkReading } from '../frames/reading.ts'
 import type { Remembered } from '../memory/remembered.ts'
 import { behindDanger } from './behind-danger.ts'
 import { boiledSample } from './boiled-sample.ts'
-import { isCleanedWith } from './cleaned-with.ts'
+import { cleanedWith } from './cleaned-with.ts'
 import { isOfMethanol, isTakenBySomebody } from './danger-asked.ts'
 import { topic } from './read-otherwise.ts'
 import { isOfGarden } from './small-talk.ts'
@@ -23,7 +23,8 @@ interface Knows {
 export function dangerFirst(sentence: Sentence, text: string, knows: Knows): TalkReading | null {
   const danger = refusedOf(text)
   if (danger?.id === 'denatured' && isOfMethanol(text)) return topic({ id: 'methanol', others: [] })
-  if (danger !== undefined && isCleanedWith(text, danger)) return topic({ id: 'chemical_cleaned', others: [] })
+  const cleaned = cleanedWith(text, danger)
+  if (cleaned !== null) return topic({ id: cleaned, others: [] })
   const isTyped = knows.command !== undefined
   const boiled = isTyped ? null : boiledSample(sentence, danger)
   if (boiled !== null) return boiled

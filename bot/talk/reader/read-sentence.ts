@@ -40,6 +40,7 @@ import { jarNotThere } from './jar-not-there.ts'
 import { type FindsInText, keptFinds } from './kept-finds.ts'
 import { notMeant } from './not-meant.ts'
 import { type KnowsNudge, nudgeDone } from './nudge-done.ts'
+import { otherOfOne } from './other-of-one.ts'
 import { partTaken } from './part-taken.ts'
 import { placeUnknown } from './place-unknown.ts'
 import { topic } from './read-otherwise.ts'
@@ -74,6 +75,8 @@ function readPlainly(text: string, knows: Knows): TalkReading {
   const sentence = sentenceOnce(text, knows)
   const danger = dangerFirst(sentence, text, knows)
   if (danger !== null) return danger
+  const other = knows.command === undefined ? otherOfOne(sentence, text, (again) => readAgain(again, knows)) : null
+  if (other !== null) return other
   const told = knows.command === undefined ? dangerTopic(sentence) : null
   if (told === null && knows.command === undefined && isElsewhere(sentence)) return { kind: 'lost', nearest: [] }
   const reading = partTaken(ofMeantJar(readOnce(sentence, text, knows), sentence, knows), sentence)
@@ -93,6 +96,11 @@ function readPlainly(text: string, knows: Knows): TalkReading {
   const sure = asInPlan(askedBehind(thought, sentence, text, knows), knows.said)
   const last = wasNothingTold(sentence, text) ?? notMeant(jarNotThere(sure, sentence), sentence, read)
   return heldBehind(last, sentence, knows.said)
+}
+
+function readAgain(text: string, knows: Knows) {
+  const sentence = sentenceIn(text, knows)
+  return { sentence, reading: readOnce(sentence, text, knows) }
 }
 
 function byRules(reading: TalkReading, sentence: Sentence, text: string, knows: Knows): TalkReading {

@@ -162,6 +162,7 @@ export type VesselsId =
   | 'bottle_fill'
   | 'reuse_bottles'
   | 'chemical_cleaned'
+  | 'bleach_cleaned'
   | 'wood'
 
 export type SafetyId =

@@ -93,6 +93,8 @@ export interface TalkProblems {
   }
   /** The last entry told of a danger. */
   talk_undo_told: { readonly jar: string; readonly told: string; readonly line: string }
+  /** Another one was told of; without a line where more has to be said first. */
+  talk_only_jar: { readonly jar: string; readonly line: string | null }
   talk_undo_jar: { readonly names: readonly string[]; readonly line: string }
   /** A wish of no recipe that was said. */
   talk_wish_of_what: { readonly line: string }

@@ -56,6 +56,13 @@ function placeOf({ input, index, 0: phrase }: RegExpExecArray): Pick<RefusedSaid
   return { from, to: from + phrase.split(' ').length }
 }
 
+const UNIT =
+  /^(?:\d+)?(?:ml|cl|dl|l|litres?|liters?|litr[oi]|oz|g|tsp|tbsp|teaspoons?|tablespoons?|cups?|cucchiai(?:no|ni|o)?|tazz[ae])$/
+
+/** So much of it: `20 ml of bleach`, `a spoon of ammonia`. */
+const isMeasuredAt = (words: readonly string[], at: number): boolean =>
+  UNIT.test(words[/^(?:of|di)$/.test(words[at - 1] ?? '') ? at - 2 : at - 1] ?? '')
+
 function undrinkableSaid(words: readonly string[], text: string): RefusedSaid | null {
   const { tables, good } = tabled()
   const isAlcohol = words.some((word) => ALCOHOL.test(word))
@@ -67,7 +74,7 @@ function undrinkableSaid(words: readonly string[], text: string): RefusedSaid | 
       if (length === 0 || good.longestAt(words, at) > 0 || isDeniedAt(words, at)) continue
       // `A 95 e 10 limoni` is no petrol.
       if (words[at] === 'e' && !/benzin|carburant|fuel|petrol/.test(plain)) continue
-      if (!isAlcohol && !isDone && ABOUT_THE_HOUSE.test(words[at]!)) continue
+      if (!isAlcohol && !isDone && ABOUT_THE_HOUSE.test(words[at]!) && !isMeasuredAt(words, at)) continue
       return refusedSpirit(id, words, at, at + length, text)
     }
   }
