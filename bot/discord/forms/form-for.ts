@@ -12,6 +12,7 @@ import { parseShareRef, type ShareRef } from '../../calls/share-ref.ts'
 import { lineOf } from '../../calls/write-line.ts'
 import type { Asker } from '../../chat/command.ts'
 import type { JarAsker } from '../../commands/jar/known/jar-kitchen.ts'
+import { expectNothingTold } from '../../commands/jar/known/told-trouble.ts'
 import { findShare } from '../../commands/share/find-share.ts'
 import type {
   BottlingFormText,
@@ -130,6 +131,8 @@ export async function formFor(
   const jar = findJar(typed, jars)
   const story = jarStateOf(jar.entries)
   if (story === null) return null
+  // Nobody is asked how it tastes, or how many bottles it filled, of what has to be thrown away.
+  expectNothingTold(story)
   if (jarForm.trial !== null) expectFollows(jar, jarForm.trial, asking)
   const asked = { owner: userId, jarId: jar.id, jarName: story.name }
   return jarForm.form(asked, text, filled ?? jarForm.planned(story, settings))
