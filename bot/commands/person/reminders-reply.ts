@@ -1,3 +1,4 @@
+import { isHeldBack } from '../../../core/jar/limits/judge-jar.ts'
 import { jarStateOf } from '../../../core/jar/state/jar-state.ts'
 import { agenda } from '../../../core/jar/tasks/agenda.ts'
 import { ENDLESS, isLapsed, neverComes } from '../../../core/jar/tasks/duty.ts'
@@ -9,6 +10,7 @@ import type { Context, Proof } from '../../chat/command.ts'
 import { inMore } from '../../chat/depth.ts'
 import type { Reply } from '../../chat/reply.ts'
 import type { Message } from '../../text/words.ts'
+import { dangersReminded } from '../jar/known/jar-dangers.ts'
 import { note, row } from '../reply/outcome-reply.ts'
 import { remindersActions } from '../reply/reminders-actions.ts'
 import { placeExamples } from './place-examples.ts'
@@ -69,7 +71,14 @@ export async function remindersReply(
   const place: Place = isTerminal ? here : (settings.place ?? { kind: 'private' })
   const isHere = JSON.stringify(place) === JSON.stringify(here)
   const isClosed = await isUnreachable(place, isHere, context)
-  const coming = untold(person, assumedZone, nowMs).filter(({ duty }) => !isLapsed(duty, today) && !neverComes(duty))
+  // Of what must not be drunk as it is nothing is asked for: a nudge says so too.
+  const held = person.jars.flatMap(({ id, entries }) => {
+    const story = jarStateOf(entries)
+    return story !== null && story.ended === null && isHeldBack(story) ? [{ id, story }] : []
+  })
+  const coming = untold(person, assumedZone, nowMs).filter(
+    ({ duty, jarId }) => !isLapsed(duty, today) && !neverComes(duty) && held.every(({ id }) => id !== jarId),
+  )
   const next = nextOf(coming, person, zone, nowMs)
   const closing = until === null ? [] : closingIn(person, until, context)
   return {
@@ -102,7 +111,10 @@ export async function remindersReply(
         : [{ group: 'notes', key: 'reminders_pause_hides', values: { closing, today } } as const]),
       ...(isTerminal ? inMore([note('reminders_only_running')]) : []),
     ],
-    cautions: [],
+    cautions: dangersReminded(
+      held.map(({ story }) => story),
+      settings,
+    ),
     actions: isTerminal ? [] : await remindersActions(settings, until, context),
     data: {
       place: place.kind,

@@ -100,3 +100,10 @@ it.each(cases)('no button of before leads on with a $stage jar: $danger.symptom'
   expect(silent).toEqual([])
   expect(count).toBeGreaterThan(0)
 })
+
+it('asks for nothing of such a jar where reminders are shown', async () => {
+  await toldOf('strained', DANGERS[0]!)
+  const { text } = await fake.slash('reminders')
+  expect(text).toMatch(SAYS)
+  expect(text).not.toMatch(/sweeten lemon|bottle lemon/)
+})
