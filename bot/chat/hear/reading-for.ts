@@ -26,6 +26,7 @@ import { readSentence } from '../../talk/reader/read-sentence.ts'
 import { linesUnread } from '../../talk/reader/recipe-lines.ts'
 import { namingLines, recipeText, withoutIntroduction } from '../../talk/reader/recipe-text.ts'
 import { HARMFUL } from '../../talk/reader/second-thought.ts'
+import { withSteep } from '../../talk/reader/steep-beside.ts'
 import { unitsIn } from '../../text/messages/kitchen.ts'
 import type { Dispatch } from '../run/call-outcome.ts'
 import { placeOf, usualOf } from '../run/kitchen-said.ts'
@@ -67,7 +68,8 @@ export function readingFor(line: string, dispatch: Dispatch, person: Person, com
     byHousehold(whole, { surroundings, said, read: (each) => readingOf(each, dispatch, person) })
   const recipe = text.includes('\n') ? recipeText(text, surroundings) : null
   if (recipe !== null) return namingLines(read(recipe.text), recipe.unread)
-  return withMeasures(text, surroundings, read) ?? read(text)
+  const steeped = (whole: string): TalkReading => withSteep(whole, read) ?? read(whole)
+  return withMeasures(text, surroundings, steeped) ?? steeped(text)
 }
 
 function readingOf(text: string, dispatch: Dispatch, person: Person, command?: Path): TalkReading {

@@ -16,7 +16,7 @@ const NUMBER = `\\d{1,3}|${[...COUNTED.keys()].join('|')}`
 const UNIT = 'days?|weeks?|months?|giorn[oi]|settiman[ae]|mes[ei]'
 const ONLY = 'just|only|for only|for just|solo|soltanto|solamente|no more than|not more than|at most|al massimo'
 const STEEP =
-  '(?:(?:i |we |you )?(?:steep|soak|infuse|macerate|leave|let|keep|give|take)(?:ing)?|lascia(?:l[oiae]|mol[oiae]|tel[oiae]|re|rl[oiae])?|macera(?:re)?|tenerl[oiae]|tienil[oiae])'
+  '(?:(?:i |we |you )?(?:steep|soak|infuse|macerate|leave|let|keep|give|take)(?:ing)?|(?:i |we |you |ill |well )?(?:strain|filter|sieve|drain|(?:take|fish|lift|pull|scoop|get)(?: (?:it|them|the \\p{L}+))? out)(?:ing)?(?: (?:it|them|the \\p{L}+|off|out))* after|(?:filtra|cola)(?:l[oiae]|re)?(?: (?:tutto|il \\p{L}+))? dopo|lascia(?:l[oiae]|mol[oiae]|tel[oiae]|re|rl[oiae])?|macera(?:re)?|tenerl[oiae]|tienil[oiae])'
 const IT =
   '(?:it|them|that|all|in|to|steep|sit|stand|infuse|soak|for|about|the|lot|li|lo|la|in infusione|per|macerare|circa)'
 const OTHERWISE =
@@ -24,7 +24,7 @@ const OTHERWISE =
 
 /** `Steep just a day`, `only leave it one day`, `solo un giorno`. */
 const SO_LONG = new RegExp(
-  `^${LEAD}(?:(?<first>${ONLY}) )?(?<steep>${STEEP})?(?: ?${IT})*(?: ?(?<only>${ONLY}))?(?: ?${IT})*(?: (?:for|per))? ?(?:(?<number>${NUMBER}) (?<unit>${UNIT})|(?<night>overnight|24 hours|a night|one night|una notte|24 ore))(?: (?<otherwise>${OTHERWISE}))*$`,
+  `^${LEAD}(?:(?<first>${ONLY}) )?(?<steep>${STEEP})?(?: ?${IT})*(?: ?(?<only>${ONLY}))?(?: ?${IT})*(?: (?:for|per))? ?(?:(?<number>${NUMBER}) (?<unit>${UNIT})|(?<night>overnight|a (?:single )?night|(?:one|1|a single) night|una(?: sola)? notte)|(?<hours>24|48|72) (?:hours|hrs|hr|h|ore))(?: (?<otherwise>${OTHERWISE}))*$`,
   'u',
 )
 
@@ -34,13 +34,16 @@ const IN_ENGLISH = [
   [/^m/, 'month'],
 ] as const
 
+const HOURS_A_DAY = 24
+
 /** How long it is to steep, as the option takes it; null where a line says nothing else. */
-function daysSaid(words: string): string | null {
+export function daysSaid(words: string): string | null {
   const found = SO_LONG.exec(words)?.groups
   if (found === undefined || (found.first ?? found.steep ?? found.only ?? found.otherwise) === undefined) return null
   if (found.night !== undefined) return '1 day'
-  const count = COUNTED.get(found.number!) ?? Number(found.number)
-  const unit = IN_ENGLISH.find(([each]) => each.test(found.unit!))![1]
+  const hours = found.hours === undefined ? null : Number(found.hours) / HOURS_A_DAY
+  const count = hours ?? COUNTED.get(found.number!) ?? Number(found.number)
+  const unit = hours !== null ? 'day' : IN_ENGLISH.find(([each]) => each.test(found.unit!))![1]
   return `${count} ${unit}${count === 1 ? '' : 's'}`
 }
 
