@@ -9,7 +9,7 @@ import { whichJar } from '../memory/rule.ts'
 type Way = 'given' | 'opened'
 
 /** Looked for before anything else: no other sentence is of it. */
-const CHEAP = /gave|giv|gift|handed|drank|drunk|opened|away|regal|donat|bevut|apert|stapp/i
+const CHEAP = /\beach to\b|\bapiece to\b|gave|giv|gift|handed|drank|drunk|opened|away|regal|donat|bevut|apert|stapp/i
 
 const COUNTS: ReadonlyMap<string, number> = new Map([
   ...numberWords,
@@ -42,6 +42,7 @@ const TOLD_GONE = new RegExp(`^${COUNT}${BOTTLES}${OF}${GONE}${TO}${TAIL}$`, 'u'
 const WHOM_FIRST = new RegExp(`^(?<whom>${WHOM_WORDS}) ${COUNT}${BOTTLES}${OF}${TAIL}$`, 'u')
 const ONLY_WHOM = new RegExp(`^(?:to )?(?<whom>${WHOM_WORDS})$`, 'u')
 const OPENED_GONE = /^(?:drunk|opened|empty|finished|bevut|apert)/
+const EACH_TO = /^\S+(?: bottles?)? (?:each|apiece) to /u
 const EACH = / (?:each|apiece|ciascun[oa])\b/u
 
 interface Told {
@@ -51,9 +52,15 @@ interface Told {
   readonly isHalf: boolean
 }
 
+/** Words that no Italian sentence has beside a count: there `otto` is a person. */
+const ENGLISH = /\b(?:gave|given|gifted|handed|drank|drunk|opened|each|apiece|bottles?|to|the|and|my)\b/iu
+const OTTO = /\botto\b/giu
+/** No count, so that a clause of it alone is somebody’s name. */
+const NAMED = 'ottone'
+
 /** Clauses of a sentence, each with its verb or that of the one before. */
 const clausesOf = (text: string): readonly string[] =>
-  plainWords(text.toLowerCase().replace(/[,;+&.!]/g, ' and '))
+  plainWords((ENGLISH.test(text) ? text.replace(OTTO, NAMED) : text).toLowerCase().replace(/[,;+&.!]/g, ' and '))
     .trim()
     .split(/ (?:(?:and|plus|then|e|ed|poi) )+/u)
     .map((clause) => clause.replace(/^(?:and|so|also|e|ed|anche) /u, '').trim())
@@ -71,6 +78,8 @@ export function bottlesToldIn(text: string): Told | null {
       gone === undefined ? VERB.exec(clause)?.groups : undefined
     if (gone !== undefined) way = OPENED_GONE.test(gone.gone!) ? 'opened' : 'given'
     else if (verb !== undefined) way = verb.given === undefined ? 'opened' : 'given'
+    // `One each to Bea and Theo`: nothing else is done so.
+    else if (way === null && EACH_TO.test(clause)) way = 'given'
     if (way === null) return null
     const rest: string = verb === undefined ? clause : (verb.rest ?? '')
     const found: Readonly<Record<string, string | undefined>> | undefined =
