@@ -186,7 +186,7 @@ export const italian: Lexicon = {
     litro litri bottiglia bottiglie vaso barattolo gradi grado vol zucchero acqua alcol dolce liquore casa fiera natale regalo regali vuol serve servono vuole vogliono ciascuno bella bello buona buono mezzo mezza po`,
   small: `il lo la gli le un una di del della che e non per con ho mi ci si come quanto quanta quanti e sono da al nel alla perche cosa piu meno ma se questo quello lo della dei delle posso devo`,
   between: `di d del dello della dell dei degli delle de la il lo le i gli un una bei belle bella bello buona buono fresco fresca freschi fresche maturi mature grossi grosse grandi piccoli piccole bio non trattati non trattate puro buon circa mio mia miei mie da`,
-  notPlants: `noce menta sale olio acqua latte panna zucchero uva fiore fiori foglia foglie bacche radice semi erbe scorza scorze buccia bucce frutta legno tappo amaro amara bianco carta te fine pino alloro carota miele cioccolato crema bitter mine`,
+  notPlants: `noce sale olio acqua latte panna zucchero uva fiore fiori foglia foglie bacche radice semi erbe scorza scorze buccia bucce frutta legno tappo amaro amara bianco carta te fine pino alloro carota miele cioccolato crema bitter mine`,
   drinks: [
     ['limoncello, limoncino', 'limoni', '1 l 95%'],
     ['arancello, arancino', 'arance', '1 l 95%'],
