@@ -17,7 +17,7 @@ import { asked, type Heard, heard } from './heard.ts'
 import { wishedIn } from './in-own-kitchen.ts'
 import { byVessels, costingGlass, leading, leavingOut, pouredFor, takingSpirit, tellingAhead } from './noted.ts'
 import { onlyOffered } from './offered-where-it-runs.ts'
-import { amountsReplaced, sizedForMeasures } from './plan-kept.ts'
+import { amountsReplaced, kitchenWished, sizedForMeasures } from './plan-kept.ts'
 import { heldOrAsked } from './question-heard.ts'
 import { changeSaid } from './taste-changed.ts'
 import { whatFits } from './what-fits.ts'
@@ -67,8 +67,8 @@ export async function answered(line: string, reading: TalkReading, dispatch: Dis
       const before = dispatch.talk?.of(whoAt(dispatch.userId, place), dispatch.nowMs) ?? NOTHING_SAID
       const wished = await wishedIn(reading.call, line, dispatch)
       const call = await sizedForMeasures(wished, reading, before.call, dispatch)
-      const { kitchen } = reading
-      const asked = kitchen === undefined ? dispatch : inUnits(dispatch, kitchen)
+      const kitchen = kitchenWished(reading, before)
+      const asked = kitchen === null ? dispatch : inUnits(dispatch, kitchen)
       const changed = changeSaid(await execute(asInvocation(call), asked), call, before)
       const ran = await amountsReplaced(changed, call, before.call, asked)
       const taking = byVessels(takingSpirit(ran, reading.spiritTaken), reading)

@@ -2,8 +2,10 @@ import { unlessRefused } from '../../../core/domain-error.ts'
 import { US_FLUID_OUNCE_ML } from '../../../core/quantity/customary.ts'
 import { parseBottles } from '../../../core/recipe/plan/parse-bottles.ts'
 import { usualBottleIn } from '../../commands/options/usual-bottles.ts'
-import type { CallRead, TalkReading } from '../../talk/frames/reading.ts'
+import type { CallRead, KitchenWished, TalkReading } from '../../talk/frames/reading.ts'
 import { isSameCall, withOption } from '../../talk/memory/change-call.ts'
+import { isChanged } from '../../talk/memory/earlier.ts'
+import type { Remembered } from '../../talk/memory/remembered.ts'
 import { type Kitchen, unitsIn } from '../../text/messages/kitchen.ts'
 import type { CallOutcome, Dispatch } from '../run/call-outcome.ts'
 import { execute } from '../run/execute.ts'
@@ -35,6 +37,16 @@ export async function sizedForMeasures(
   const isShown = before !== null && isSameCall(before, call)
   const shown = isShown ? await kitchenOfWhoever(Object.values(call.options).join(' '), dispatch) : kitchen
   return withOption(call, 'bottles', `${only.count} x ${sizeText(shown)}`)
+}
+
+/** Whose measures a reading is told in: those it wishes, else those that the same batch was told in before it was changed. */
+export function kitchenWished(
+  reading: TalkReading | null,
+  { worked }: Pick<Remembered, 'worked'>,
+): KitchenWished | null {
+  if (reading?.kind !== 'call') return null
+  const isSameBatch = reading.does === 'compute' && worked !== null && isChanged(worked.call, reading.call)
+  return reading.kitchen ?? (isSameBatch ? worked.kitchen : undefined) ?? null
 }
 
 const AMOUNT = /\d/

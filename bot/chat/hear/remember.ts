@@ -11,6 +11,7 @@ import { dangerIn, dangerStill } from '../run/danger-told.ts'
 import type { HelpPage } from '../run/help-page.ts'
 import { DRINKS, drinkIn } from './drink-in.ts'
 import type { Understood } from './heard.ts'
+import { kitchenWished } from './plan-kept.ts'
 import { written } from './written-call.ts'
 
 const isPath = (path: string): path is Path => Object.hasOwn(signatures, path)
@@ -150,10 +151,11 @@ export function remember({ heard, reading }: Understood, dispatch: Dispatch, pla
     const call: CallRead = { command: outcome.call.path, options: { ...outcome.call.options } }
     const offered = offeredBy(outcome)
     const drink = drinkIn(outcome) ?? (isStep(call) ? null : before.drink)
+    const kitchen = kitchenWished(reading, before)
     const now = {
       call,
       offered,
-      worked: workedBy({ call, offered, drink }, before.worked),
+      worked: workedBy({ call, offered, drink, ...(kitchen !== null && { kitchen }) }, before.worked),
       answersBehind: 0,
       question: null,
       later: [],

@@ -11,6 +11,9 @@ export interface CallRead {
   readonly options: Readonly<Record<string, string>>
 }
 
+/** Whose measures an answer is wished in. */
+export type KitchenWished = 'us' | 'metric' | 'imperial'
+
 /** A vessel by which somebody told an amount, and what it was taken to hold; without a name where its size was said. */
 export interface VesselTaken {
   readonly name: string
@@ -24,7 +27,7 @@ export type TalkReading =
       readonly call: CallRead
       readonly leftOut: readonly string[]
       readonly does: 'compute' | 'record' | 'set'
-      readonly kitchen?: 'us' | 'metric' | 'imperial'
+      readonly kitchen?: KitchenWished
       /** The spirit as it was taken, where how strong or how much was not said. */
       readonly spiritTaken?: string
       /** What so many people drink, of which the bottles come. */

@@ -1,5 +1,5 @@
 import type { DangerSaid } from '../emergency/danger-said.ts'
-import type { CallRead, TalkReading } from '../frames/reading.ts'
+import type { CallRead, KitchenWished, TalkReading } from '../frames/reading.ts'
 
 /** What was said last, in one place, by one person. */
 export interface Remembered {
@@ -57,6 +57,8 @@ export interface ListOffered {
 
 /** A recipe that was worked out, and what its answer offered. */
 export interface WorkedOut {
+  /** Whose measures it was wished to be told in; absent where nobody’s were. */
+  readonly kitchen?: KitchenWished
   readonly call: CallRead
   readonly offered: readonly CallRead[]
   readonly drink: DrinkSaid | null
