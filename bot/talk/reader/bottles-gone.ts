@@ -34,7 +34,7 @@ const WHOM_WORDS =
 const TO = `(?: (?:to|for|al?|ad|alla|alle|ai|allo|all|per) (?<whom>${WHOM_WORDS}))?`
 const TAIL =
   '(?: (?:myself|ourselves|already|today|yesterday|now|too|as well|so far|last night|last week|each|apiece|as (?:a )?(?:present|gift)s?|for (?:christmas|her|his|their) ?(?:birthday)?|oggi|ieri|gia|ciascun[oa]|io))*'
-const GONE = `(?: (?:have|has|are|is|were|was|got|been|all|now|already|sono|e|state?))* (?<gone>given(?: away)?|gifted|handed out|away|gone|regalat[aei]|drunk|opened|empty|finished|bevut[aei]|apert[aei])`
+const GONE = `(?: (?:have|has|are|is|were|was|got|been|all|now|already|sono|e|state?|l|le|la|gia|ho|abbiamo|l ho|lho|labbiamo|ce l|ce le))* (?<gone>given(?: away)?|gifted|handed out|away|gone|regalat[aei]|drunk|opened|empty|finished|bevut[aei]|apert[aei])`
 
 const VERB = new RegExp(`^${WHO}(?:(?<given>${GIVEN})|(?<opened>${OPENED}))(?: (?<rest>.*))?$`, 'u')
 const COUNTED = new RegExp(`^${WHO}${COUNT}${BOTTLES}${OF}${AWAY}(?: each| apiece)?${TO}${TAIL}$`, 'u')
