@@ -4,7 +4,7 @@ const FUEL =
 
 /** What a spoiled ferment or a fake spirit smells of. */
 const VARNISH =
-  /\b(?:(?:nail|polish|varnish) (?:polish|varnish|remover|salon|lacquer|bar)|(?:manicur|pedicur)\p{L}*|nails done|acetone|(?:super)?glue|uhu|airplane cement|pear drops?|varnish|lacquer|smalto|vernice|colla|vinilica)(?!\p{L})/iu
+  /\b(?:(?:nail|polish|varnish) (?:polish|varnish|remover|salon|lacquer|bar)|(?:manicur|pedicur)\p{L}*|nails done|acetone|(?:super)?glue|uhu|airplane cement|pear drops?|varnish|lacquer|smalto|unghie|vernice|colla|vinilica)(?!\p{L})/iu
 
 /** What burns the tongue is said to taste of petrol: it is fuel where it smells so. */
 const SMELL = /\b(?:smel[lt]|stink|stank|reek|whiff|odou?r|puzz|odor|annus)|\bsa(?:peva)? di\b/iu

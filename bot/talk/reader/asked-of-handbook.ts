@@ -1,3 +1,4 @@
+import { wordsFrom } from '../../../core/quantity/read/tokens.ts'
 import type { SymptomId } from '../../../core/trouble/symptoms.ts'
 import type { Path } from '../../calls/signatures.ts'
 import type { BitKind, Sentence } from '../bits/bit.ts'
@@ -68,6 +69,12 @@ const isOfOwn = ({ typed, has }: Sentence): boolean =>
   typed.tokens.some(({ text }) => /^(?:my|mine|our|mio|mia|miei|mie|nostro|nostra)$/.test(text)) ||
   (/^(?:why|whys|perche)$/.test(typed.tokens.find(({ kind }) => kind === 'word')?.text ?? '') &&
     typed.tokens.some(({ text }) => /^(?:it|this|that|its|lo|la|questo|questa)$/.test(text)))
+
+/** `Why did my cream liqueur curdle`: it went wrong. */
+export const isWhyMine = ({ typed }: Pick<Sentence, 'typed'>): boolean =>
+  /^(?:why|how come|perche) (?:did|has|have|is|are|was|were|s|does|do|il|la|i|le)? ?(?:my|our|mine|mio|mia|miei|mie|nostro|nostra) /.test(
+    wordsFrom(typed),
+  )
 
 /** `How do i make it less strong`, `come lo salvo`: to be mended. */
 const TO_MEND =

@@ -2,7 +2,7 @@ import type { Sentence } from '../bits/bit.ts'
 import type { TalkReading } from '../frames/reading.ts'
 import type { Hunch } from '../hunch/hunch.ts'
 import type { Remembered } from '../memory/remembered.ts'
-import { isOwnTrouble } from './asked-of-handbook.ts'
+import { isOwnTrouble, isWhyMine } from './asked-of-handbook.ts'
 import { doubted } from './doubted.ts'
 import { isAsked } from './is-told.ts'
 import type { FindsInText } from './kept-finds.ts'
@@ -42,10 +42,11 @@ export function byHunch(
     likeliest?.aim === 'handbook' &&
     likeliest.share >= SURELY &&
     (knows.rankEntries(text)[0]?.likelihood ?? 0) >= SURELY
-  const isOwn = read.kind === 'symptom' && isOwnTrouble(sentence, text) && !isOfHandbook()
+  const isWhy = read.kind === 'symptom' && isWhyMine(sentence)
+  const isOwn = isWhy || (read.kind === 'symptom' && isOwnTrouble(sentence, text) && !isOfHandbook())
   const other = { ...otherwiseOf(sentence, text, knows), ...(isOwn && { handbook: () => null }) }
   const sure = doubted(secondThought(read, leanings, other), leanings, other, {
-    isPlain,
+    isPlain: () => isWhy || isPlain(),
     isAsked: isAsked(sentence),
     isNowhere: sentence.jars.length === 0,
   })

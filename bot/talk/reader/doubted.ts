@@ -25,7 +25,8 @@ function aimOf(reading: TalkReading): Aim | null {
   if (reading.kind === 'symptom') return HARMFUL.has(reading.id) ? null : 'trouble'
   if (reading.kind === 'topic') return 'handbook'
   if (reading.kind !== 'call' && reading.kind !== 'question') return null
-  return reading.call.command
+  // What it smells of is asked because it may be a danger.
+  return reading.kind === 'question' && reading.call.command === 'trouble' ? null : reading.call.command
 }
 
 /** Told by words of their own, and in too few sentences that a hunch has seen. */

@@ -50,6 +50,8 @@ describe('what strangers ask in nearly all of the words of an entry', () => {
     ['does brandy work with plums', 'brown_spirit'],
     ['would some citric acid help?', 'acid'],
     ['what makes orange peel bitter', 'pith'],
+    ['how long does a home-made liqueur keep?', 'keep_time'],
+    ['what alcohol do I need for quinces?', 'which_spirit'],
     ['can I make it without sugar?', 'sweeteners'],
     ['does it work with no added sugar', 'sweeteners'],
     ['can I use wrinkly lemons', 'ripe_fruit'],

@@ -69,6 +69,7 @@ it.each([
   ['shook the cherry and it reeks of glue', '/trouble smells of solvent yes:smells of nail varnish'],
   ['shaken the plum, and it smells of petrol', '/trouble smells of solvent yes:smells of petrol'],
   ['ho scosso le ciliegie e puzza di colla', '/trouble smells of solvent yes:smells of nail varnish'],
+  ['ho scosso le ciliegie e puzza di solvente per unghie', '/trouble smells of solvent yes:smells of nail varnish'],
   ['shook it and it smells of varnish', '/trouble smells of solvent yes:smells of nail varnish'],
   ['shook it and it reeks of glue', '/trouble smells of solvent yes:smells of nail varnish'],
 ])('a danger behind it is said first, and the deed is not lost: %s', async (text, read) => {

@@ -179,7 +179,7 @@ export const vessels: HandbookPart<VesselsId> = {
       'is a jar that was bleached safe to fill',
       'jar smells of bleach after cleaning',
     ],
-    text: 'Was it rinsed well with hot water, and did it smell of nothing? Then it’s fine, as glass keeps none of it. If not, or you’re not sure, throw away whatever that jar holds, untasted, and rinse it. Next time hot water and washing-up liquid are enough. If anyone’s had some that wasn’t rinsed, call a poison centre now.',
+    text: 'Was it rinsed well with hot water, and did it smell of nothing? Then it’s fine, as glass keeps none of it. If not, or you’re not sure, throw away whatever that jar holds, untasted, and rinse it. If anyone’s had some that wasn’t rinsed, call a poison centre now.',
     source: 'habit and common safety advice',
     trust: 'common practice',
     next: null,
