@@ -65,10 +65,15 @@ export const keepingSentences = {
       `It doesn’t keep as it is: at ${format.strength(abvPercent)} it ferments. Put it in the fridge today, and make it stronger.`,
   },
   notes: {
-    bottles_stock: ({ name, stock, bestUntil }, format) => {
+    bottles_stock: ({ name, stock, bestUntil, isPast }, format) => {
       const [first = '', ...others] = stock.map((each) => stockText(each, format))
       const sizes = [first, ...others.map(capital)].join('. ')
-      const best = bestUntil === null ? '' : ` Best until about ${monthOf(bestUntil)}.`
+      const best =
+        bestUntil === null
+          ? ''
+          : isPast
+            ? ` It was at its best until about ${monthOf(bestUntil)}: drink it next.`
+            : ` Best until about ${monthOf(bestUntil)}.`
       return `${name}: ${sizes}.${best}`
     },
     keeping_opened: ({ fromMonths, toMonths }) =>

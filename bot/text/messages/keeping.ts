@@ -20,7 +20,13 @@ export interface KeepingMessages {
   }
   notes: Plain<'keeping_red' | 'keeping_sugar' | 'keeping_weak' | 'keeping_cream'> & {
     keeping_say_more: { readonly line: Call }
-    bottles_stock: { readonly name: string; readonly stock: readonly StockOf[]; readonly bestUntil: IsoDay | null }
+    bottles_stock: {
+      readonly name: string
+      readonly stock: readonly StockOf[]
+      readonly bestUntil: IsoDay | null
+      /** That day has passed, and there are bottles left. */
+      readonly isPast: boolean
+    }
     keeping_opened: { readonly fromMonths: number; readonly toMonths: number }
     /** Which plant decides, where there are several. */
     keeping_decides: { readonly id: string }

@@ -102,3 +102,12 @@ it('never gives more than there were, in any order of steps', async () => {
     { seed: SEED, numRuns: runs(4, 60) },
   )
 }, 120_000)
+
+it('says of what is past its best that it is, and to drink it next', async () => {
+  const desk = await shelf()
+  desk.at('2028-02-01')
+  expect(await desk.textOf('/bottles')).toContain('It was at its best until about November 2027: drink it next.')
+  await desk.ask('/bottles jar:lemon given:4 x 500 ml')
+  await desk.ask('/bottles jar:lemon given:2 x 200 ml')
+  expect(await desk.textOf('/bottles')).not.toContain('drink it next')
+})

@@ -17,17 +17,18 @@ import { kitchenOfJars } from '../known/jar-kitchen.ts'
 import { jarNamed } from '../known/jar-named.ts'
 import { jarRef } from '../known/jar-ref.ts'
 import { expectNothingTold, heldFirst } from '../known/told-trouble.ts'
-import { viewOf } from '../known/view-of.ts'
+import { todayOf, viewOf } from '../known/view-of.ts'
 import { recordStep } from '../step/record-step.ts'
 import { recordedHeadline, stepReply } from '../step/step-reply.ts'
 
 type Input = InputOf<'bottles'>
 
-const stockNote = (story: JarState): Message<'notes'> => ({
-  group: 'notes',
-  key: 'bottles_stock',
-  values: { name: story.name, stock: bottleStock(story), bestUntil: bestUntil(story) },
-})
+function stockNote(story: JarState, context: Context): Message<'notes'> {
+  const until = bestUntil(story)
+  const isPast = until !== null && until < todayOf(context) && bottlesLeft(story) > 0
+  const values = { name: story.name, stock: bottleStock(story), bestUntil: until, isPast }
+  return { group: 'notes', key: 'bottles_stock', values }
+}
 
 const stockData = (view: JarView): { readonly [name: string]: Data } => ({
   ...jarBrief(view),
@@ -73,7 +74,7 @@ async function takenReply(input: Input & { readonly jar: Given<string> }, contex
   const view = viewOf(recorded.jar, context)!
   const reply = stepReply(context, input, recorded, {
     headline: recordedHeadline(recorded, context),
-    notes: [stockNote(recorded.story)],
+    notes: [stockNote(recorded.story, context)],
     actions: lastActions(view, context),
   })
   return { ...reply, table: inMore(reply.table), data: { ...reply.data, ...stockData(view) } }
@@ -88,7 +89,7 @@ function shelfReply(views: readonly JarView[], context: Context): Reply {
     headline: { group: 'headlines', key: 'bottles_shelf', values: { count, jars: shelved.length } },
     table: [],
     sure: [],
-    notes: shelved.map(({ story }) => stockNote(story)),
+    notes: shelved.map(({ story }) => stockNote(story, context)),
     cautions: dangerCautions(shelved.map(({ story }) => story)),
     actions: views.length === 1 && shelved.length === 1 && only !== undefined ? lastActions(only, context) : [],
     data: { jars: shelved.map(stockData) },
