@@ -120,6 +120,10 @@ describe('behind a fire or a burn', () => {
     expect(asked(text, DRUNK)?.aids ?? []).not.toContain(aid)
   })
 
+  it('stays with what was worse before', () => {
+    expect(asked('he ate nightshade berries as well, can I let him sleep?', of('methanol'))?.harm).toBe('methanol')
+  })
+
   it('gives way to whatever is worse', () => {
     expect(asked('it’s out but he can’t breathe', of('spirit_fire'))).toBeNull()
   })

@@ -99,8 +99,6 @@ const isHour = (tokens: readonly Token[], { from, to }: ConceptSpan): boolean =>
 const HOW_MUCH =
   /^(?:too|far|way|very|so|quite|rather|much|not|sweet|strong|weak|dry|bitter|harsh|sickly|good|nice|lovely|bad|like|love|enjoy)$/
 
-const TOO_LATE = /^(?:left|missed|run|got|still|enough|time)$/
-
 /** The phrases that say what they seem to, by what stands before and behind them. */
 export const spansMeant = (spans: readonly ConceptSpan[], tokens: readonly Token[]): readonly ConceptSpan[] =>
   spans.filter((span) => {
@@ -159,13 +157,6 @@ export const spansMeant = (spans: readonly ConceptSpan[], tokens: readonly Token
     // `Rum is a tenner`: told.
     if (concept === 'asking')
       return !isPoliteEnd(tokens, span) && !/^(?:fiver|tenner|quid)$/.test(tokens[to]?.text ?? '')
-    // `Have I left it too late for Christmas`: of time, and no jar that there is.
-    if (
-      concept === 'show_jar' &&
-      TOO_LATE.test(tokens[to]?.text ?? '') &&
-      tokens.some(({ text }) => text === 'late' || text === 'time')
-    )
-      return false
     if (concept === 'show_jar') return !isToldOfIt(tokens, span)
     if (HOT.has(concept) && tokens[from]!.text === 'hot') return !OF_HEAT.test(tokens[to]?.text ?? '')
     if (concept === 'how_strong') return !isTold(tokens, to)

@@ -1,6 +1,5 @@
 import type { Sentence } from '../bits/bit.ts'
 import type { TalkReading } from '../frames/reading.ts'
-import type { Concept } from '../lexicon/lexicon.ts'
 import { dangerAsked } from './danger-asked.ts'
 import { whoIsYoung } from './for-a-child.ts'
 import { weakLowAcid } from './weak-low-acid.ts'
@@ -9,37 +8,12 @@ const MOST_SAID = 6
 /** Thanks say more of the same: `ta very much, you’re a gem`. */
 const MOST_THANKS = 12
 
-const MOST_REASON = 7
-
-/** What is said of oneself and of no jar. */
-const OF_NO_MATTER = new Set<Concept>([
-  'never_mind',
-  'no',
-  'greeting',
-  'thanks',
-  'denial',
-  'hypothesis',
-  'put_off',
-  'turned',
-])
-
-/** `Leave it, my bus is here`: let be for a reason that is of nothing here. */
-function isLetBeFor({ typed: { tokens }, spans }: Sentence): boolean {
-  const said = spans.find(({ concept }) => concept === 'never_mind')
-  const first = tokens.findIndex(
-    (_, at) => !spans.some(({ concept, from, to }) => concept === 'greeting' && from <= at && at < to),
-  )
-  if (said === undefined || said.from !== first || !/^[,.;!-]$/.test(tokens[said.to]?.text ?? '')) return false
-  return tokens.length - said.to - 1 <= MOST_REASON && spans.every(({ concept }) => OF_NO_MATTER.has(concept))
-}
-
 /** Greetings and thanks, said alone. */
 export function smallTalk(sentence: Sentence): TalkReading | null {
   const { typed, spans, bits } = sentence
   if (bits.length > 0 || typed.tokens.length > MOST_THANKS) return null
   if (sentence.has('erase', 'not_this_week')) return null
-  if (sentence.has('never_mind') && (typed.tokens.length <= 5 || isLetBeFor(sentence)))
-    return { kind: 'last', what: 'let_be' }
+  if (sentence.has('never_mind') && typed.tokens.length <= 5) return { kind: 'last', what: 'let_be' }
   const covers = (concept: 'greeting' | 'thanks' | 'help_me'): boolean =>
     typed.tokens.every(
       ({ kind }, at) =>
