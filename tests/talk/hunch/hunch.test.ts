@@ -87,12 +87,12 @@ it.runIf(process.env.LARDERBELL_LONG)('is right of the sentences of a stranger',
 
 /** What nobody of the writers typed, and no rule reads as it is meant. */
 describe('a sentence that is read otherwise by a hunch', () => {
-  it.each([
-    ['i have a litre n half of 38% vodka only. oranges how many??', /^\/botanical of:oranges/],
-    ['menta fresca 40 g, un litro alcol 95', /^\/plan /],
-  ])('%s', async (text, read) => {
-    const one = talker()
-    expect((await one.say(text, () => [])).read ?? '').not.toMatch(read)
-    expect((await one.say(text)).read).toMatch(read)
-  })
+  it.each([['i have a litre n half of 38% vodka only. oranges how many??', /^\/botanical of:oranges/]])(
+    '%s',
+    async (text, read) => {
+      const one = talker()
+      expect((await one.say(text, () => [])).read ?? '').not.toMatch(read)
+      expect((await one.say(text)).read).toMatch(read)
+    },
+  )
 })
