@@ -23,3 +23,7 @@ export function dangersBefore(first: OpenCause | null, diagnosis: Diagnosis): re
     .slice(0, first === null ? causes.length : causes.indexOf(first))
     .filter(({ cause, finding }) => cause.isDangerous && (question === null || !finding.asks.includes(question)))
 }
+
+/** Held back for what nothing makes fit to drink: spirit that is not as it was sold. */
+export const isForGood = ({ verdict, causes }: Diagnosis): boolean =>
+  verdict.kind === 'hold' && verdict.because === 'danger' && causes[0]?.cause.leadsTo === 'wrong_spirit'

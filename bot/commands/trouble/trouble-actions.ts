@@ -19,6 +19,7 @@ import { jarRef } from '../jar/known/jar-ref.ts'
 import type { Asking } from './asking.ts'
 import { discardOf, nothingOf, undoOf } from './kept-actions.ts'
 import type { TroubleInput } from './known-facts.ts'
+import { isForGood } from './told-first.ts'
 
 type PlainAction = Extract<Message<'actions'>, { values: undefined }>['key']
 
@@ -148,11 +149,8 @@ const alsoOf = (asking: Asking): readonly Action[] =>
   }))
 
 /** What can be typed next: the answer first, then what mends it. */
-export function troubleActions(
-  { verdict, question, causes }: Diagnosis,
-  asking: Asking,
-  remedies: readonly Action[],
-): readonly Action[] {
+export function troubleActions(diagnosis: Diagnosis, asking: Asking, remedies: readonly Action[]): readonly Action[] {
+  const { verdict, question, causes } = diagnosis
   if (verdict.kind === 'throw_away') {
     return [...discardOf(asking), ...nothingOf(asking), ...undoOf(asking), ...inMore(alsoOf(asking))]
   }
@@ -169,6 +167,7 @@ export function troubleActions(
   const putsRight = asking.held === null ? [] : mendingActions(asking.held, asking.context)
   const isPoison = asking.held !== null && judgeJar(asking.held.story).some(({ kind }) => kind.startsWith('refused'))
   const open = answers(asking, question)
+  if (isForGood(diagnosis)) return [...discardOf(asking), ...open, ...inMore(nothingOf(asking)), ...undoOf(asking)]
   const mending = isPoison ? discardOf(asking) : putsRight.length > 0 ? putsRight : remedies
   const [best, ...others] = mending
   const shown = best === undefined ? [] : [best, ...inMore(others)]

@@ -20,7 +20,7 @@ import type { Asking } from './asking.ts'
 import { causeNotes, deeper, isLikelyFirst, otherNote, type Said } from './cause-notes.ts'
 import { ifDrunkCautions } from './if-drunk.ts'
 import { answered } from './known-facts.ts'
-import { dangersBefore, toldFirst } from './told-first.ts'
+import { dangersBefore, isForGood, toldFirst } from './told-first.ts'
 import { remediesFor, troubleActions } from './trouble-actions.ts'
 
 const MOST_IN_MORE = 6
@@ -44,7 +44,7 @@ function headlineOf(
         const because = verdict.because === 'danger' ? 'weak' : verdict.because
         return { group: 'headlines', key: 'trouble_hold', values: { because } }
       }
-      const values = { symptom, cause: worst.id, whys: worst.finding.whys }
+      const values = { symptom, cause: worst.id, whys: worst.finding.whys, isForGood: isForGood(diagnosis) }
       return { group: 'headlines', key: 'trouble_hold_for', values }
     }
     case 'ask': {

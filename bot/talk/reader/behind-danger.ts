@@ -8,6 +8,7 @@ import { plainWords } from '../lexicon/plain-text.ts'
 import { NOTHING_SAID, type Remembered } from '../memory/remembered.ts'
 import { callReading } from '../memory/rule.ts'
 import { isAsked } from './is-told.ts'
+import { NOT_DENIED, originTold } from './origin-told.ts'
 import { jarMeant } from './verdict-asked.ts'
 
 const MOST_WORDS = 18
@@ -17,7 +18,6 @@ const NOT_BOUGHT =
   /\b(?:distil\p{L}*|home ?made|home ?brew\p{L}*|moonshine|hooch|poteen|still|unlabel\p{L}*|(?:no|without|missing|lost) (?:a |any |the |its )?label\p{L}*|label (?:came|fell|was|is|has) (?:off|gone|missing)|(?:dont|didnt|do not|did not|cant|not) (?:really )?(?:know|remember|sure|say)|no idea|dunno|not bought|(?:gave|given|got|had) (?:it |that |this |some )?(?:to|from|off) (?:me|us|my|a|an|the|our)|(?:gave|passed) (?:it |that |this )?to (?:me|us)|was a (?:gift|present)|alambicco|distillat[oa]|fatt[oa] in casa|casalingh?[oa]|senza etichetta|non (?:lo )?(?:so|ricordo|sappiamo)|boh|(?:me|ce|mi|ci)(?: l| lo)? ?l?(?:ha|hanno) (?:\p{L}+ )?(?:regalat|dat)[oa])(?!\p{L})/u
 const BOUGHT =
   /\b(?:bought|purchased|from (?:the |a )?(?:shop|store|supermarket|off licence|liquor store)|supermarket|comprat[oa]|supermercato|dal negozio)(?!\p{L})/u
-const NOT_DENIED = /\b(?:not|didnt|wasnt|never|non) (?:\p{L}+ ){0,2}?(?:bought|purchased|comprat[oa])/u
 
 /** Whatever grows is told off, scooped out or lifted out. */
 const SKIMMED =
@@ -131,6 +131,8 @@ export function behindDanger(sentence: Sentence, said: Remembered = NOTHING_SAID
     options: { ...standing.options, ...more },
   })
   const isQuestion = isAsked(sentence)
+  const origin = isQuestion ? null : originTold(plain, standing.options)
+  if (origin !== null) return callReading(again(origin))
   const gave = (GAVE.test(plain) && WHOM.test(plain)) || HA_DATO.test(plain) || isWithSomebody(text)
   if (gave && !isQuestion && !WISHED.test(plain)) {
     const reading = callReading(again({ given: whoIn(text) ?? 'somebody' }))

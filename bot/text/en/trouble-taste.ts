@@ -252,7 +252,7 @@ export const tasteTexts = {
     tainted: told(
       'ethyl acetate in the spirit, from careless distilling or a fake',
       'The bottle you poured from smells of it too.',
-      'Don’t use it, and take the bottle back to the shop. Spirit without a label, or from a home still: never.',
+      'Don’t use it: throw away what it went into, and take the bottle back to the shop. Spirit without a label, or from a home still: never.',
     ),
     old_oil: told(
       'old citrus oil that smells of turpentine',

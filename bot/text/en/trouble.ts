@@ -154,8 +154,8 @@ export const troubleSentences = {
     trouble_throw_away: ({ because, isRefused }) =>
       `${isRefused ? 'No. Throw' : 'Throw'} it away: ${stopReasons[because]}.`,
     trouble_hold: ({ because }) => `Don’t drink or bottle it yet: ${HOLD[because]}.`,
-    trouble_hold_for: ({ whys, ...said }, format) =>
-      `Don’t drink or bottle it yet: ${textOf(said).cause}.${whysText(whys.slice(0, 1), format)}`,
+    trouble_hold_for: ({ whys, isForGood, ...said }, format) =>
+      `Don’t drink or bottle it${isForGood ? '' : ' yet'}: ${textOf(said).cause}.${whysText(whys.slice(0, 1), format)}`,
     trouble_ask: ({ question, stake }) => {
       const asked = uncapital(questions[question])
       return stake === null ? `First: ${asked}` : `Don’t taste it yet: ${asked} ${stakeText(stake)}, throw it away.`

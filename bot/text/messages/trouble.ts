@@ -40,7 +40,8 @@ export interface TroubleMessages {
     /** `isRefused`: something was asked that would keep it. */
     trouble_throw_away: { readonly because: StopId; readonly isRefused: boolean }
     trouble_hold: { readonly because: 'over_ceiling' | 'fizz' | 'recurs' | 'weak' }
-    trouble_hold_for: CauseSaid & { readonly whys: readonly Why[] }
+    /** For good: nothing makes it fit to drink. */
+    trouble_hold_for: CauseSaid & { readonly whys: readonly Why[]; readonly isForGood: boolean }
     trouble_ask: { readonly question: Ask; readonly stake: Stake | null }
     /** The likeliest cause, and what has to be answered all the same. */
     trouble_likely: CauseSaid & { readonly question: Ask; readonly stake: Stake | null }

@@ -21,10 +21,8 @@ describe('bought spirit that smells of nail varnish', () => {
     'the gin from the shop has a nail polish remover smell',
   ])('is not to be used and goes back to the shop: %s', async (line) => {
     const text = await (await deskOf()).textOf(line)
-    expect(text).toContain(
-      'Don’t drink or bottle it yet: ethyl acetate in the spirit, from careless distilling or a fake.',
-    )
-    expect(text).toContain('Don’t use it, and take the bottle back to the shop.')
+    expect(text).toContain('Don’t drink or bottle it: ethyl acetate in the spirit, from careless distilling or a fake.')
+    expect(text).toContain('Don’t use it: throw away what it went into, and take the bottle back to the shop.')
     expect(text).toMatch(/from a home still: never/)
     expect(text).toMatch(/If anyone’s had some, call/)
   })

@@ -50,6 +50,48 @@ describe('whether its spirit was bought is answered in other words', () => {
   })
 })
 
+describe('where its spirit came from clears nothing', () => {
+  const STARTED = '/jar start plum of:500 g plums spirit:1 l vodka 40%'
+  const GLUE = 'the plum smells of glue'
+
+  it.each([
+    'the vodka came from the corner shop',
+    'it was labelled vodka, a good brand',
+    'I bought that vodka myself',
+    'the spirit was from an off licence',
+    'la vodka l’ho comprata al supermercato',
+  ])('%s', async (text) => {
+    const one = await told(STARTED, GLUE, 'no')
+    for (const line of [text, text])
+      expect(await one.say(line)).toMatchObject({ command: 'trouble', data: { discard: { verdict: 'hold' } } })
+    expect((await one.say('/jar show plum')).data.dangers).toEqual(['not_yet'])
+  })
+
+  it('of mould too, and a no stands', async () => {
+    expect(await (await told(FUR)).say('the vodka was from the supermarket')).toMatchObject(AWAY)
+    expect(await (await told(VARNISH, 'no')).say('the vodka was from the supermarket')).toMatchObject(AWAY)
+  })
+
+  it('nobody’s spirit has it thrown away', async () => {
+    expect(await (await told(STARTED, GLUE, 'no')).say('the vodka was homemade by a friend')).toMatchObject(AWAY)
+  })
+
+  it.each(['which vodka should I buy at the shop?', 'I’ll buy another vodka at the shop'])(
+    'is nothing of another: %s',
+    async (text) => {
+      expect((await (await told(STARTED, GLUE, 'no')).say(text)).command).not.toBe('trouble')
+    },
+  )
+
+  it('is said to be for good, and to be thrown away first', async () => {
+    const { headline, actions } = await textOf(await told(STARTED, GLUE), 'no')
+    expect(headline).toMatchObject({ key: 'trouble_hold_for', values: { isForGood: true } })
+    expect(actions[0]).toMatchObject({ label: { key: 'jar_throw_away' } })
+    const gas = await textOf(await told(STARTED, 'the lid of the plum is bulging'), 'yes')
+    expect(gas.headline).not.toMatchObject({ values: { isForGood: true } })
+  })
+})
+
 describe('what would be done with it all the same is refused', () => {
   it.each([
     'can I bake a cake with it?',
