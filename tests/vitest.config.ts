@@ -4,7 +4,7 @@ import { defineConfig } from 'vitest/config'
 
 /** Tests that start processes, which wait more than they work. */
 const PROCESSES = 'tests/**/*.process.test.ts'
-/** Whoever names files or tests wants each of their cases. */
+/** Whoever names files or tests wants each of their cases; those that start processes are few. */
 const areNamed = process.argv.some((argument) =>
   /(?:^|\/)tests\/(?!vitest\.config)|^(?:-t$|--testNamePattern)/.test(argument),
 )
@@ -22,7 +22,7 @@ export default defineConfig({
     include: [inProcesses ? PROCESSES : 'tests/**/*.test.ts'],
     exclude: inProcesses ? [] : [PROCESSES],
     runner: './tests/sampling-runner.ts',
-    env: areNamed ? { LARDERBELL_WHOLE: '1' } : {},
+    env: areNamed || inProcesses ? { LARDERBELL_WHOLE: '1' } : {},
     globalSetup: ['tests/print-seed.ts'],
     // What a source becomes is kept in node_modules, by its text.
     experimental: { fsModuleCache: true },
