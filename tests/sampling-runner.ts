@@ -4,7 +4,7 @@ import { SEED } from './runs.ts'
 
 /** Of a table so long or longer only some cases are run at once. */
 const LONG_TABLE = 5
-const ONE_OF = 8
+const ONE_OF = 12
 
 /** What somebody may be hurt by is tried whole each time, and so is what sees to the house. */
 const WHOLE = /\/tests\/(?:safety\/|talk\/emergency|[^/]+$)/

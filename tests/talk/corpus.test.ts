@@ -6,6 +6,7 @@ import { plainWords } from '../../core/spelling/normalise-name.ts'
 import { symptoms } from '../../core/trouble/symptoms.ts'
 import type { Person } from '../../store/person.ts'
 import { testDesk } from '../bot/test-desk.ts'
+import { sampled } from '../runs.ts'
 import { OUR_FILES, readDangers, readOffTopic, SENTENCE_FILES, sentencesOf } from './corpus.ts'
 import { SHELVES, type Shelf } from './shelves.ts'
 
@@ -136,7 +137,7 @@ const laid = async (shelf: Shelf) => {
 it('gives the earlier line of a talk as one that runs', async () => {
   const exact = ours.filter(({ after }) => after?.startsWith('/') && !after.startsWith('/plan of:cinnamon '))
   expect(exact.length).toBeGreaterThan(30)
-  for (const { after, shelf } of exact) {
+  for (const { after, shelf } of sampled(exact, 4)) {
     const { asker, run } = testDesk({ nowMs: Date.UTC(2026, 10, 29, 12) })
     if (shelf !== undefined) await asker.store.update(asker.userId, await laid(shelf))
     expect(await run(after!), after!).toMatchObject({ ok: true })

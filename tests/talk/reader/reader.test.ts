@@ -20,7 +20,7 @@ const LEAST = {
 } as const
 
 /**
- * Of a set of more than so many the short run reads one of five, and leaves the others to the long one and to `npm run bench -- talk`.
+ * Of a set of more than so many the short run reads one of ten, and leaves the others to the long one and to `npm run bench -- talk`.
  * So few say little of one set, so that the short run holds such sets to their shares together.
  */
 const SMALL = 100
@@ -31,7 +31,7 @@ const ofSome: { readonly right: number; readonly least: number }[] = []
 describe.each(Object.entries(LEAST))('the sentences of %s', (name, least) => {
   it('are understood, and nothing is recorded that nobody told', async () => {
     const all = sentencesOf(name as keyof typeof LEAST)
-    const sentences = all.length > SMALL ? sampled(all, 5) : all
+    const sentences = all.length > SMALL ? sampled(all, 10) : all
     const wronglyRecorded: string[] = []
     let right = 0
     for (const sentence of sentences) {
