@@ -140,7 +140,7 @@ describe('a plan offers its jar', () => {
     expect(line).toBe('/jar start of:8 lemons + 30 g ginger spirit:0.7 l strength:95% to-strength:30%')
     const desk = jarDesk()
     await desk.ask(line!)
-    expect((await desk.storyOf('lemon peel')).started.plants).toHaveLength(2)
+    expect((await desk.storyOf('lemon')).started.plants).toHaveLength(2)
   })
 
   it('late where it began in the past, today where it is to begin', async () => {
@@ -156,6 +156,9 @@ describe('a plan offers its jar', () => {
     ['1 kg green walnuts', 'green walnuts'],
     ['1 stick ceylon cinnamon', 'cinnamon'],
     ['30 g raspberries', 'raspberries'],
+    ['80 g peppermint leaves', 'peppermint'],
+    ['1 kg cherries', 'cherries'],
+    ['20 g coriander leaves', 'coriander leaves'],
   ])('%s as %s', async (of, name) => {
     const [line] = await actionsOf(`/plan of:${of} spirit:1 l 60%`)
     expect(line).toBe(`/jar start of:${of} spirit:1 l 60%`)
@@ -165,21 +168,21 @@ describe('a plan offers its jar', () => {
   it('under the next free number, and once only from one line', async () => {
     const desk = jarDesk()
     const [line] = await actionsOf('/plan of:90 g lemon peel spirit:1 l 95%')
-    await desk.ask('/jar start lemon peel of:80 g lemon peel spirit:1 l 95%')
+    await desk.ask('/jar start lemon of:80 g lemon peel spirit:1 l 95%')
     const text = await desk.textOf(line!)
-    expect(text).toContain('Started. I’ve named it lemon peel 2.')
-    expect(text).toContain('/jar rename lemon peel 2')
+    expect(text).toContain('Started. I’ve named it lemon 2.')
+    expect(text).toContain('/jar rename lemon 2')
     desk.at('2026-11-02')
     const again = await desk.run(line!)
     expect((await desk.person()).jars).toHaveLength(2)
     expect(await desk.headlineOf(line!)).toMatchObject({
       key: 'jar_begun_again',
-      values: { name: 'lemon peel 2', day: '2026-11-01' },
+      values: { name: 'lemon 2', day: '2026-11-01' },
     })
     const another = again.ok ? lineOf(again.reply.actions[0]!.call) : ''
-    expect(another).toBe('/jar start lemon peel 3 of:90 g lemon peel spirit:1 l 95%')
-    expect((await desk.ask(another)).data.name).toBe('lemon peel 3')
-    expect((await desk.refused('/jar start lemon peel of:80 g lemon peel spirit:1 l 95%')).option).toBe('name')
+    expect(another).toBe('/jar start lemon 3 of:90 g lemon peel spirit:1 l 95%')
+    expect((await desk.ask(another)).data.name).toBe('lemon 3')
+    expect((await desk.refused('/jar start lemon of:80 g lemon peel spirit:1 l 95%')).option).toBe('name')
   })
 
   it('for bottles to fill as well', async () => {

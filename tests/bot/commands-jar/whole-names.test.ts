@@ -57,7 +57,7 @@ describe('a start that is taken back', () => {
 
   it('with its name where none was typed', async () => {
     const { lines } = await undoneOf('/jar start of:lemon peel spirit:1 l 95%')
-    expect(lines).toEqual(['/jar start lemon peel of:lemon peel spirit:1 l 95% when:2026-11-01'])
+    expect(lines).toEqual(['/jar start lemon of:lemon peel spirit:1 l 95% when:2026-11-01'])
   })
 
   it('is offered no other jar', async () => {

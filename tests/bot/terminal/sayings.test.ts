@@ -17,7 +17,7 @@ const LEMON = '10 lemons and a litre of 95%'
 it.each([
   [[], LEMON, 'Start this jar: start it', 'start it', '/jar start of:10 lemons spirit:1 l 95%'],
   [[], LEMON, 'Make it drier: drier', 'drier', '/plan of:10 lemons spirit:1 l 95% to-sweetness:120 g/L'],
-  [[LEMON, 'start it'], 'strained it, 930 ml', 'Sweetened as planned: done', 'done', '/jar sweeten lemon peel sugar:'],
+  [[LEMON, 'start it'], 'strained it, 930 ml', 'Sweetened as planned: done', 'done', '/jar sweeten lemon sugar:'],
   [
     ['/jar start plum of:500 g plums spirit:1 l 40%'],
     'the plum went cloudy',

@@ -28,7 +28,7 @@ describe('another jar than the only one', () => {
   ])('is not taken for it: %s', async (text) => {
     const { problem, outcome } = await ofOneJar(text)
     expect(problem).toBe('talk_only_jar')
-    expect(outcome.ok ? null : outcome.error.values).toMatchObject({ jar: 'lemon peel' })
+    expect(outcome.ok ? null : outcome.error.values).toMatchObject({ jar: 'lemon' })
   })
 
   it('is that one once its maker says so', async () => {

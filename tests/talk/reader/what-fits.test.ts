@@ -24,7 +24,7 @@ describe('what is offered where a sentence is not understood', () => {
     expect(choices[0]).toBe('/jar start of:10 lemons spirit:1 litre 95%')
     expect(choices).toHaveLength(3)
     await one.say('start it')
-    expect((await one.say(text)).choices[0]).toBe('/jar show lemon peel')
+    expect((await one.say(text)).choices[0]).toBe('/jar show lemon')
   })
 
   it('what a jar asks for today', async () => {
