@@ -14,6 +14,10 @@ const UNITS = String.raw`(?:g|kg|mg|ml|cl|dl|l|lbs?|oz|fl\.? ?oz|st|cups?|pints?
 
 const UNIT = new RegExp(String.raw`^${NUMBER}\s*${UNITS}`, 'iu')
 
+const UNIT_BEHIND = new RegExp(String.raw`^\s*(${UNITS})`, 'iu')
+
+const unitAt = (behind: string): string => UNIT_BEHIND.exec(behind)?.[1] ?? ''
+
 /** Between a measure and the smaller one that goes on from it: `1 lb 4 oz`, `2 cups and 1 tbsp`. */
 const GOES_ON = new RegExp(String.raw`^\s*${UNITS}\.?(?:\s*,|\s+and|\s+e)?\s*$`, 'iu')
 const SMALLER =
@@ -33,7 +37,9 @@ export function scaledText(option: string, text: string, factor: number): string
         end = at + typed.length
         const value = (numberOf(typed) ?? 0) * factor
         if (option === 'of' && !UNIT.test(item.slice(at))) return pieces(value)
-        return option === 'bottles' ? String(Math.max(1, Math.round(value))) : writtenLike(value, typed)
+        return option === 'bottles'
+          ? String(Math.max(1, Math.round(value)))
+          : writtenLike(value, typed, unitAt(item.slice(at + typed.length)))
       })
     })
     .join('+')

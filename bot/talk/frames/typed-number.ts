@@ -18,12 +18,25 @@ export function numberOf(typed: string): number | null {
   return read?.readings[0]?.value ?? null
 }
 
+const IN_GRAMS = /^(?:g|ml|grams?|gramm[oi])$/iu
+const IN_THOUSANDS = /^(?:l|kg|lit(?:re|er)s?|litr[oi]|kilos?|chil[oi])$/iu
+
+/** A kitchen’s scale and jug tell no less. */
+const leastOf = (value: number, unit: string): number => {
+  if (IN_GRAMS.test(unit)) return value >= 10 ? 1 : 0.1
+  return IN_THOUSANDS.test(unit) && value >= 0.3 ? 0.01 : 0
+}
+
 /** No more digits than a kitchen has; three behind a point would be thousands. */
-const rounded = (value: number): string => String(Number(value >= 100 ? value.toPrecision(4) : value.toPrecision(3)))
+function rounded(value: number, unit: string): string {
+  const least = leastOf(value, unit)
+  const near = least === 0 ? value : Math.round(value / least) * least
+  return String(Number(near >= 100 ? near.toPrecision(4) : near.toPrecision(3)))
+}
 
 /** A number in the way of another: a fraction where that was one and the value has one. */
-export function writtenLike(value: number, typed: string): string {
+export function writtenLike(value: number, typed: string, unit = ''): string {
   const isFraction = /[^\d.,]/.test(typed)
   const [fraction] = isFraction ? numberTexts(value).filter((text) => text.includes('/')) : []
-  return fraction ?? rounded(value)
+  return fraction ?? rounded(value, unit)
 }

@@ -36,7 +36,7 @@ const TALKS: readonly Talk[] = [
   [null, PLAN, 'could it be limes', '/plan of:10 limes spirit:1 l 95%'],
   [null, PLAN, 'I’ve only limes', '/plan of:10 limes spirit:1 l 95%'],
   [null, PLAN, 'con le arance invece dei limoni', '/plan of:10 arance spirit:1 l 95%'],
-  [null, PLAN, 'a third of that', '/plan of:3 lemons spirit:0.333 l 95%'],
+  [null, PLAN, 'a third of that', '/plan of:3 lemons spirit:0.33 l 95%'],
   [null, PLAN, 'un quarto di questo', '/plan of:2.5 lemons spirit:0.25 l 95%'],
   [null, PLAN, 'for two litres of alcohol then', '/plan of:10 lemons spirit:2 litres 95%'],
   [null, PLAN, 'how many bottles is that', '/plan of:10 lemons spirit:1 l 95%'],

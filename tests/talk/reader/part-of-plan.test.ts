@@ -13,7 +13,7 @@ const BOTH = '12 lemons and 2 oranges in a litre of 95% spirit'
 describe('so much of one plant, the rest as it is', () => {
   it.each([
     [PLUMS, 'use half the plums', 'of:0.5 kilo plums'],
-    [PLUMS, 'with two thirds of the plums', 'of:0.667 kilo plums'],
+    [PLUMS, 'with two thirds of the plums', 'of:0.67 kilo plums'],
     ['300 g di ciliegie in un litro di vodka', 'il doppio delle ciliegie', 'of:600 g ciliegie'],
     [BOTH, 'half as many lemons', 'of:6 lemons + 2 oranges'],
     [BOTH, 'double the oranges please', 'of:12 lemons + 4 oranges'],
@@ -54,7 +54,7 @@ describe('the size of a jar', () => {
       expect(await (await planned(PLUMS)).say(text)).toMatchObject({
         command: 'plan',
         code: null,
-        read: expect.stringMatching(/of:0\.667 kilo plums spirit:0\.667 litre vodka/),
+        read: expect.stringMatching(/of:0\.67 kilo plums spirit:0\.67 litre vodka/),
       })
     },
   )
