@@ -7,7 +7,7 @@ it('shows the only jar that can be meant, and asks where there are several', asy
   await desk.ask('/jar start plum of:500 g plums spirit:1 l 40%')
   expect(await desk.textOf('/jar show')).toMatch(/steeping, day 1 of 61, at about 30\s%/)
   await desk.ask('/jar discard plum')
-  expect(await desk.textOf('/jar show')).toMatch(/^plum (?:is|was) thrown away/)
+  expect(await desk.textOf('/jar show')).toMatch(/^Plum (?:is|was) thrown away/)
   await desk.ask('/jar start quince of:500 g quinces spirit:1 l 40%')
   expect(await desk.textOf('/jar show')).toContain('quince')
   await desk.ask('/jar start sloe of:500 g sloes spirit:1 l 40%')

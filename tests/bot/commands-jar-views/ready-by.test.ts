@@ -46,6 +46,6 @@ describe('/jar show with a day', () => {
     desk.at('2026-11-20')
     await desk.ask('/jar strain lemon')
     await desk.ask('/jar empty lemon')
-    expect(await said(desk, '25 December')).toBe('lemon is empty.')
+    expect(await said(desk, '25 December')).toBe('Lemon is empty.')
   })
 })

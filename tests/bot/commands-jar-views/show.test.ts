@@ -67,11 +67,11 @@ describe('/jar show', () => {
     await desk.ask('/jar strain sloe measured:800 ml')
     await desk.ask('/jar sweeten sloe sugar:150 g')
     await desk.ask('/jar bottle sloe bottles:1 x 700 ml')
-    expect(await firstLine()).toMatch(/^sloe is ready to drink from \d/)
+    expect(await firstLine()).toMatch(/^Sloe is ready to drink from \d/)
     desk.at('2027-12-01')
-    expect(await firstLine()).toBe('sloe is ready to drink.')
+    expect(await firstLine()).toBe('Sloe is ready to drink.')
     await desk.ask('/jar empty sloe')
-    expect(await firstLine()).toBe('sloe is empty.')
+    expect(await firstLine()).toBe('Sloe is empty.')
   })
 
   it('tells a corrected entry as it stands now, its day and its amounts, and what it was', async () => {

@@ -37,7 +37,7 @@ it('counts what is given away and what is opened, and what is left', async () =>
   const shown = await desk.ask('/bottles')
   expect((shown.data.jars as readonly { readonly bestUntil: string }[])[0]).toMatchObject({ bestUntil: '2027-11-01' })
   expect(await desk.textOf('/bottles')).toContain(
-    'lemon: 2 of 4 bottles of 500 ml left, 2 given away. 1 of 2 bottles of 200 ml left, 1 opened. Best until about November 2027.',
+    'Lemon: 2 of 4 bottles of 500 ml left, 2 given away. 1 of 2 bottles of 200 ml left, 1 opened. Best until about November 2027.',
   )
 })
 
@@ -60,7 +60,7 @@ test.each([
   ['/bottles jar:lemon given:5 x 500 ml', 'There are only 4 of the 500 ml bottles of lemon left. How many was it?'],
   [
     '/bottles jar:lemon given:1 x 700 ml',
-    'lemon has no bottles of 700 ml, only of 500 ml or 200 ml. Which ones, and how many?',
+    'Lemon has no bottles of 700 ml, only of 500 ml or 200 ml. Which ones, and how many?',
   ],
   ['/bottles given:2', 'Which jar? For example: /bottles lemon given:2'],
   ['/lable lemon', 'I don’t know “lable”. Did you mean /label lemon'],

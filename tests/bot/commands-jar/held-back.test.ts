@@ -57,7 +57,7 @@ describe('a step that makes no sense', () => {
     async (line) => {
       const { code, message } = await (await strained()).refused(`/jar ${line} when:10 November`)
       expect(code).toBe('wrong_stage')
-      expect(message).toContain('lemon was strained on 20 November 2026, so this came later.')
+      expect(message).toContain('Lemon was strained on 20 November 2026, so this came later.')
     },
   )
 

@@ -65,7 +65,7 @@ describe('/jar correct judges the whole jar', () => {
     const desk = await begun('/jar start a of:1 g nutmeg spirit:1 l 95%', '/jar add a spirit:20 l 95%')
     await desk.ask('/jar add a of:20 g nutmeg')
     const [caution] = await cautionsOf(desk, '/jar correct a entry:2 spirit:10 ml 95% already:yes')
-    expect(caution).toMatch(/a has 21(?:\.0*)? g nutmeg.*Don’t drink it or give it away/)
+    expect(caution).toMatch(/A has 21(?:\.0*)? g nutmeg.*Don’t drink it or give it away/)
     expect(await cautionsOf(desk, '/jar shake a')).toHaveLength(1)
     expect(await cautionsOf(desk, '/jar correct a entry:2 spirit:15 l 95%')).toHaveLength(1)
     expect(await cautionsOf(desk, '/jar add a spirit:6 l 95%')).toEqual([])

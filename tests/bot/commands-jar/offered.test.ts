@@ -80,7 +80,7 @@ describe('plants of a later day that were offered', () => {
     const line = (await offeredBy('/jar list')).find((each) => each.startsWith('/jar add'))!
     expect(line).toMatch(/ after:1$/)
     await desk.ask(line)
-    expect(await desk.textOf(line)).toContain('nero has moved on')
+    expect(await desk.textOf(line)).toContain('Nero has moved on')
     expect((await desk.storyOf('nero')).happened.filter(({ kind }) => kind === 'added')).toHaveLength(1)
   })
 })

@@ -187,5 +187,5 @@ it('says into which jar all of it went, where a step of it is told', async () =>
   await desk.ask('/jar combine plum with:sloe into:duff')
   const { code, message } = await desk.refused('/jar sweeten sloe sugar:100 g')
   expect(code).toBe('wrong_stage')
-  expect(message).toMatch(/^sloe was all poured into (?:duff|plum) /)
+  expect(message).toMatch(/^Sloe was all poured into (?:duff|plum) /)
 })

@@ -26,5 +26,5 @@ it('refuses what was read by what was typed, and offers to work it out without',
     /^1\.2 l at 26 % has more alcohol than went into plum\. Read through its sugar, that means \d\d %/,
   )
   const line = /work it out: (\/jar strain .+)$/.exec(text)![1]!
-  expect(await desk.firstOf(line)).toMatch(/^plum is strained: 1\.2/)
+  expect(await desk.firstOf(line)).toMatch(/^Plum is strained: 1\.2/)
 })

@@ -9,7 +9,7 @@ describe('/jar start', () => {
   it('says what goes in and what comes next, and keeps what was planned', async () => {
     const desk = jarDesk()
     const text = await desk.textOf(LEMON)
-    expect(text).toMatch(/^lemon is started\. In the jar: peel of 10 lemons.* and 1 l of 95 % spirit\./)
+    expect(text).toMatch(/^Lemon is started\. In the jar: peel of 10 lemons.* and 1 l of 95 % spirit\./)
     expect(text).toMatch(/Taste from +8 November 2026/)
     expect(text).toMatch(/Strain +from 15 November to 1 December 2026/)
     expect(text).not.toContain('Syrup expected')
@@ -22,7 +22,7 @@ describe('/jar start', () => {
   it('says what goes in later, and when', async () => {
     const batch = 'of:1 vanilla pod + 80 g coffee beans spirit:700 ml 40%'
     const started = flat(await jarDesk().textOf(`/jar start coffee ${batch}`))
-    expect(started).toMatch(/^coffee is started\. In the jar: 1 vanilla pod.* and 700 ml of 40 % spirit\./)
+    expect(started).toMatch(/^Coffee is started\. In the jar: 1 vanilla pod.* and 700 ml of 40 % spirit\./)
     expect(started).toMatch(/Add the coffee beans on 10 Nov\./)
   })
 

@@ -32,7 +32,7 @@ describe('what is bottled undiluted', () => {
     expect(await desk.textOf(bottle.replace('500', '250'))).toMatch(/Next +rested on 25 Dec/)
     desk.at('2027-02-01')
     expect(await desk.textOf('/jar list')).toMatch(/Rested, but don’t drink it neat: lemon\./)
-    expect(await desk.textOf('/jar show lemon')).toMatch(/^lemon has rested\. Dilute it before you drink it\./)
+    expect(await desk.textOf('/jar show lemon')).toMatch(/^Lemon has rested\. Dilute it before you drink it\./)
   })
 
   it('is warned of no more once it is empty', async () => {

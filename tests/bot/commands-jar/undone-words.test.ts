@@ -16,7 +16,7 @@ it('says what was undone, what left the shelf and what a batch cost as somebody 
   await later.run('/jar strain sloes')
   await later.run('/jar sweeten sloes sugar:170 g water:300 ml')
   await later.run('/jar bottle sloes bottles:2 x 500 ml')
-  expect(await later.firstOf('/bottles sloes given:1')).toContain('sloes: 1 bottle of 500 ml given away.')
+  expect(await later.firstOf('/bottles sloes given:1')).toContain('Sloes: 1 bottle of 500 ml given away.')
   expect(await later.firstOf('/jar undo sloes')).toContain('Undone: that bottle of sloes wasn’t given away after all.')
   const prices = 'prices:sloes 4/kg + sugar 1.20/kg + spirit 60% 18/l + bottles 0.80 each'
   expect(await later.firstOf(`/cost sloes ${prices}`)).toMatch(/^Making sloes costs [\d.]+\./)

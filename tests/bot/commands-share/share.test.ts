@@ -24,7 +24,7 @@ describe('/share at the terminal', () => {
     const desk = await begun()
     const text = await desk.textOf('/share lemon')
     const [share] = await sharesOf(desk)
-    expect(text).toContain('lemon: a liqueur of lemon peel, aiming for about 30 % with 250 g/L')
+    expect(text).toContain('Lemon: a liqueur of lemon peel, aiming for about 30 % with 250 g/L')
     expect(text).toContain('files/larderbell-batch.png')
     expect(text.split('\n').some((line) => line.endsWith(`/plan from:${share!.code}`))).toBe(true)
     const [file] = desk.files()
@@ -50,7 +50,7 @@ describe('/share at the terminal', () => {
       '/jar bottle lemon bottles:3 x 500 ml',
     )
     expect(await desk.textOf('/share lemon')).toMatch(
-      /lemon: a liqueur of lemon peel, about 3\d % with 2\d[05] g\/L of\s+sugar\./,
+      /Lemon: a liqueur of lemon peel, about 3\d % with 2\d[05] g\/L of\s+sugar\./,
     )
     const plain = deskOf()
     await plain.jsonOf('/jar start mint of:80 g lemon peel spirit:1 l 60%')
@@ -69,10 +69,10 @@ describe('/share at the terminal', () => {
     const { share } = (await desk.jsonOf('/share lemon')).data
     expect((await desk.jsonOf('/share')).data.shares).toMatchObject([{ share, name: 'lemon', made: 0, posted: false }])
     expect(await desk.textOf(`/share withdraw:${share}`)).toBe(
-      'lemon is no longer shared. Anyone who kept its code can still make it.',
+      'Lemon is no longer shared. Anyone who kept its code can still make it.',
     )
     expect(await desk.textOf(`/share withdraw:${share}`)).toBe(
-      'lemon was withdrawn before. Anyone who kept its code can still make it.',
+      'Lemon was withdrawn before. Anyone who kept its code can still make it.',
     )
     expect((await sharesOf(desk))[0]).toMatchObject({ withdrawn: true })
     expect((await desk.jsonOf('/share withdraw:zzzzzzzz')).error).toMatchObject({ code: 'not_found' })

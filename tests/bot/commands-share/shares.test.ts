@@ -78,9 +78,9 @@ describe('the list of shares', () => {
 describe('/share withdraw:', () => {
   it('takes the name of a batch that is shared once', async () => {
     const desk = await deskWith(LEMON, WALNUT, '/share lemon', '/share nut')
-    expect(await desk.textOf('/share withdraw:LEMON')).toContain('lemon is no longer shared.')
+    expect(await desk.textOf('/share withdraw:LEMON')).toContain('Lemon is no longer shared.')
     expect((await desk.shares()).map(({ withdrawn }) => withdrawn)).toEqual([true, false])
-    expect(await desk.textOf('/share withdraw:lemon')).toContain('lemon was withdrawn before.')
+    expect(await desk.textOf('/share withdraw:lemon')).toContain('Lemon was withdrawn before.')
     expect((await desk.jsonOf('/share withdraw:lem')).error).toMatchObject({ code: 'not_found' })
   })
 

@@ -15,7 +15,7 @@ it('loses what a slash command has answered, and says so', async () => {
   await fake.slash('jar shake', { jar: 'lemon' })
   await edited(message)
   expect(labels(message)).toEqual(['Strained', 'Later today', 'Tomorrow', ...KEPT])
-  expect(textOf(message.json)).toContain('✓ lemon is shaken.')
+  expect(textOf(message.json)).toContain('✓ Lemon is shaken.')
 })
 
 it('asks for no shaking of what was strained, and for nothing of what is gone', async () => {
@@ -29,7 +29,7 @@ it('says no amount of what was typed elsewhere, where others may read along', as
   const message = await nudge([ripe()])
   await fake.slash('jar strain', { jar: 'lemon', measured: '920 ml', strength: '87%' })
   await edited(message)
-  expect(textOf(message.json)).toContain('✓ lemon is strained.')
+  expect(textOf(message.json)).toContain('✓ Lemon is strained.')
   expect(textOf(message.json)).not.toMatch(/920|87/)
 })
 
@@ -62,7 +62,7 @@ it('is drawn from what is kept, also after a restart: with what nobody pressed, 
   await edited(message)
   expect(labels(message)).toEqual(['All shaken', 'Show jars', 'Reminders…'])
   expect(textOf(message.json)).toMatch(
-    /Shake lemon, peach and basil.*✓ peach is thrown away.*✓ I’ll remind you about sun and basil again from /s,
+    /Shake lemon, peach and basil.*✓ Peach is thrown away.*✓ I’ll remind you about sun and basil again from /s,
   )
   await fake.slash('jar undo', { jar: 'basil' })
   await edited(message, 2)

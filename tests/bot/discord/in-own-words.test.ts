@@ -106,5 +106,5 @@ it('takes what follows a slash command, and a button, as said of it', async () =
   const start = buttonsOf(drier.json).find(({ label }) => /start/i.test(label ?? ''))!
   await fake.press(drier, start.label!)
   const undone = await said(dm(), 'undo')
-  expect(textOf(undone.json)).toContain('lemon is deleted.')
+  expect(textOf(undone.json)).toContain('Lemon is deleted.')
 })

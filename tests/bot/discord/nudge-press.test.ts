@@ -20,11 +20,11 @@ describe('Done', () => {
     bot.pass(90_000)
     const answer = await fake.press(message, 'Shaken')
     expect(answer).toMatchObject({ isPrivate: true })
-    expect(answer.text).toContain('lemon is shaken.')
+    expect(answer.text).toContain('Lemon is shaken.')
     await edited(message)
     expect(await kindsOf()).toEqual(['started', 'shaken'])
     const seconds = Math.floor((Date.UTC(2026, 10, 25, 9) + 90_000) / 1000)
-    expect(textOf(message.json)).toContain(`✓ lemon is shaken. <@${fake.user.id}>, <t:${seconds}:f>`)
+    expect(textOf(message.json)).toContain(`✓ Lemon is shaken. <@${fake.user.id}>, <t:${seconds}:f>`)
     expect(textOf(message.json)).toContain('Shake lemon.')
     expect(labels(message)).toEqual([SHOW, REMINDERS])
     const change = fake.requests('edit')[0]!.body as { readonly allowed_mentions: unknown }
@@ -36,7 +36,7 @@ describe('Done', () => {
     const both = await Promise.all([fake.press(message, 'Shaken'), fake.press(message, 'Shaken')])
     await edited(message)
     expect(await kindsOf()).toEqual(['started', 'shaken'])
-    expect(both.filter(({ text }) => text.includes('lemon is shaken.'))).toHaveLength(1)
+    expect(both.filter(({ text }) => text.includes('Lemon is shaken.'))).toHaveLength(1)
     expect(textOf(message.json).match(/✓/g)).toHaveLength(1)
   })
 
@@ -85,7 +85,7 @@ describe('Done', () => {
     await record(here.store, fake, 'lemon', { kind: 'renamed', name: 'sun' })
     await restart()
     bot.pass(24 * 60 * MINUTE_MS)
-    expect((await fake.press(message, 'Shaken')).text).toContain('sun is shaken.')
+    expect((await fake.press(message, 'Shaken')).text).toContain('Sun is shaken.')
     await edited(message)
   })
 
@@ -112,7 +112,7 @@ describe('Done', () => {
     for (const outage of [{ status: 500 }, { status: 403, code: 50001 }, { closes: true }]) {
       const message = await nudge()
       const back = fake.outage('edit', outage, { times: 5 })
-      expect((await fake.press(message, 'Shaken')).text).toContain('lemon is shaken.')
+      expect((await fake.press(message, 'Shaken')).text).toContain('Lemon is shaken.')
       await wait(() => fake.requests('edit').some(({ status }) => status !== 200))
       back()
       fake.channel.messages.clear()

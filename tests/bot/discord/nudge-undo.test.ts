@@ -78,7 +78,7 @@ it('on a reminder of which nothing is kept does all its buttons say, and leaves 
   await bot.store.update(fake.user.id, ({ sentNudges: _, ...before }) => before)
   const before = labels(message)
   const answer = await fake.press(message, 'Shaken')
-  expect(answer.text).toContain('lemon is shaken.')
+  expect(answer.text).toContain('Lemon is shaken.')
   expect((await fake.press(answer.message, UNDO)).text).toContain(takenBack('lemon', 'shaken'))
   expect([message.edits, labels(message)]).toEqual([0, before])
 })
@@ -89,7 +89,7 @@ it('takes back with a button of the version before, which named what to take off
   await edited(message, 1)
   const { lines } = await bot.store.update(fake.user.id, (person) => ({
     ...person,
-    lines: [{ id: '0123456789ab', line: '{"button":{},"said":"✓ lemon is shaken.","buttons":[]}' }],
+    lines: [{ id: '0123456789ab', line: '{"button":{},"said":"✓ Lemon is shaken.","buttons":[]}' }],
   }))
   const id = (await here.person()).jars[0]!.id
   const customId = `1|${BigInt(fake.user.id).toString(36)}|/jar undo #${id} after:2|k${lines[0]!.id}`

@@ -96,7 +96,7 @@ it('works after a restart, a day later and after a rename', async () => {
   bot.pass(DAY_MS)
   await fake.slash('jar rename', { jar: 'lemon', to: 'midwinter lemon' })
   const shaken = await fake.press(message, custom(`/jar shake #${id}`))
-  expect(shaken.text).toContain('midwinter lemon')
+  expect(shaken.text).toContain('Midwinter lemon')
   expect(await kindsOf()).toContain('shaken')
   expect((await fake.press(message, SHOW)).isPrivate).toBe(false)
 })

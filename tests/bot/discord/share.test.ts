@@ -23,7 +23,7 @@ describe('/share', () => {
     const gallery = json.components![1] as unknown as { readonly items: readonly { readonly description: string }[] }
     expect(gallery.items[0]!.description).toContain(NAME)
     expect(shown.text.split('\n')[0]).toBe(
-      '**secret-cellar lemon: a liqueur of lemon peel, aiming for about 30\u00a0% with 250\u00a0g/L of sugar.**',
+      '**Secret-cellar lemon: a liqueur of lemon peel, aiming for about 30\u00a0% with 250\u00a0g/L of sugar.**',
     )
     const { code, id, postedIn } = await acts.shareOf()
     expect(shown.text).toContain(code)

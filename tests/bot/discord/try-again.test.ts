@@ -91,7 +91,7 @@ describe('straining', () => {
     expect(message!.edits).toBe(0)
     await fake.submit(asked, { measured: '' })
     await wait(() => message!.edits === 1)
-    expect(textOf(message!.json)).toContain('✓ lemon')
+    expect(textOf(message!.json)).toContain('✓ Lemon')
     expect(buttonsOf(message!.json).map(({ label }) => label)).toEqual(['Show jar', 'Reminders…'])
   })
 })

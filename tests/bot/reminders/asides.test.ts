@@ -31,7 +31,7 @@ describe('straining that is open', () => {
       'Shake ginger and basil. Taste basil. Strain basil: it’s ready, any day until 21 January.',
       'Shake ginger and basil. Taste basil. Strain basil by 21 January.',
       'Shake ginger and basil. Taste basil. Strain basil: today is the last day.',
-      'basil should have been strained 1 day ago. Shake ginger and basil.',
+      'Basil should have been strained 1 day ago. Shake ginger and basil.',
     ])
   })
 

@@ -20,12 +20,12 @@ describe('a reminder of one job', () => {
   it.each([['done'], ['Done!'], ['all done'], ['did it'], ['ok, done that'], ['fatto'], ['done, thanks']])(
     'is answered by %s',
     async (said) => {
-      expect(await answer(...STARTED, '@ 2026-03-02 09:05', `> ${said}`)).toContain('lemon is shaken.')
+      expect(await answer(...STARTED, '@ 2026-03-02 09:05', `> ${said}`)).toContain('Lemon is shaken.')
     },
   )
 
   it('on its day, hours later', async () => {
-    expect(await answer(...STARTED, '@ 2026-03-02 22:00', '> done')).toContain('lemon is shaken.')
+    expect(await answer(...STARTED, '@ 2026-03-02 22:00', '> done')).toContain('Lemon is shaken.')
   })
 
   it('once: what is done is not done again', async () => {
@@ -62,11 +62,11 @@ describe('a reminder of several jobs', () => {
   })
 
   it.each([
-    ['shaken', 'lemon is shaken.'],
-    ['the first one', 'lemon is shaken.'],
-    ['I shook it', 'lemon is shaken.'],
+    ['shaken', 'Lemon is shaken.'],
+    ['the first one', 'Lemon is shaken.'],
+    ['I shook it', 'Lemon is shaken.'],
     ['number two', 'How does it taste'],
-    ['both', 'lemon is shaken.'],
+    ['both', 'Lemon is shaken.'],
   ])('which is answered by %s', async (said, answered) => {
     expect(await answer(...TASTE, '> done', `> ${said}`)).toContain(answered)
   })

@@ -72,14 +72,14 @@ describe('what has rested', () => {
   it('is ready to drink where it can be drunk', async () => {
     const sweetened: Happening = { kind: 'sweetened', waterG: exactly(800), sweetenings: whiteSugar(exactly(300)) }
     const text = await saidOn('2026-12-31', { plan, past: [strained(930), sweetened, bottled] })
-    expect(text).toMatch(/^basil is ready to drink\.\n/)
+    expect(text).toMatch(/^Basil is ready to drink\.\n/)
   })
 
   it('is called too strong where it is, known or estimated', async () => {
     const neat = await saidOn('2026-12-30', { plan, past: [strained(930), bottled] })
-    expect(neat).toMatch(/^basil has rested: 9\d(\.\d+)? % vol, undiluted\. Don’t drink it neat\.\n/)
+    expect(neat).toMatch(/^Basil has rested: 9\d(\.\d+)? % vol, undiluted\. Don’t drink it neat\.\n/)
     const little: Happening = { kind: 'sweetened', waterG: exactly(50), sweetenings: whiteSugar(exactly(50)) }
     const sweet = await saidOn('2026-12-31', { plan, past: [strained(null), little, bottled] })
-    expect(sweet).toMatch(/^basil has rested: \d\d(\.\d+)? % vol\. Don’t drink it neat\.\n/)
+    expect(sweet).toMatch(/^Basil has rested: \d\d(\.\d+)? % vol\. Don’t drink it neat\.\n/)
   })
 })

@@ -30,8 +30,8 @@ const end: Happening = { kind: 'emptied' }
 
 describe('what cannot follow', () => {
   test.each<readonly [readonly Happening[], Happening, string]>([
-    [[started()], bottled, 'lemon is still steeping. Strain it first: /jar strain lemon'],
-    [[started()], end, 'lemon is still steeping. Strain it first, or throw it away: /jar discard lemon'],
+    [[started()], bottled, 'Lemon is still steeping. Strain it first: /jar strain lemon'],
+    [[started()], end, 'Lemon is still steeping. Strain it first, or throw it away: /jar discard lemon'],
     [[started()], started(), 'You already started lemon on 1 November 2026. What else could this one be called?'],
     [
       [started(), strained()],
@@ -41,7 +41,7 @@ describe('what cannot follow', () => {
     [
       [started(), strained()],
       added({ plants: [plant('basil', 10)] }),
-      'lemon was strained on 2 November 2026, so it takes no more plants. Spirit, water and sugar can still go in.',
+      'Lemon was strained on 2 November 2026, so it takes no more plants. Spirit, water and sugar can still go in.',
     ],
     [
       [started(), strained(), end],
@@ -55,7 +55,7 @@ describe('what cannot follow', () => {
   it('names the entry in the way', () => {
     const entries = entriesOf(started(), { kind: 'shaken' }, added({ plants: [plant('basil', 10)] }))
     expect(said(() => record(entries, strained(), on(1, 30), META))).toBe(
-      'lemon was added to on 3 November 2026 (entry 3). Is that day wrong? See /jar show lemon',
+      'Lemon was added to on 3 November 2026 (entry 3). Is that day wrong? See /jar show lemon',
     )
   })
 
@@ -87,7 +87,7 @@ describe('what cannot follow', () => {
       .filter((each) => each !== 'taken')
     expect(sentences.length).toBeGreaterThan(25)
     for (const sentence of sentences) {
-      expect(sentence).toMatch(/^(?:lemon |You |No more shaking: lemon |Nothing).+(?:[.?]| \/jar .+)$/)
+      expect(sentence).toMatch(/^(?:Lemon |You |No more shaking: lemon |Nothing).+(?:[.?]| \/jar .+)$/)
       expect(sentence).not.toMatch(/undefined|null|NaN|_/)
     }
   })

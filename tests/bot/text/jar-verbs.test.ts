@@ -28,8 +28,8 @@ describe('the verb of a jar', () => {
   it('goes with the name that a jar is given', async () => {
     const desk = jarDesk('2026-10-01')
     expect(await desk.textOf('/jar start of:500 g sloes spirit:700 ml 40%')).toContain('named it sloes')
-    expect(await desk.textOf('/jar shake sloes')).toMatch(/^sloes are shaken\./)
+    expect(await desk.textOf('/jar shake sloes')).toMatch(/^Sloes are shaken\./)
     expect(await desk.textOf('/jar show sloes')).toMatch(/\nThey’re steeping,/)
-    expect(await desk.textOf('/jar bottle sloes 2 x 300 ml')).toContain('sloes are still steeping. Strain them first:')
+    expect(await desk.textOf('/jar bottle sloes 2 x 300 ml')).toContain('Sloes are still steeping. Strain them first:')
   })
 })

@@ -77,7 +77,7 @@ describe('how many glasses there are', () => {
     'is told where nobody counts people: %s',
     async (line) => {
       expect(await (await deskOf(...BOTTLED)).textOf(line)).toContain(
-        'orange has 1 l in full bottles: 25 glasses of 40 ml.',
+        'Orange has 1 l in full bottles: 25 glasses of 40 ml.',
       )
     },
   )
@@ -129,6 +129,6 @@ describe('whether a jar freezes', () => {
     'does it go solid in our freezer',
   ])('is said first of it: %s', async (line) => {
     const text = await (await deskOf(...BOTTLED)).textOf(line)
-    expect(text).toMatch(/^read as \/jar show orange\n\norange (?:goes slushy in|should pour from) the freezer\./)
+    expect(text).toMatch(/^read as \/jar show orange\n\nOrange (?:goes slushy in|should pour from) the freezer\./)
   })
 })
