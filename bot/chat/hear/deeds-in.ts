@@ -7,6 +7,7 @@ import { inMl } from '../../talk/household/by-household.ts'
 import { bothDone } from '../../talk/reader/both-done.ts'
 import { clausesApart, SHOWN } from '../../talk/reader/clauses-apart.ts'
 import { deedsApart } from '../../talk/reader/deeds-apart.ts'
+import { noSugarApart } from '../../talk/reader/no-sugar-apart.ts'
 import { isJarNamed, jarNamed, ownDeeds } from '../../talk/reader/own-deeds.ts'
 import { pricedBatch } from '../../talk/reader/prices-beside.ts'
 import { HARMFUL } from '../../talk/reader/second-thought.ts'
@@ -92,8 +93,28 @@ export function deedsIn(line: string, whole: TalkReading, dispatch: Dispatch, pe
   const sentence = sentenceOnce(text, surroundings)
   const both = bothDone(whole, sentence)
   if (both !== null) return inOrder(both)
+  const plain = unsweetenedIn(sentence, surroundings, dispatch, person)
+  if (plain !== null) return plain
   const among: Among = { surroundings, read: (part) => readingFor(part, dispatch, person) }
   return deedsTold(sentence, among) ?? (isOfDeed ? ownDeedsIn(sentence, among) : null)
+}
+
+/** `No sugar` beside a deed: it is noted first, so that what comes of the deed asks for none. */
+function unsweetenedIn(
+  sentence: Sentence,
+  surroundings: Surroundings,
+  dispatch: Dispatch,
+  person: Person,
+): Apart | null {
+  const said = noSugarApart(sentence)
+  if (said === null) return null
+  const of = jarNamed(sentence.typed.text, surroundings)
+  const wish = of === null ? said.wish : `${of}, ${said.wish}`
+  const noted = readingFor(wish, dispatch, person)
+  if (noted.kind !== 'call' || noted.call.command !== 'jar note') return null
+  const own = readingFor(said.rest, dispatch, person)
+  const rest = deedsIn(said.rest, own, dispatch, person) ?? { texts: [said.rest], later: [] }
+  return { texts: [wish, ...rest.texts], later: rest.later }
 }
 
 function deedsTold(sentence: Sentence, { surroundings, read }: Among): Apart | null {

@@ -26,3 +26,7 @@ export function isNoSugar({ typed, bits }: Pick<Sentence, 'typed' | 'bits'>): bo
   const isAmount = bits.some(({ role, kind }) => role === 'of_sugar' || kind === 'sweetness')
   return !isAmount && !typed.text.includes('?') && NONE.test(words) && !OTHER.test(words) && !ASKED.test(words)
 }
+
+/** As it is noted. */
+export const noSugarText = ({ lexicon }: Pick<Sentence, 'lexicon'>): string =>
+  lexicon.id === 'it' ? 'senza zucchero' : 'no sugar'

@@ -25,6 +25,7 @@ import { planHandled } from './plan-handled.ts'
 import { pleasantry } from './pleasantries.ts'
 import { readyByEvent } from './ready-by-event.ts'
 import { shakingLeft } from './shaking-left.ts'
+import { shelfAsked } from './shelf-asked.ts'
 import { shownAgain } from './shown-again.ts'
 import { startAhead } from './start-ahead.ts'
 import { steepLongAsked } from './steep-long-asked.ts'
@@ -51,6 +52,7 @@ export const wholeReading = (
   bottledUnsized(sentence, said) ??
   forPeople(sentence, said) ??
   bottlesGone(sentence, said) ??
+  shelfAsked(sentence) ??
   glassDrunk(sentence, said) ??
   hadAtHome(sentence) ??
   twoCompared(sentence, said) ??

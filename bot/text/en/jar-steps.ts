@@ -12,6 +12,7 @@ import type { NowSaid } from '../messages/jar-recorded.ts'
 import type { CautionName, CorrectedStep, StartDays, StepMessages } from '../messages/jar-steps.ts'
 import { areWord, cookName, plantName } from './cook-names.ts'
 import { didWords, untilText } from './jar-entries.ts'
+import { inFreezer, noSugarSaid, UNSWEETENED } from './jar-note.ts'
 import { drinkText, isText, onDayText, recordedText, undoneText } from './jar-recorded.ts'
 import { nextText, OUT_OF_FREEZER, tasksText } from './jar-tasks.ts'
 import { hasHave, isAre } from './jar-verbs.ts'
@@ -229,16 +230,8 @@ const stepHeadlines = {
     `Makes ${drinkText(made, format)}: ${bottlesMade(made.volumeMl.value, bottleMl, short, format)}.`,
   second_left: ({ share }, format) =>
     `Expect less: about ${format.plain(Math.max(1, Math.round(100 * share.value)), 0)} % of what the last steep drew is still in them.`,
-  jar_in_freezer: ({ state }) => {
-    const room = 'Leave room in a glass bottle: don’t fill it to the brim.'
-    if (state === 'solid') return 'It would freeze there, and the glass may burst. Better put it in the fridge.'
-    const so = {
-      pours: 'It won’t freeze there.',
-      should_pour: 'It should stay liquid there.',
-      slush: 'It goes slushy there, so the fridge suits it better.',
-    }[state]
-    return `${so} ${room}`
-  },
+  jar_in_freezer: inFreezer,
+  jar_no_sugar: noSugarSaid,
   jar_vessel: ({ vesselMl, filledMl, fit, betterMl }, format) => {
     const [size, filled, better] = [
       vesselText(vesselMl, format),
@@ -408,6 +401,7 @@ export const stepSentences = {
       `They bring about ${format.pour(soakedMl.value)} of the first infusion along, with ${format.round.mass(ethanolG.value)} of alcohol. I’ve counted it: that’s my estimate from what plants soak up. Nobody has published what else they still give off.`,
     fruit_estimated: ({ name }, format) =>
       `What the fruit gives back is my estimate. Nobody has published figures for it. Better: measure it and say ${format.example(lineTyped('jar sweeten', { jar: name, 'from-fruit': '250 ml' }))}`,
+    jar_unsweetened: UNSWEETENED,
     jar_no_targets: () => 'How strong and how sweet do you want it?',
   },
   cautions: {

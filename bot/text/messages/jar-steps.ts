@@ -103,6 +103,8 @@ export interface StepMessages {
     /** What a freezer makes of it. */
     jar_in_freezer: { readonly state: FreezerState }
     jar_vessel: VesselFit
+    /** What its maker wants no sugar in; whether it goes into bottles as it was strained. */
+    jar_no_sugar: { readonly isAsItIs: boolean }
     /** Counted from the last layer. */
     layer_days: Pick<StartDays, 'days' | 'today'>
     /** What sugar on strained fruit will give. */
@@ -145,7 +147,7 @@ export interface StepMessages {
     jar_ready: { readonly day: IsoDay }
   }
   notes: UnusualMessages &
-    Plain<'jar_no_targets' | 'enzyme_first' | 'jar_out_of_freezer'> & {
+    Plain<'jar_no_targets' | 'jar_unsweetened' | 'enzyme_first' | 'jar_out_of_freezer'> & {
       layer_overdone: { readonly plants: readonly PlantName[] }
       jar_named: { readonly name: string }
       jar_zone_assumed: { readonly zone: string }

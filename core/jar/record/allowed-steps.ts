@@ -2,6 +2,7 @@ import { DomainError } from '../../domain-error.ts'
 import { isSweetened } from '../../recipe/sweetening.ts'
 import type { HappeningEntry, HappeningKind } from '../entry/entry.ts'
 import { endedAs, type JarState, jarStateOf, type Of, type Stage, sugarOnFruit } from '../state/jar-state.ts'
+import { isUnsweetened } from '../state/left-unsweetened.ts'
 
 /** What is allowed, and worth a word. */
 export type UnusualKey =
@@ -171,7 +172,7 @@ export function unusualIn(walk: Walk, entry: HappeningEntry): readonly UnusualKe
       say('sweetened_again', sweetened !== null && sweetened.ofFruit === undefined && entry.ofFruit === undefined)
       break
     case 'bottled':
-      say('bottled_unsweetened', !walk.hasSugar && started?.targets?.sugarGPerL !== 0)
+      say('bottled_unsweetened', !walk.hasSugar && started?.targets?.sugarGPerL !== 0 && !isUnsweetened(walk.happened))
       break
     case 'opened': {
       const readyOn = jarStateOf(walk.happened)?.readyOn ?? null

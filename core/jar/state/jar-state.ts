@@ -3,6 +3,7 @@ import { addDays, dayFromIso, type IsoDay, isoDay } from '../../quantity/time/ca
 import type { HappeningEntry, HappeningKind, JarEntry } from '../entry/entry.ts'
 import { nameIn } from '../entry/name-in.ts'
 import { effective } from '../entry/standing-entries.ts'
+import { isUnsweetened } from './left-unsweetened.ts'
 
 /** The entry of one kind. */
 export type Of<Kind extends HappeningKind> = Extract<HappeningEntry, { readonly kind: Kind }>
@@ -50,6 +51,12 @@ export const sugarOnFruit = (happened: readonly HappeningEntry[]): Of<'fruit_sug
 const pouredAway = (happened: readonly HappeningEntry[]): Of<'parted'> | null =>
   (happened.find((entry) => entry.kind === 'parted' && entry.kept.value === 0) as Of<'parted'> | undefined) ?? null
 
+/** As it was begun; of one that is to have no sugar, with none. */
+const asWished = (started: Of<'started'>, happened: readonly HappeningEntry[]): Of<'started'> =>
+  started.targets === null || !isUnsweetened(happened)
+    ? started
+    : { ...started, targets: { ...started.targets, sugarGPerL: 0 } }
+
 /** Null where the start was undone: then there is no jar. Entries are never changed, so they are read once. */
 export const jarStateOf = once((entries: readonly JarEntry[]): JarState | null => {
   const happened = effective(entries)
@@ -63,7 +70,7 @@ export const jarStateOf = once((entries: readonly JarEntry[]): JarState | null =
   const restsFrom = sweetened ?? (bottled === null ? null : strained)
   return {
     name: nameIn(happened) ?? started.name,
-    started,
+    started: asWished(started, happened),
     happened,
     strained,
     sweetened,

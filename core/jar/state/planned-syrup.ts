@@ -10,6 +10,7 @@ import { sugars, waterInG } from '../../recipe/sweetening.ts'
 import type { Targets } from '../../recipe/targets.ts'
 import { asPortion, contentsOf } from './contents.ts'
 import type { JarState, Of } from './jar-state.ts'
+import { isLeftAsItIs } from './left-unsweetened.ts'
 
 interface PlannedSyrup {
   readonly infusion: Portion
@@ -23,6 +24,7 @@ export const wouldFerment = ({ abvPercent, sugarGPerL }: Targets): boolean =>
 const plannedOf = (story: JarState, sweetener: MaterialId | undefined): PlannedSyrup | null => {
   const { targets, filler } = story.started
   if (targets === null || wouldFerment(targets) || story.onFruit !== null) return null
+  if (isLeftAsItIs(story.happened)) return null
   const infusion = asPortion(contentsOf(story))
   return unlessRefused(() => ({
     infusion,

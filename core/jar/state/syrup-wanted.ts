@@ -1,6 +1,7 @@
 import { once } from '../../once.ts'
 import { worthAdding } from '../../recipe/solve/worth-adding.ts'
 import type { JarState, Of } from './jar-state.ts'
+import { isLeftAsItIs } from './left-unsweetened.ts'
 import { plannedSyrup } from './planned-syrup.ts'
 
 /** A spirit this little stronger than the target, % vol, wants no water. Common practice, no source. */
@@ -19,6 +20,7 @@ const isThereAlready = once((story: JarState): boolean => {
 export function wantsSyrup(story: JarState): boolean | null {
   const { started, strained } = story
   const { targets } = started
+  if (isLeftAsItIs(story.happened)) return false
   if (targets === null) return null
   if (isThereAlready(story)) return false
   const strengthsPercent = started.spirits.map(({ abvPercent }) => abvPercent.value)

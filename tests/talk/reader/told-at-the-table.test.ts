@@ -51,9 +51,15 @@ it.each([
   expect(read?.endsWith('to-sweetness:0 g/L')).toBe(isNone)
 })
 
-it('asks for the bottles where what was strained is to stay without sugar', async () => {
+it('keeps that what was strained is to stay without sugar', async () => {
   const maker = await after(DAMSONS, '/jar strain damsons measured:970 ml')
-  const { command, code, recorded } = await maker.say('I’d rather not add any sugar')
+  const { read, recorded } = await maker.say('I’d rather not add any sugar')
+  expect([read, recorded]).toEqual(['/jar note damsons note:no sugar', 1])
+})
+
+it('asks for the bottles where it is only said that none went in', async () => {
+  const maker = await after(DAMSONS, '/jar strain damsons measured:970 ml')
+  const { command, code, recorded } = await maker.say('I didn’t put any sugar in')
   expect([command, code, recorded]).toEqual(['jar bottle', 'question', 0])
 })
 

@@ -1,6 +1,7 @@
 import { dangersNoted } from '../../../../core/botanical/drink/named-danger.ts'
 import { contentsOf } from '../../../../core/jar/state/contents.ts'
 import type { JarState } from '../../../../core/jar/state/jar-state.ts'
+import { isLeftAsItIs, saysNoSugar } from '../../../../core/jar/state/left-unsweetened.ts'
 import { standingTroubles } from '../../../../core/jar/state/standing-troubles.ts'
 import { type VesselFit, vesselFit } from '../../../../core/jar/state/vessel-fit.ts'
 import { isFreezer, vesselMl } from '../../../../core/jar/state/where-it-stands.ts'
@@ -51,6 +52,10 @@ function fitSaid(story: JarState, vessel: string): VesselFit | null {
   return volumeMl === null ? null : vesselFit(story, volumeMl)
 }
 
+/** What becomes of what is to have no sugar. */
+const noSugarSaid = ({ happened }: JarState) =>
+  [{ group: 'headlines', key: 'jar_no_sugar', values: { isAsItIs: isLeftAsItIs(happened) } }] as const
+
 export const jarNoteCommand = defineCommand({
   ...signature('jar note'),
   topic: 'jars',
@@ -74,14 +79,16 @@ export const jarNoteCommand = defineCommand({
     })
     const { story } = recorded
     const cold = where !== undefined && isFreezer(where.is) ? frozenSaid(story, context) : null
+    const isWish = note !== undefined && saysNoSugar(note.is)
     const fit = vessel === undefined ? null : fitSaid(story, vessel.is)
     const reply = stepReply(context, input, recorded, {
       headline: recordedHeadline(recorded, context),
       under: [
+        ...(isWish ? noSugarSaid(story) : []),
         ...(cold?.said ?? []),
         ...(fit === null ? [] : [{ group: 'headlines', key: 'jar_vessel', values: fit } as const]),
       ],
-      isNextSaid: cold !== null || fit !== null,
+      isNextSaid: isWish || cold !== null || fit !== null,
       notes: swallowedNotes(note, ['where', 'vessel', 'was', 'when']),
     })
     return {

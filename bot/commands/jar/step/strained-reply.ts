@@ -5,8 +5,7 @@ import { correctedReading } from '../../../../core/jar/state/corrected-reading.t
 import { hiddenStrength } from '../../../../core/jar/state/hidden-strength.ts'
 import type { JarState } from '../../../../core/jar/state/jar-state.ts'
 import { type PlantToAdd, plantsLeftOut, plantsTakenAsAdded } from '../../../../core/jar/state/later-plants.ts'
-import { plannedSyrup, wouldFerment } from '../../../../core/jar/state/planned-syrup.ts'
-import { keepsFromPercent } from '../../../../core/liquid/keeping.ts'
+import { plannedSyrup } from '../../../../core/jar/state/planned-syrup.ts'
 import { plannedFill } from '../../../../core/recipe/plan/planned-fill.ts'
 import { isSyrup, type Syrup } from '../../../../core/recipe/solve/syrup.ts'
 import { withoutTrace } from '../../../../core/recipe/solve/without-trace.ts'
@@ -18,7 +17,7 @@ import type { Action, Reply } from '../../../chat/reply.ts'
 import type { Kitchen } from '../../../text/messages/kitchen.ts'
 import type { Message } from '../../../text/words.ts'
 import { usualBottleIn } from '../../options/usual-bottles.ts'
-import { freezerOf, note, sureOf } from '../../reply/outcome-reply.ts'
+import { freezerOf, sureOf } from '../../reply/outcome-reply.ts'
 import { sweetenerNotes } from '../../reply/sweetener-notes.ts'
 import { jarSyrupCautions, readingNotes, syrupData, syrupRows } from '../../reply/syrup-reply.ts'
 import { kitchenAmong } from '../known/jar-kitchen.ts'
@@ -28,6 +27,7 @@ import { makeUpActions } from './make-up-actions.ts'
 import type { Input, Recorded } from './record-step.ts'
 import { nowRows, stepReply, syrupAction } from './step-reply.ts'
 import { sweetenActions } from './sweeten-actions.ts'
+import { targetNotes } from './target-notes.ts'
 import { NEAR_PERCENT, trueActions } from './true-actions.ts'
 
 /** None goes into what has to be put right first; what a kitchen cannot tell from nothing is left out. */
@@ -40,19 +40,6 @@ function syrupWanted(story: JarState) {
 export const strainedCautions = (story: JarState) => {
   const found = syrupWanted(story)
   return found === null ? [] : jarSyrupCautions(story, found.syrup, found.infusion)
-}
-
-/** Why there is no syrup for what was planned, where there is none. */
-function targetNotes(story: JarState, hasSyrup: boolean): readonly Message<'notes'>[] {
-  if (hasSyrup || isHeldBack(story)) return []
-  const { targets } = story.started
-  if (targets !== null && wouldFerment(targets)) {
-    const values = { ...targets, keepsFromPercent: keepsFromPercent(targets.sugarGPerL) }
-    return [{ group: 'notes', key: 'jar_targets_ferment', values }]
-  }
-  return targets === null
-    ? [note('jar_no_targets')]
-    : [{ group: 'notes', key: 'jar_targets_unreached', values: targets }]
 }
 
 /** Another strength than was read is the jar's: on the first screen where that is plain to see. */
