@@ -64,6 +64,8 @@ export interface AskBack {
   /** Ids of the catalogue. */
   readonly choices: readonly string[]
   readonly refused: readonly RefusalId[]
+  /** What shops mostly sell by that word, where it is no less safe to go by than the others: taken for whoever cannot tell. */
+  readonly usual?: string
   /** True where a name of the catalogue goes before. */
   readonly yields?: boolean
 }

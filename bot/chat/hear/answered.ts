@@ -15,7 +15,16 @@ import { converted } from './converted.ts'
 import { runningOf } from './examples-tried.ts'
 import { asked, type Heard, heard } from './heard.ts'
 import { wishedIn } from './in-own-kitchen.ts'
-import { byVessels, costingGlass, leading, leavingOut, pouredFor, takingSpirit, tellingAhead } from './noted.ts'
+import {
+  byVessels,
+  costingGlass,
+  leading,
+  leavingOut,
+  pouredFor,
+  takingKind,
+  takingSpirit,
+  tellingAhead,
+} from './noted.ts'
 import { onlyOffered } from './offered-where-it-runs.ts'
 import { amountsReplaced, kitchenWished, sizedForMeasures } from './plan-kept.ts'
 import { heldOrAsked } from './question-heard.ts'
@@ -71,8 +80,8 @@ export async function answered(line: string, reading: TalkReading, dispatch: Dis
       const asked = kitchen === null ? dispatch : inUnits(dispatch, kitchen)
       const changed = changeSaid(await execute(asInvocation(call), asked), call, before)
       const ran = await amountsReplaced(changed, call, before.call, asked)
-      const taking = byVessels(takingSpirit(ran, reading.spiritTaken), reading)
-      const leftOut = reading.leftOut.filter((word) => !saysNothing(word, call.command))
+      const taking = byVessels(takingKind(takingSpirit(ran, reading.spiritTaken), reading.kindTaken), reading)
+      const leftOut = reading.leftOut.filter((word) => !saysNothing(word, call))
       const asIsAsked = costingGlass(leading(pouredFor(taking, reading.poured), reading.leads), reading.costOfMl)
       const outcome = tellingAhead(leavingOut(asIsAsked, leftOut), reading.isAhead)
       return besides(reading, heard(outcome, written(call)), dispatch)

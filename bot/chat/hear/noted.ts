@@ -1,5 +1,5 @@
 import type { FreezerState } from '../../../core/liquid/freezer.ts'
-import type { LeadAsked, PouredFor, TalkReading } from '../../talk/frames/reading.ts'
+import type { KindTaken, LeadAsked, PouredFor, TalkReading } from '../../talk/frames/reading.ts'
 import type { Message } from '../../text/words.ts'
 import type { Reply } from '../reply.ts'
 import type { CallOutcome } from '../run/call-outcome.ts'
@@ -79,6 +79,10 @@ export function costingGlass(outcome: CallOutcome, glassMl: number | undefined):
 /** A reply that says which spirit was taken, where nobody said. */
 export const takingSpirit = (outcome: CallOutcome, spirit: string | undefined): CallOutcome =>
   spirit === undefined ? outcome : withNote(outcome, { group: 'notes', key: 'spirit_taken', values: { spirit } })
+
+/** A reply that says which kind of a plant was taken, where its maker could not tell. */
+export const takingKind = (outcome: CallOutcome, kind: KindTaken | undefined): CallOutcome =>
+  kind === undefined ? outcome : withNote(outcome, { group: 'notes', key: 'kind_taken', values: kind })
 
 /** A reply that says what the vessels hold by which its amounts were told, or how to find out what came out. */
 export function byVessels(outcome: CallOutcome, reading: Extract<TalkReading, { kind: 'call' }>): CallOutcome {

@@ -96,6 +96,7 @@ async function questionHeard(reading: Extract<TalkReading, { kind: 'question' }>
       )
     case 'two_drinks':
       return asked(call.command, { ...question, problem: 'talk_two_drinks', values: { lines } }, read, lines)
+    case 'less_of_it':
     case 'which_reading':
       return asked(call.command, { ...question, problem: 'talk_which_reading', values: { lines } }, read, lines)
   }

@@ -5,7 +5,9 @@ import { dayAt } from '../../../core/quantity/time/zone.ts'
 import type { Person } from '../../../store/person.ts'
 import type { Path } from '../../calls/signatures.ts'
 import type { Surroundings } from '../../talk/bits/bit.ts'
+import { halvesCounted } from '../../talk/bits/halves-counted.ts'
 import { piecesBefore } from '../../talk/bits/pieces-behind.ts'
+import { sizesBefore } from '../../talk/bits/size-bracketed.ts'
 import type { TalkReading } from '../../talk/frames/reading.ts'
 import { entryTitled } from '../../talk/handbook/entry-titled.ts'
 import { findEntry, rankEntries } from '../../talk/handbook/find-entry.ts'
@@ -54,7 +56,7 @@ export const mended = (line: string, { language }: Dispatch, { jars }: Person): 
 
 /** How a sentence is understood by what is known of whoever says it. */
 export function readingFor(line: string, dispatch: Dispatch, person: Person, command?: Path): TalkReading {
-  const text = piecesBefore(withoutIntroduction(mended(line, dispatch, person)))
+  const text = sizesBefore(halvesCounted(piecesBefore(withoutIntroduction(mended(line, dispatch, person)))))
   if (command !== undefined) return readingOf(text, dispatch, person, command)
   const titled = entryTitled(text, dispatch.language.handbook)
   if (titled !== null) return { kind: 'topic', entry: titled, more: [] }

@@ -10,6 +10,7 @@ import type { CallOutcome, Dispatch } from '../run/call-outcome.ts'
 import { dangerIn, dangerStill } from '../run/danger-told.ts'
 import type { HelpPage } from '../run/help-page.ts'
 import { DRINKS, drinkIn } from './drink-in.ts'
+import { typedCall } from './exactly.ts'
 import type { Understood } from './heard.ts'
 import { kitchenWished } from './plan-kept.ts'
 import { written } from './written-call.ts'
@@ -94,13 +95,25 @@ function doubtIn({ notes }: Reply): Doubt | null {
   return first ?? null
 }
 
+/** The line that was offered in place of one that was refused; null where none was. */
+function lessOffered(values: unknown, commands: Dispatch['commands']): CallRead | null {
+  const { line } = (values ?? {}) as { readonly line?: unknown }
+  const call = typeof line === 'string' ? typedCall(line, commands) : null
+  return call === null || !isPath(call.path) ? null : { command: call.path, options: { ...call.options } }
+}
+
 /** What is lacking in a call that was refused is an open question. */
 function questionOf(
   reading: TalkReading | null,
   outcome: CallOutcome | HelpPage,
+  commands: Dispatch['commands'],
 ): Extract<TalkReading, { kind: 'question' }> | null {
   if (reading?.kind === 'question') return reading
-  if (outcome.ok || outcome.error.option === undefined || reading?.kind !== 'call') return null
+  if (outcome.ok || reading?.kind !== 'call') return null
+  const less = lessOffered(outcome.error.values, commands)
+  if (less !== null && outcome.error.problem === 'plan_over_ceiling')
+    return { kind: 'question', call: reading.call, about: { kind: 'less_of_it' }, choices: [less], leftOut: [] }
+  if (outcome.error.option === undefined) return null
   const { code, problem } = outcome.error
   const isOpen = code === 'missing_option' || code === 'ambiguous' || problem === 'piece_not_weighed'
   if (!isOpen) return null
@@ -143,7 +156,7 @@ export function remember({ heard, reading }: Understood, dispatch: Dispatch, pla
   const who = whoAt(userId, place)
   const before = talk.of(who, nowMs)
   const { outcome } = heard
-  const question = questionOf(reading, outcome)
+  const question = questionOf(reading, outcome, dispatch.commands)
   const answersSince = before.answersSince + 1
   const onlyTyped = onlyTypedIn(reading, outcome)
   const danger = dangerIn(outcome) ?? dangerStill(before.danger)

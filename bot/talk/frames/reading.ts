@@ -1,3 +1,4 @@
+import type { AskId } from '../../../core/botanical/ask-back.ts'
 import type { DomainError } from '../../../core/domain-error.ts'
 import type { JarEntry } from '../../../core/jar/entry/entry.ts'
 import type { MaterialId } from '../../../core/quantity/materials.ts'
@@ -20,6 +21,12 @@ export interface VesselTaken {
   readonly ml: number
 }
 
+/** A plant that was asked about, as what it was taken for somebody who could not tell; by their ids. */
+export interface KindTaken {
+  readonly ask: AskId
+  readonly id: string
+}
+
 /** What a sentence was understood as. */
 export type TalkReading =
   | {
@@ -30,6 +37,7 @@ export type TalkReading =
       readonly kitchen?: KitchenWished
       /** The spirit as it was taken, where how strong or how much was not said. */
       readonly spiritTaken?: string
+      readonly kindTaken?: KindTaken
       /** What so many people drink, of which the bottles come. */
       readonly poured?: PouredFor
       /** A glass of so much, ml, of which the price is asked. */
@@ -110,6 +118,8 @@ export type QuestionAbout =
   /** The sample fills it, where an example of the command would not fit what was said; or what is meant otherwise. */
   | { readonly kind: 'lacks'; readonly option: string; readonly sample?: string; readonly otherwise?: string }
   | { readonly kind: 'which_jar' }
+  /** A plan that was refused for too much of a plant: its choice is the one that was offered in its place. */
+  | { readonly kind: 'less_of_it' }
   | { readonly kind: 'number'; readonly typed: string }
   | { readonly kind: 'which_reading' }
   /** Which of several jobs is done; each choice says that one is. */

@@ -40,11 +40,22 @@ const IN_ANSWER: readonly (readonly [command: RegExp, words: ReadonlySet<string>
   [/^botanical$/, wordSet('sit leave stay stays stand lie remain steep spirit alcohol alcol stare restare rimanere')],
 ]
 
+/** A command with its options as texts. */
+interface Said {
+  readonly command: string
+  readonly options: Readonly<Record<string, string>>
+}
+
+/** What a price of nothing says already. */
+const FREE = wordSet('free gratis nothing nowt gratuito gratuita gratuiti gratuite regalato regalata regalati regalate')
+const AT_NOTHING = /\s0\//
+
 /** Whether a word that was left out changes nothing of what was read. */
-export function saysNothing(word: string, command: string): boolean {
+export function saysNothing(word: string, { command, options }: Said): boolean {
   const plain = plainWords(word).join('')
   if (NOTHING.has(plain) || (isPerson(plain) && !YOUNG.test(plain))) return true
   if (HOUR.has(plain)) return !OF_HOURS.test(command)
   if (AGAIN.has(plain)) return !BEGINS.test(command)
+  if (command === 'cost' && FREE.has(plain)) return AT_NOTHING.test(options.prices ?? '')
   return IN_ANSWER.some(([of, words]) => of.test(command) && words.has(plain))
 }

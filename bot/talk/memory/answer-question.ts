@@ -12,10 +12,13 @@ import { isAskedBack } from './asks-back.ts'
 import { withOption } from './change-call.ts'
 import { isGoAhead } from './go-ahead.ts'
 import { isRead, lackedByFrame, lackedText } from './lacked.ts'
+import { otherKind } from './other-kind.ts'
 import { isNumberAlone, placeSaid } from './place-said.ts'
 import { plantNamedWithin } from './plant-answered.ts'
+import { NOTHING_SAID } from './remembered.ts'
 import { deedsTold, isOnly } from './step-rules.ts'
 import { tasteTold } from './taste-told.ts'
+import { usualKind } from './usual-kind.ts'
 
 const MOST_ANSWER = 16
 
@@ -117,6 +120,14 @@ export function answered(sentence: Sentence, question: Question | null): TalkRea
   if (question === null) return null
   const { about, call, choices } = question
   const isShort = sentence.typed.tokens.length <= 6
+  if (about.kind === 'less_of_it')
+    return isGoAhead(sentence) ? run(choices[0]!) : otherKind(sentence, call, NOTHING_SAID)
+  if (about.kind === 'lacks' && about.option === 'of' && call.options.of !== undefined) {
+    const usual = usualKind(call.options.of, sentence.typed.text, (text) => isRead(call.command, 'of', text))
+    if (usual === 'unsure') return askedAgain(question)
+    const ran = usual === null ? null : run(withOption(call, 'of', usual.of))
+    if (usual !== null && ran?.kind === 'call') return { ...ran, kindTaken: usual.kind }
+  }
   if (isShort && sentence.has('no') && !sentence.has('yes') && sentence.bits.length === 0)
     return { kind: 'last', what: 'let_be' }
   // A place where nothing stands answers nothing: what was asked is asked once more.

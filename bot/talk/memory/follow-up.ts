@@ -19,6 +19,7 @@ import { measuredSince } from './measured-since.ts'
 import { mendAsked } from './mend-asked.ts'
 import { ofTheAnswer } from './of-the-answer.ts'
 import { ofOtherJar } from './other-jar.ts'
+import { otherKind } from './other-kind.ts'
 import { isNumbered, wayChosen } from './place-said.ts'
 import { otherPlants, readyBy, shopped, weighedAnew } from './plan-rules.ts'
 import type { Remembered } from './remembered.ts'
@@ -63,6 +64,7 @@ const RULES: readonly Rule[] = [
   explained,
   glassesOf,
   otherGlass,
+  otherKind,
   ofOtherJar,
   sameOfOther,
   correctedStep,

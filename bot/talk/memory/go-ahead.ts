@@ -3,7 +3,7 @@ import type { Sentence } from '../bits/bit.ts'
 import { isOnly } from './step-rules.ts'
 
 const GO_AHEAD =
-  /^(?:(?:yes|yeah|yep|ok|okay|right|good|great|fine|so|then|and|just|please|si|va bene|allora) )*(?:(?:start|begin|save|log|make|do|plan) (?:it|this|that|one|the jar)|go (?:ahead|on|for it)|lets (?:go|start|begin|do it)|inizial[oa]|avvial[oa]|fall[oa]|comincia|iniziamo)(?: (?:now|then|please|anyway|up|allora|pure))*$/u
+  /^(?:(?:yes|yeah|yep|ok|okay|right|good|great|fine|so|then|and|just|please|si|va bene|allora) )*(?:(?:start|begin|save|log|make|do|plan) (?:it|this|that|one|the jar)(?: one)?|go (?:ahead|on|for it)|lets (?:go|start|begin|do it)|inizial[oa]|avvial[oa]|fall[oa]|comincia|iniziamo)(?: (?:now|then|please|anyway|up|allora|pure))*$/u
 
 const MOST_WORDS = 6
 

@@ -2,11 +2,11 @@ import { isDescriptor, plantSaid } from '../../../core/botanical/find/plant-said
 import { saidText } from '../../../core/quantity/said/said-text.ts'
 import { PIECES } from '../frames/plant-slots.ts'
 
-const AMOUNT =
+export const AMOUNT =
   /^(?:[\d.,/½⅓⅔¼¾⅛]+\s*)+(?:(?:g|gr|grams?|grammes?|grammi|kg|kilos?|oz|ounces?|lbs?|pounds?|ml|l|cups?|tsp|tbsp)\b)?/i
 
-const LEAD = /^(?:(?:it['’]?s|it is|they['’]?re|they are|is|the|è|e'|sono|la|il)\s+)+/i
-const BEHIND = /(?:\s+(?:ones?|kind|sort|type|please|only|just|then|solo|soltanto))+[.!]*$|[.!]+$/i
+export const LEAD = /^(?:(?:it['’]?s|it is|they['’]?re|they are|is|the|è|e'|sono|la|il)\s+)+/i
+export const BEHIND = /(?:\s+(?:ones?|kind|sort|type|please|only|just|then|solo|soltanto))+[.!]*$|[.!]+$/i
 /** `The Ceylon one only, the thin soft bark`: what is said of it behind its name. */
 const MORE = /\s*[,;(–—].*$/
 
@@ -15,7 +15,7 @@ const MEASURE_OF = /^.*\s(?:of|di)\s+/i
 const NONE: ReadonlySet<string> = new Set()
 
 /** What a name may be, all of it read; empty where it is no plant's. */
-function idsOf(text: string): readonly string[] {
+export function idsOf(text: string): readonly string[] {
   const { tokens } = saidText(text)
   const found = plantSaid(tokens, 0, NONE)
   return found !== null && found.next === tokens.length ? found.ids : []

@@ -6,6 +6,7 @@ import type { Feature, Written } from '../language.ts'
 import type { TalkMessages, TalkProblems } from '../messages/talk.ts'
 import { sweetnessWords } from './calculate.ts'
 import { drinkChanged } from './changed-drink.ts'
+import { cookName } from './cook-names.ts'
 import { handbook } from './handbook/index.ts'
 import { bound, capital, counted, countWord, listed } from './phrases.ts'
 import { sweetenerName } from './sweeteners.ts'
@@ -166,6 +167,10 @@ export const talkSentences = {
           ? `This is for just ${countWord(wished)}: your ${typed} would fill them too, with some over.`
           : `Your ${typed} would fill ${countWord(filled)}. This is for ${countWord(wished)}.`,
     unmeasured: () => 'How much is it? See which bottle it fills, and say “it fills a wine bottle”. Or weigh it.',
+    kind_taken: ({ ask, id }) =>
+      ask === 'cinnamon'
+        ? `I’ve gone for ${cookName(id)}, as most supermarket cinnamon is that. Is yours Ceylon? Say “Ceylon”.`
+        : `I’ve gone for ${cookName(id)}, as shops mostly sell that. Is it another? Say which.`,
     spirit_taken: ({ spirit }) => `I’ve gone for ${spirit}. Is it another? Say how much and how strong.`,
   },
 } satisfies Feature<TalkMessages>

@@ -3,7 +3,7 @@ import type { FreezerState } from '../../../core/liquid/freezer.ts'
 import type { Targets } from '../../../core/recipe/targets.ts'
 import type { SymptomId } from '../../../core/trouble/symptoms.ts'
 import type { Path } from '../../calls/signatures.ts'
-import type { ConvertedSaid, GlassesThere } from '../../talk/frames/reading.ts'
+import type { ConvertedSaid, GlassesThere, KindTaken } from '../../talk/frames/reading.ts'
 import type { HandbookId } from './handbook.ts'
 import type { Plain } from './plain.ts'
 
@@ -33,6 +33,7 @@ export interface TalkMessages {
     left_out: { readonly words: readonly string[] }
     /** The option as it was taken. */
     spirit_taken: { readonly spirit: string }
+    kind_taken: KindTaken
     vessels_taken: { readonly vessels: readonly { readonly name: string; readonly ml: number }[] }
     unmeasured: undefined
     /** What was told of a plan before bottles were wished: how many it fills, and for how many this one is. */

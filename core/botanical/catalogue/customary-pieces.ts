@@ -11,6 +11,9 @@ const PINCH = [0.1, 0.4, 'common_practice'] as const
 /** What is dry and fine enough for two fingers. */
 const PINCHED: ReadonlySet<Botanical['kind']> = new Set(['spice', 'herb', 'flower', 'bitter', 'root'])
 
+/** A level teaspoon of grated peel, g: 2 g of lemon and of orange in USDA's table (rows 09156 and 09216), from memory. */
+const ZEST_BY_THE_TEASPOON = [1.5, 2.5, 'memory'] as const
+
 type Row = { readonly [Key in PieceKind]?: readonly [number, number, Trust] }
 
 /**
@@ -43,9 +46,13 @@ export function customaryPiece({ id, kind, form, zestGPerFruit }: Botanical, pie
     const [least, most] = zestGPerFruit.strips
     return { piece, minG: least / STRIPS.most, maxG: most / STRIPS.least, trust: 'common_practice' }
   }
+  if (piece === 'teaspoon' && zestGPerFruit !== null) {
+    const [minG, maxG, trust] = ZEST_BY_THE_TEASPOON
+    return { piece, minG, maxG, trust }
+  }
   const isFresh = form.state === 'fresh'
   const row = isFresh ? OTHERWISE[id]?.[piece] : piece === 'pinch' && PINCHED.has(kind) ? PINCH : undefined
   return row === undefined ? null : { piece, minG: row[0], maxG: row[1], trust: row[2] }
 }
 
-export const CUSTOMARY: readonly PieceKind[] = ['strip', 'slice', 'sprig', 'leaf', 'pinch']
+export const CUSTOMARY: readonly PieceKind[] = ['strip', 'slice', 'sprig', 'leaf', 'pinch', 'teaspoon']

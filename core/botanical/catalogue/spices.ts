@@ -53,7 +53,7 @@ export const spices: readonly Group[] = [
       latin: 'Cinnamomum verum',
       holds: usda('02010', 0.1058), dose: [3, 6, 15], daysByAnalogy: false,
       pieces: { stick: [3, 5, 'common_practice'] }, preparation: ['know_ceylon_quills'] },
-    cinnamon_cassia: { title: 'Cinnamon, cassia', en: 'cassia+, cassia cinnamon, cassia bark, Chinese cinnamon',
+    cinnamon_cassia: { title: 'Cinnamon, cassia', en: 'cassia+, cassia cinnamon, cassia cinnamon stick+, cassia stick+, cassia bark, Chinese cinnamon',
       it: 'cannella cassia, cannella cinese, cannelle cinesi, corteccia di cassia', latin: 'Cinnamomum cassia',
       holds: usda('02010', 0.1058), dose: [2, 3, 5], ceiling: [5, 'derived', 'coumarin'], daysByAnalogy: false,
       pieces: { stick: [3, 5, 'common_practice'] }, hazards: ['coumarin'],

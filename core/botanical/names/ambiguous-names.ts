@@ -27,6 +27,8 @@ export const askBacks: readonly AskBack[] = [
     words:
       'cinnamon, cinnamons, cinnamon stick, cinnamon sticks, cannella, cannelle, stecca di cannella, stecche di cannella',
     choices: ['cinnamon_ceylon', 'cinnamon_cassia'],
+    // Its coumarin is the higher one: whoever has the other kind uses less than there may be (BfR 26/2012).
+    usual: 'cinnamon_cassia',
     refused: [],
   },
   {
@@ -45,6 +47,7 @@ export const askBacks: readonly AskBack[] = [
     id: 'tea',
     words: 'tea, teas, tea leaf, tea leaves, tè, te, foglie di tè',
     choices: ['tea_black', 'tea_green', 'tea_oolong', 'tea_white'],
+    usual: 'tea_black',
     refused: [],
   },
   {

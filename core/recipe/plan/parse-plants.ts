@@ -8,6 +8,7 @@ import { isBelowZero, readNumber } from '../../quantity/read/read-number.ts'
 import { splitList } from '../../quantity/read/split-list.ts'
 import { readText, shown, type TypedText, textFrom } from '../../quantity/read/tokens.ts'
 import { anyUnitAt } from '../../quantity/read/unit-at.ts'
+import { TEASPOONS_A_TABLESPOON } from '../../quantity/write/household.ts'
 import { COUNTED_WITH_OF, MEASURE_OF, PIECE_OF, withoutSize } from './piece-words.ts'
 
 /** One of the plants of `of:`. */
@@ -48,6 +49,7 @@ const plantOf = (item: TypedText): TypedPlant => {
   const unitFound = anyUnitAt(read, readNumber(read, number)!.next)
   const unit = unitFound?.unit
   if (unit === undefined) return counted(read, number, typed)
+  if (unit.key === 'tbsp') return tableSpooned(read, number, unitFound!.next, typed)
   if (unit.key === 'tsp') return spooned(read, number, unitFound!.next, 'teaspoon', typed)
   if (unit.key === 'cup') return spooned(read, number, unitFound!.next, 'cup', typed)
   if (unit.kind !== 'mass') return unweighed(named(read, number, unitFound!.next), typed)
@@ -67,6 +69,14 @@ const spooned = (read: TypedText, number: number, next: number, kind: PieceKind,
   const until = readNumber(read, number)!.next
   const amount = parseCount(`${textFrom(read, number, until)} ${noun}`)
   return { amount, kind, noun, typed }
+}
+
+/** Three teaspoons each. */
+function tableSpooned(read: TypedText, number: number, next: number, typed: string): TypedPlant {
+  const spoons = spooned(read, number, next, 'teaspoon', typed)
+  const { amount } = spoons
+  if (amount?.kind !== 'count') return spoons
+  return { ...spoons, amount: { ...amount, count: TEASPOONS_A_TABLESPOON * amount.count } }
 }
 
 /** `8 lemons`, `1 stick of cinnamon`, and the number last: `lemons 8`. */

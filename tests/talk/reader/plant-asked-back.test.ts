@@ -72,3 +72,71 @@ describe('the title of a recipe is no plant of it', () => {
     expect((await one.say(said)).read).toBe(`/plan of:${of}`)
   })
 })
+
+describe('whoever cannot tell which kind it is', () => {
+  // What shops sell as cinnamon is mostly cassia, with the more coumarin: BfR 26/2012.
+  it.each([
+    'the one everybody sells at the supermarket',
+    'ordinary shop cinnamon',
+    'I really can’t tell',
+    'no clue, sorry',
+    'plain cinnamon',
+    'the packet doesn’t say',
+    'non saprei, quella del supermercato',
+  ])('goes for cassia, says so and starts it: %s', async (answer) => {
+    const one = await talkerFor({ after: null })
+    await one.say('2 lb plums, 1 cinnamon stick, a litre of brandy')
+    const { read, code, notes } = await one.say(answer)
+    expect([read, code]).toEqual(['/plan of:2 lb plums + 1 cassia stick spirit:1 litre brandy 40%', null])
+    expect(notes).toContain('kind_taken')
+    expect((await one.say('start it')).read).toBe('/jar start of:2 lb plums + 1 cassia stick spirit:1 litre brandy 40%')
+  })
+
+  it('asks once more where no kind is the usual one', async () => {
+    const one = await talkerFor({ after: null })
+    await one.say('2 chillies and 8 limes in a fifth of tequila')
+    expect((await one.say('no idea')).code).toBe('ambiguous')
+    expect((await one.say('fresh')).read).toMatch(/2 fresh chillies \+ 8 limes/)
+  })
+
+  it.each([
+    ['Ceylon', '1 ceylon cinnamon stick'],
+    ['actually, it’s the Ceylon one', '1 ceylon cinnamon stick'],
+    ['sorry, mine is Ceylon cinnamon', '1 ceylon cinnamon stick'],
+    ['è di Ceylon', '1 ceylon cinnamon stick'],
+    ['not Ceylon', null],
+    ['lemons', null],
+  ])('another kind of what is in the plan: %s', async (said, plant) => {
+    const one = await talkerFor({ after: null })
+    await one.say('2 lb plums, 1 cassia stick, a litre of brandy')
+    const { read } = await one.say(said)
+    if (plant === null) expect(read ?? '').not.toMatch(/ceylon|plums \+ .*lemon/)
+    else expect(read).toBe(`/plan of:2 lb plums + ${plant} spirit:1 litre brandy 40%`)
+  })
+
+  it('counts a cassia cinnamon stick by its name', async () => {
+    const one = await talkerFor({ after: null })
+    const { read, notes } = await one.say('2 lb plums, 1 cassia cinnamon stick, a litre of brandy')
+    expect(read).toBe('/plan of:2 lb plums + 1 cassia cinnamon stick spirit:1 litre brandy 40%')
+    expect(notes).not.toContain('left_out')
+  })
+
+  it.each(['yes', 'ok, start that one', 'go ahead'])(
+    'takes less of it where so much was too much: %s',
+    async (said) => {
+      const one = await talkerFor({ after: null })
+      await one.say('2 lb plums, 1 cinnamon stick, 700 ml brandy')
+      expect((await one.say('not sure')).code).toBe('over_ceiling')
+      expect((await one.say(said)).read).toBe('/plan of:2 lb plums + 3.5 g cassia spirit:700 ml brandy 40%')
+      expect((await one.say('start it')).read).toMatch(/^\/jar start of:2 lb plums \+ 3.5 g cassia/)
+    },
+  )
+
+  it('takes the other kind where so much of the usual one was too much', async () => {
+    const one = await talkerFor({ after: null })
+    await one.say('2 lb plums, 1 cassia stick, 700 ml brandy')
+    expect((await one.say('it’s Ceylon')).read).toBe(
+      '/plan of:2 lb plums + 1 ceylon cinnamon stick spirit:700 ml brandy 40%',
+    )
+  })
+})

@@ -33,6 +33,8 @@ export interface Told {
   readonly command: string | null
   readonly code: string | null
   readonly data: Readonly<Record<string, unknown>>
+  /** The keys of what is said beside it. */
+  readonly notes: readonly string[]
   readonly choices: readonly string[]
   /** What else the sentence told of, each answered by itself. */
   readonly also: readonly Pick<Told, 'read' | 'call' | 'command' | 'code' | 'data'>[]
@@ -55,6 +57,7 @@ const answeredWith = ({ outcome, read }: Pick<Heard, 'outcome' | 'read'>) => ({
   call: read === null ? null : parsed(read),
   command: outcome.path,
   code: outcome.ok ? null : outcome.error.code,
+  notes: outcome.ok && 'reply' in outcome ? outcome.reply.notes.map(({ key }) => key) : [],
   data: outcome.ok && 'reply' in outcome ? (outcome.reply.data as Readonly<Record<string, unknown>>) : {},
 })
 
