@@ -65,7 +65,11 @@ function muchOf(item: UsedItem, format: Format): string {
 
 /** `4 €/kg`, `0.80 each`, as its maker says it. */
 const priceText = ({ amount, per }: Price): string =>
-  /^[a-z]{4,}$/i.test(per) && per === 'each' ? `${amount} each` : `${amount}/${per}`
+  /^[^\d]*0+(?:[.,]0+)?[^\d]*$/.test(amount)
+    ? 'free'
+    : /^[a-z]{4,}$/i.test(per) && per === 'each'
+      ? `${amount} each`
+      : `${amount}/${per}`
 
 /** What `/cost` says. */
 export const costSentences = {

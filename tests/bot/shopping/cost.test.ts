@@ -137,6 +137,8 @@ describe('the prices', () => {
       /^Got it: lemons 4 €\/kg, sugar 1\.20\/kg, spirit 95% 18\/l and bottles 0\.80 each\./,
     )
     expect(await desk.textOf('/cost')).toMatch(/^You’ve given me 4 prices\.\n\n +Lemons +4 €\/kg\n/)
+    expect(await desk.textOf('/cost prices:damsons 0/kg')).toMatch(/^Got it: damsons free\./)
+    await desk.ask('/cost prices:damsons none')
     await desk.ask('/cost prices:limoni 5 €/kg + sugar none')
     expect((await desk.person()).settings.prices!.map(({ of, amount }) => `${of} ${amount}`)).toEqual([
       'spirit 95% 18',

@@ -25,3 +25,10 @@ it('is no price of what is to be had from a garden', async () => {
   const one = await talkerFor({ after: null })
   expect((await one.say('10 lemons from my garden and a litre of 95%')).call).toMatchObject({ path: 'plan' })
 })
+
+it('leaves out nothing where something was free among what was paid', async () => {
+  const one = await talkerFor({ after: null })
+  const { notes, read } = await one.say('brandy is 22 a bottle, sugar 1.10 a kilo and the damsons were free')
+  expect(read).toMatch(/damsons 0\/kg/)
+  expect(notes).not.toContain('left_out')
+})

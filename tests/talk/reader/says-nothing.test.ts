@@ -38,9 +38,20 @@ it.each([
   expect(await leftOutOf(line)).toEqual(named)
 })
 
+const says = (word: string, command: string, prices = ''): boolean =>
+  saysNothing(word, { command, options: { prices } })
+
 it('names an hour where an hour is asked for, and again where something is begun', () => {
-  expect([saysNothing('evening', 'reminders'), saysNothing('evening', 'jar shake')]).toEqual([false, true])
-  expect([saysNothing('again', 'jar start'), saysNothing('again', 'jar taste')]).toEqual([false, true])
-  expect([saysNothing('daughter', 'plan'), saysNothing('aunt', 'plan')]).toEqual([false, true])
-  expect([saysNothing('sugar', 'jar start'), saysNothing('sugar', 'syrup')]).toEqual([false, true])
+  expect([says('evening', 'reminders'), says('evening', 'jar shake')]).toEqual([false, true])
+  expect([says('again', 'jar start'), says('again', 'jar taste')]).toEqual([false, true])
+  expect([says('daughter', 'plan'), says('aunt', 'plan')]).toEqual([false, true])
+  expect([says('sugar', 'jar start'), says('sugar', 'syrup')]).toEqual([false, true])
+})
+
+it('says nothing of what costs nothing where its price is told, and names it where none is', () => {
+  expect([
+    says('free', 'cost', 'gin 18/l + plums 0/kg'),
+    says('free', 'cost', 'gin 18/l'),
+    says('free', 'plan'),
+  ]).toEqual([true, false, false])
 })
