@@ -10,8 +10,8 @@ import type { CallOutcome, Dispatch } from '../run/call-outcome.ts'
 import { dangerIn, dangerStill } from '../run/danger-told.ts'
 import type { HelpPage } from '../run/help-page.ts'
 import { DRINKS, drinkIn } from './drink-in.ts'
-import { typedCall } from './exactly.ts'
 import type { Understood } from './heard.ts'
+import { questionOf } from './open-question.ts'
 import { kitchenWished } from './plan-kept.ts'
 import { written } from './written-call.ts'
 
@@ -93,37 +93,6 @@ function doubtIn({ notes }: Reply): Doubt | null {
     atDepth(notes, depth).flatMap(({ key }) => DOUBTS[key] ?? []),
   )
   return first ?? null
-}
-
-/** The line that was offered in place of one that was refused; null where none was. */
-function lessOffered(values: unknown, commands: Dispatch['commands']): CallRead | null {
-  const { line } = (values ?? {}) as { readonly line?: unknown }
-  const call = typeof line === 'string' ? typedCall(line, commands) : null
-  return call === null || !isPath(call.path) ? null : { command: call.path, options: { ...call.options } }
-}
-
-/** What is lacking in a call that was refused is an open question. */
-function questionOf(
-  reading: TalkReading | null,
-  outcome: CallOutcome | HelpPage,
-  commands: Dispatch['commands'],
-): Extract<TalkReading, { kind: 'question' }> | null {
-  if (reading?.kind === 'question') return reading
-  if (outcome.ok || reading?.kind !== 'call') return null
-  const less = lessOffered(outcome.error.values, commands)
-  if (less !== null && outcome.error.problem === 'plan_over_ceiling')
-    return { kind: 'question', call: reading.call, about: { kind: 'less_of_it' }, choices: [less], leftOut: [] }
-  if (outcome.error.option === undefined) return null
-  const { code, problem } = outcome.error
-  const isOpen = code === 'missing_option' || code === 'ambiguous' || problem === 'piece_not_weighed'
-  if (!isOpen) return null
-  return {
-    kind: 'question',
-    call: reading.call,
-    about: { kind: 'lacks', option: outcome.error.option },
-    choices: [],
-    leftOut: [],
-  }
 }
 
 /** Records something of a jar, which `undo` takes back. */
