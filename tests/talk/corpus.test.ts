@@ -61,6 +61,7 @@ describe('the sentences', () => {
     expect(files['own-13']!.length).toBe(198)
     expect(files['own-14']!.length).toBe(397)
     expect(files['own-15']!.length).toBe(216)
+    expect(files['own-16']!.length).toBe(394)
     expect(files['held-10']!.length).toBe(394)
     const italian = ours.filter(({ lang }) => lang === 'it').length / ours.length
     expect(italian).toBeGreaterThan(0.17)

@@ -24,7 +24,7 @@ import {
   weighedInBrackets,
 } from './pours.ts'
 import { articles, countedBehind, saidAgain, sizeInBrackets } from './said-again.ts'
-import { sameAmount } from './same-amount.ts'
+import { sameAmount, unitOfBefore } from './same-amount.ts'
 import { centilitresBehind } from './size-behind.ts'
 import { finished, leftOut, prices, sized, weighed } from './sizes.ts'
 import { strengthsOfFill } from './strengths-of-fill.ts'
@@ -132,7 +132,7 @@ const LIQUID = new Set<ConceptSpan['concept']>([
 export function withRoles(around: RolesAround, read: readonly Bit[]): readonly Bit[] {
   const bits: Open[] = eachOf(
     around,
-    sameAmount(around, withoutDenied(around, read)).map((bit) => ({ ...bit })),
+    unitOfBefore(around, sameAmount(around, withoutDenied(around, read))).map((bit) => ({ ...bit })),
   )
   prices(around, bits)
   atReference(around, bits)

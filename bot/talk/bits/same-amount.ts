@@ -1,3 +1,5 @@
+import { unlessRefused } from '../../../core/domain-error.ts'
+import { parseAmount } from '../../../core/quantity/read/parse-amount.ts'
 import type { Token } from '../../../core/quantity/read/tokens.ts'
 import type { Around } from './amount-bits.ts'
 import { type Bit, bit } from './bit.ts'
@@ -27,4 +29,26 @@ export function sameAmount({ typed }: Pick<Around, 'typed'>, bits: readonly Bit[
   const grams = weighed.reduce((sum, { value }) => sum + value, 0)
   const text = weighed.length === 1 ? first.text : `${Math.round(grams)} g`
   return [...bits.slice(0, at), bit('mass', from, sugar.from, grams, text), ...bits.slice(at)]
+}
+
+const OF = /^(?:of|di|d)$/
+
+/** The unit of a weight: `grams` of `500 grams`. */
+const UNIT = /\p{L}+$/u
+
+const weightOf = (text: string): number | null => {
+  const amount = unlessRefused(() => parseAmount(text))
+  return amount?.kind === 'mass' ? amount.massG : null
+}
+
+/** `500 g of redcurrants and 400 of raspberries`: a number that is *of* a plant has the unit of the weight before it. */
+export function unitOfBefore({ typed }: Pick<Around, 'typed'>, bits: readonly Bit[]): readonly Bit[] {
+  return bits.map((each, at) => {
+    const [next, weighed] = [bits[at + 1], bits.slice(0, at).findLast(({ kind }) => kind === 'mass')]
+    if (each.kind !== 'bare' || weighed === undefined || next?.kind !== 'plant') return each
+    if (next.from !== each.to + 1 || !OF.test(typed.tokens[each.to]?.text ?? '')) return each
+    const text = `${each.text} ${UNIT.exec(weighed.text)?.[0] ?? ''}`
+    const grams = weightOf(text)
+    return grams === null ? each : bit('mass', each.from, each.to, grams, text)
+  })
 }

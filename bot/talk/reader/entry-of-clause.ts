@@ -48,6 +48,20 @@ const BEHIND = 0.25
 /** What the whole is found by stands, unless a clause tells so much more. */
 const MUCH_BETTER = 0.25
 
+/** By all ways of asking: how likely it has to be, what it has to explain, how far before what was found, and how unlikely that is. */
+const LIKELIER = { likelihood: 0.9, share: 0.7, ahead: 0.15, unlikely: 0.05 } as const
+
+/** What was found by few ways of asking gives way to what is far likelier by all of them. */
+function orLikelier(found: EntryFound | null, ranked: () => readonly EntryRanked[]): EntryFound | null {
+  if (found === null || found.likelihood > LIKELIER.likelihood) return found
+  const [first, ...others] = ranked()
+  if (first === undefined || first.id === found.id) return found
+  if (first.likelihood < LIKELIER.likelihood || first.share < LIKELIER.share) return found
+  const own = others.find(({ id }) => id === found.id)
+  if ((own?.likelihood ?? 0) > LIKELIER.unlikely || first.rank - (own?.rank ?? 0) < LIKELIER.ahead) return found
+  return { ...first, others: [found.id, ...found.others].filter((id) => id !== first.id) }
+}
+
 const wordsIn = (text: string): number => text.split(/\s+/).filter((word) => word !== '').length
 
 /**
@@ -55,7 +69,7 @@ const wordsIn = (text: string): number => text.split(/\s+/).filter((word) => wor
  * aside. Null where neither finds one.
  */
 export function entryOfClause(text: string, { findEntry, rankEntries }: Finds): EntryFound | null {
-  const whole = findEntry(text)
+  const whole = orLikelier(findEntry(text), () => rankEntries(text))
   if (wordsIn(text) < LEAST_OF_SENTENCE || CHANGES_ALL.test(text)) return whole
   const clauses = text
     .split(CLAUSES)

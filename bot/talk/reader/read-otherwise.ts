@@ -9,7 +9,7 @@ import { callOf, readingOf } from './frame-reading.ts'
 import { hiddenDanger } from './hidden-danger.ts'
 import type { FindsInText } from './kept-finds.ts'
 import { likelyEntry } from './likely-entry.ts'
-import { HARMFUL, type Otherwise, SUREST } from './second-thought.ts'
+import { HARMFUL, type Otherwise } from './second-thought.ts'
 import { symptomReading } from './symptom-reading.ts'
 import { tried } from './tried-frames.ts'
 
@@ -31,6 +31,9 @@ const toldOrAsked = ({ call, leftOut }: Extract<TalkReading, { kind: 'call' }>):
   leftOut,
 })
 
+/** From here on a deed is asked about, though the jar’s name and what it is told of are all that was understood. */
+const SURE_OF_DEED = 0.9
+
 /** Options that are added to a call by a word after it. */
 const WISHED: ReadonlySet<string> = new Set(['to-strength', 'to-sweetness', 'bottles', 'ready-by', 'pour'])
 
@@ -42,7 +45,7 @@ export const otherwiseOf = (sentence: Sentence, text: string, knows: Knows): Oth
     const reading = readingOf(best, sentence)
     // `Limone scosso prima di lezione`: surely told, though a word in it asks; how the jar stands is no answer.
     const isShown = best.frame.does === 'record' && reading.kind === 'call' && reading.call.command === 'jar show'
-    if (isShown && sure >= SUREST) return hiddenDanger(toldOrAsked({ ...reading, call: callOf(best) }), sentence)
+    if (isShown && sure >= SURE_OF_DEED) return hiddenDanger(toldOrAsked({ ...reading, call: callOf(best) }), sentence)
     // No hunch writes anything down: it asks.
     const isDeed = reading.kind === 'call' && reading.does !== 'compute'
     return hiddenDanger(isDeed ? toldOrAsked(reading) : reading, sentence)

@@ -34,6 +34,14 @@ describe.each([
   // What is counted, and what belongs to what.
   ['300 g of ginger and a lemon in a litre of vodka', '/plan of:300 g ginger + 1 lemon spirit:1 litre vodka 40%'],
   ['100 g zenzero e una arancia in 1 l di vodka', '/plan of:100 g zenzero + 1 arancia spirit:1 l vodka 40%'],
+  // What a number is *of* has the unit of the weight before it.
+  [
+    '400 g of redcurrants and 300 of raspberries in a litre of vodka',
+    '/plan of:400 g redcurrants + 300 g raspberries spirit:1 litre vodka 40%',
+  ],
+  ['2 kg of damsons and 1 of sloes, 3 litres of gin', '/plan of:2 kg damsons + 1 kg sloes spirit:3 litres gin 40%'],
+  ['un litro di alcol a 95, 300 g di lamponi e 200 di more', '/plan of:300 g lamponi + 200 g more spirit:1 litro 95%'],
+  ['500 g of plums and 20 cloves in a litre of vodka', '/plan of:500 g plums + 20 cloves spirit:1 litre vodka 40%'],
   [
     'orange and star anise, 6 oranges, 2 stars, 1 l vodka',
     '/plan of:2 stars of star anise + 6 oranges spirit:1 l vodka 40%',

@@ -169,10 +169,15 @@ it.each([
   ['will shake it tomorrow'],
   ['thinking of straining the lemon at the weekend'],
   ['i havent shaken the lemon yet'],
-  ['domani filtro il limone'],
 ])('%s: the jar is shown, and nothing is written down', async (text) => {
   const one = await talkerFor({ after: null, shelf: 'lemon' })
   expect(await one.say(text)).toMatchObject({ command: 'jar show', code: null, recorded: 0 })
+})
+
+it('asks whether what is done tomorrow is to be called to mind', async () => {
+  const one = await talkerFor({ after: null, shelf: 'lemon' })
+  const choices = [expect.stringContaining('/jar later lemon until:'), '/jar show lemon']
+  expect(await one.say('domani filtro il limone')).toMatchObject({ code: 'question', choices, recorded: 0 })
 })
 
 it.each(['no wait i didnt', 'oops, i didnt actually'])('%s: takes back what was written down', async (text) => {
