@@ -89,6 +89,8 @@ export function byVessels(outcome: CallOutcome, reading: Extract<TalkReading, { 
   const named = (reading.vessels ?? []).filter(({ name }) => name !== '')
   const vessels = named.filter(({ name }, at) => named.findIndex((other) => other.name === name) === at)
   if (reading.isUnmeasured === true) return withNote(outcome, { group: 'notes', key: 'unmeasured', values: undefined })
+  if (reading.isBottlesTaken === true)
+    return withNote(outcome, { group: 'notes', key: 'bottles_taken', values: undefined })
   return vessels.length === 0
     ? outcome
     : withNote(outcome, { group: 'notes', key: 'vessels_taken', values: { vessels } })

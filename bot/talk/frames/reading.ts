@@ -48,6 +48,8 @@ export type TalkReading =
       readonly vessels?: readonly VesselTaken[]
       /** The sentence, where it told amounts by the jar they fill. */
       readonly jarTold?: string
+      /** Bottles as many and as large as was offered, which nobody counted. */
+      readonly isBottlesTaken?: true
       /** What came out was not measured, and its maker said so. */
       readonly isUnmeasured?: true
       /** It is to be begun on a day to come: it is told, and nothing is written down. */

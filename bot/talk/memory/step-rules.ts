@@ -52,7 +52,7 @@ export const agreed: Rule = ({ has, bits, typed, spans, jars }, last, said) => {
   }
   if (has('done_word')) {
     const step = offered.find(({ command }) => DONE.test(command))
-    return step === undefined ? null : callReading(step, 'record')
+    return step === undefined ? null : doneStep(step)
   }
   const [first, ...others] = different(
     offered.filter(({ command, options }) => !NEVER_BY_YES.test(command) && options.was === undefined),
@@ -97,8 +97,17 @@ export const doneAsOffered: Rule = (sentence, last, { offered, planned }) => {
   const isTried = last.command === 'syrup' && AS_PLANNED.test(typed.text)
   if (step?.command === 'jar sweeten' && isTried) return asPlanned(step, planned)
   // `Put the old faithful in bottles`: of the jar that is named.
-  return step === undefined || unknownName(sentence, step.command) !== null ? null : callReading(step, 'record')
+  return step === undefined || unknownName(sentence, step.command) !== null ? null : doneStep(step)
 }
+
+/** What was offered, done; how many bottles that is was not counted by anybody. */
+const doneStep = (step: CallRead): TalkReading => ({
+  kind: 'call',
+  call: step,
+  does: 'record',
+  leftOut: [],
+  ...(step.command === 'jar bottle' && { isBottlesTaken: true }),
+})
 
 /** Of two ways that were worked out it may be either: the plan of the jar, or the last one. */
 function asPlanned(tried: CallRead, planned: CallRead | null): TalkReading {

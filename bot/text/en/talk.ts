@@ -166,6 +166,7 @@ export const talkSentences = {
         : filled === wished
           ? `This is for just ${countWord(wished)}: your ${typed} would fill them too, with some over.`
           : `Your ${typed} would fill ${countWord(filled)}. This is for ${countWord(wished)}.`,
+    bottles_taken: () => 'That’s my guess at the bottles. If it’s wrong, say “it was three small bottles”.',
     unmeasured: () => 'How much is it? See which bottle it fills, and say “it fills a wine bottle”. Or weigh it.',
     kind_taken: ({ ask, id }) =>
       ask === 'cinnamon'

@@ -20,9 +20,55 @@ describe('what went into bottles of which nobody said the size', () => {
 
   it('is asked for again where only their number is said', async () => {
     const one = await sweetened()
-    await one.say('poured it into a small bottle')
-    expect(await one.say('two small ones')).toMatchObject({ code: 'question', recorded: 0 })
+    await one.say('poured it into a bottle')
+    expect(await one.say('it was two bottles')).toMatchObject({ code: 'question', recorded: 0 })
     expect((await one.say('2 x 330 ml')).read).toBe('/jar bottle lemon bottles:2 x 330 ml')
+  })
+
+  it.each([
+    ['two small ones', '2 x 250 ml', { name: 'small bottle', ml: 250 }],
+    ['it filled three old wine bottles', '3 x 750 ml', { name: 'wine bottle', ml: 750 }],
+    ['just one big bottle', '1 x 1000 ml', { name: 'large bottle', ml: 1000 }],
+    ['2 little ones', '2 x 250 ml', { name: 'small bottle', ml: 250 }],
+    ['una bottiglia da vino', '1 x 750 ml', { name: 'wine bottle', ml: 750 }],
+  ])('is as large as such bottles are, which is said: %s', async (text, bottles, vessel) => {
+    const one = await sweetened()
+    await one.say('poured it into a bottle')
+    const { outcome, read } = await one.hear(text)
+    expect(read).toBe(`/jar bottle lemon bottles:${bottles}`)
+    const notes = 'reply' in outcome ? outcome.reply.notes : []
+    expect(notes).toContainEqual({ group: 'notes', key: 'vessels_taken', values: { vessels: [vessel] } })
+  })
+
+  it.each(['all bottled', 'done'])('is guessed as offered, and said to be a guess: %s', async (text) => {
+    const one = await talkerFor({ after: null, shelf: 'lemon_strained' })
+    await one.say('/jar sweeten lemon sugar:500 g water:1.5 l')
+    const { outcome } = await one.hear(text)
+    expect('reply' in outcome && outcome.reply.notes.map(({ key }) => key)).toContain('bottles_taken')
+  })
+
+  it.each([
+    ['actually only two bottles', '2 x 500 ml'],
+    ['no it was 4 bottles', '4 x 500 ml'],
+    ['erano tre bottiglie', '3 x 500 ml'],
+  ])('is put right by their number alone, as large as they were: %s', async (text, bottles) => {
+    const one = await sweetened()
+    await one.say('/jar bottle lemon bottles:5 x 500 ml')
+    expect(await one.say(text)).toMatchObject({ read: `/jar correct lemon bottles:${bottles}`, recorded: 1 })
+  })
+
+  it('asks how large where more of that size would not go into it', async () => {
+    const one = await sweetened()
+    await one.say('/jar bottle lemon bottles:3 x 500 ml')
+    expect(await one.say('it was six bottles')).toMatchObject({ code: 'question', command: 'jar correct', recorded: 0 })
+  })
+
+  it('is no second bottling where it filled an old bottle', async () => {
+    const one = await sweetened()
+    expect(await one.say('bottled it, it filled two empty rum bottles')).toMatchObject({
+      code: 'question',
+      command: 'jar bottle',
+    })
   })
 
   it('is one of so many ml, not so many bottles', async () => {
@@ -34,7 +80,7 @@ describe('what went into bottles of which nobody said the size', () => {
   it('is put right behind bottles that were written down as planned', async () => {
     const one = await sweetened()
     await one.say('/jar bottle lemon bottles:5 x 500 ml')
-    expect(await one.say('three small ones')).toMatchObject({ code: 'question', command: 'jar correct', recorded: 0 })
+    expect((await one.say('three small ones')).read).toBe('/jar correct lemon bottles:3 x 250 ml')
   })
 
   it.each([
