@@ -28,6 +28,7 @@ import {
 import { onlyOffered } from './offered-where-it-runs.ts'
 import { amountsReplaced, kitchenWished, sizedForMeasures } from './plan-kept.ts'
 import { heldOrAsked } from './question-heard.ts'
+import { sweetenedAsPlanned } from './sugar-guessed.ts'
 import { changeSaid } from './taste-changed.ts'
 import { whatFits } from './what-fits.ts'
 import { whatItCanDo } from './what-it-can-do.ts'
@@ -75,7 +76,8 @@ export async function answered(line: string, reading: TalkReading, dispatch: Dis
     case 'call': {
       const before = dispatch.talk?.of(whoAt(dispatch.userId, place), dispatch.nowMs) ?? NOTHING_SAID
       const wished = await wishedIn(reading.call, line, dispatch)
-      const call = await sizedForMeasures(wished, reading, before.call, dispatch)
+      const sized = await sizedForMeasures(wished, reading, before.call, dispatch)
+      const call = await sweetenedAsPlanned(sized, reading, dispatch)
       const kitchen = kitchenWished(reading, before)
       const asked = kitchen === null ? dispatch : inUnits(dispatch, kitchen)
       const changed = changeSaid(await execute(asInvocation(call), asked), call, before)

@@ -89,6 +89,11 @@ export function byVessels(outcome: CallOutcome, reading: Extract<TalkReading, { 
   const named = (reading.vessels ?? []).filter(({ name }) => name !== '')
   const vessels = named.filter(({ name }, at) => named.findIndex((other) => other.name === name) === at)
   if (reading.isUnmeasured === true) return withNote(outcome, { group: 'notes', key: 'unmeasured', values: undefined })
+  if (reading.isJarOpen === true) return withNote(outcome, { group: 'notes', key: 'jar_open', values: undefined })
+  if (reading.isSugarGuessed === true)
+    return withNote(outcome, { group: 'notes', key: 'sugar_guessed', values: undefined })
+  if (reading.isStrengthOpen === true)
+    return withNote(outcome, { group: 'notes', key: 'strength_open', values: undefined })
   if (reading.isBottlesTaken === true)
     return withNote(outcome, { group: 'notes', key: 'bottles_taken', values: undefined })
   return vessels.length === 0

@@ -50,6 +50,12 @@ export type TalkReading =
       readonly jarTold?: string
       /** Bottles as many and as large as was offered, which nobody counted. */
       readonly isBottlesTaken?: true
+      /** A part of the jar came out, of which nobody said how large it is. */
+      readonly isJarOpen?: true
+      /** How much it was sweetened with nobody measured: as planned, where no amount is told. */
+      readonly isSugarGuessed?: true
+      /** How strong it is nobody has measured, and its maker said so. */
+      readonly isStrengthOpen?: true
       /** What came out was not measured, and its maker said so. */
       readonly isUnmeasured?: true
       /** It is to be begun on a day to come: it is told, and nothing is written down. */

@@ -1,12 +1,16 @@
 import type { Sentence, Surroundings } from '../bits/bit.ts'
+import { jarCalled } from '../bits/jars-of.ts'
 import { sentenceOnce } from '../bits/sentence-once.ts'
 import type { CallRead, TalkReading, VesselTaken } from '../frames/reading.ts'
 import { symptomIn } from '../frames/symptoms.ts'
 import type { Remembered } from '../memory/remembered.ts'
 import { spiritToFill } from './fruit-by-the-jar.ts'
 import { glugsMeasured } from './glug-measured.ts'
+import { withGlug } from './glug-of-sugar.ts'
 import { type JarFilled, jarFilledIn, jarSizeIn, onlyWentIn, withJarFilled } from './jar-filled.ts'
 import { onlySpoons } from './only-spoons.ts'
+import { shareCameOut, writtenShare } from './share-came-out.ts'
+import { withoutStrength } from './strength-open.ts'
 import { isUnmeasured, toldByVessels } from './told-by-vessels.ts'
 import { vesselRighted } from './vessel-righted.ts'
 import { type VesselSaid, vesselsIn, written } from './vessel-said.ts'
@@ -35,7 +39,14 @@ const ofJarTold = (jarTold: string, reading: TalkReading): TalkReading =>
 
 /** A sentence with what came out in ml, where a vessel tells it: of that its deeds are taken apart. */
 export const inMl = (text: string, { isUs = false }: Surroundings): string =>
-  toldByVessels(glugsMeasured(text), isUs, false).text
+  toldByVessels(shareInMl(glugsMeasured(text)), isUs, false).text
+
+/** With the part of a jar in ml, where its size is told. */
+function shareInMl(text: string): string {
+  const found = shareCameOut(text, false)
+  if (found === null || found.jar === null) return text
+  return `${text.slice(0, found.from)}${writtenShare(found.share, found.jar.ml)}${text.slice(found.to)}`
+}
 
 /** `Filled the jar with spirit`: told or meant of a jar, with nothing of what is in it. */
 const FILLED =
@@ -60,7 +71,8 @@ const BEGINS = /^(?:plan|jar start)$/
 /** A jar that was filled is planned or begun, and nothing is added to another. */
 function readFilled(sentence: Sentence, filled: JarFilled, jarMl: number, read: Household['read']): TalkReading {
   const whole = read(withJarFilled(sentence, filled, jarMl))
-  return callIn(whole).some(({ command }) => BEGINS.test(command)) ? whole : read(onlyWentIn(sentence, filled, jarMl))
+  const isWhole = callIn(whole).some(({ command }) => BEGINS.test(command))
+  return withGlug(isWhole ? whole : read(onlyWentIn(sentence, filled, jarMl)), sentence)
 }
 
 const callIn = (reading: TalkReading): readonly CallRead[] =>
@@ -89,6 +101,38 @@ function jarToFill(text: string, question: Remembered['question'], isUs: boolean
   return { kind: 'call', call, leftOut: [], does: 'compute', vessels: [taken] }
 }
 
+/** The jar that was strained last, and is not measured. */
+const strainedJar = (said: Remembered | undefined, { jars }: Surroundings): string | null =>
+  said === undefined || !isUnmeasured(said.step) ? null : (jarCalled(said.step?.options.jar, jars)?.name ?? null)
+
+const measuredAs = (jar: string, measured: string): TalkReading => ({
+  kind: 'call',
+  call: { command: 'jar correct', options: { jar, measured } },
+  does: 'record',
+  leftOut: [],
+})
+
+/** `Strained it, two thirds of the jar came out`: by what the jar holds; how large it is is asked, and the straining is written down. */
+function shareOut(text: string, { surroundings, said, read }: Household, isBehind: boolean): TalkReading | null {
+  const found = shareCameOut(text, isBehind)
+  if (found === null) return null
+  const { share, jar, from, to } = found
+  const put = (instead: string): TalkReading => read(`${text.slice(0, from)}${instead}${text.slice(to)}`)
+  const strained = isBehind ? strainedJar(said, surroundings) : null
+  if (jar !== null) {
+    const much = writtenShare(share, jar.ml)
+    return withVessels(strained === null ? put(much) : measuredAs(strained, much), [jar], false)
+  }
+  if (strained !== null) {
+    const call: CallRead = { command: 'jar correct', options: { jar: strained } }
+    return { kind: 'question', call, about: { kind: 'jar_size', text }, choices: [], leftOut: [] }
+  }
+  const reading = put('')
+  return reading.kind === 'call' && reading.call.command === 'jar strain'
+    ? { ...reading, jarTold: text, isJarOpen: true }
+    : null
+}
+
 /**
  * How a sentence is understood whose amounts are told by what they fill: half a jar, a mug, nearly a wine bottle. Where a jar was
  * filled of which nobody said how large it is, that is asked.
@@ -101,6 +145,10 @@ export function byHousehold(typed: string, { surroundings, said, read }: Househo
   const open = said?.question?.about
   const jarTold = open?.kind === 'jar_size' ? open.text : (said?.jarTold ?? null)
   const size = jarTold === null ? null : jarSizeIn(text)
+  const cameOut = jarTold === null ? null : shareCameOut(jarTold, true)
+  const strained = cameOut === null ? null : strainedJar(said, surroundings)
+  if (cameOut !== null && size !== null && strained !== null)
+    return withVessels(measuredAs(strained, writtenShare(cameOut.share, size.ml)), [size], false)
   if (jarTold !== null && size !== null) {
     const sentence = sentenceOnce(jarTold, surroundings)
     const filled = jarFilledIn(sentence)
@@ -110,6 +158,11 @@ export function byHousehold(typed: string, { surroundings, said, read }: Househo
   const right = vesselRighted(text, said, isUs)
   if (right !== null) return withVessels(read(right.text), right.taken, false)
   const isBehind = said !== undefined && said.answersSince === 0 && isUnmeasured(said.step)
+  const weak = withoutStrength(text)
+  const deed = weak === null ? null : byHousehold(weak, { surroundings, said, read })
+  if (deed?.kind === 'call' && deed.call.command === 'jar strain') return { ...deed, isStrengthOpen: true }
+  const share = shareOut(text, { surroundings, said, read }, isBehind)
+  if (share !== null) return share
   const told = toldByVessels(text, isUs, isBehind)
   if (told.isOpen) {
     const reading = read(told.text)

@@ -99,6 +99,12 @@ export function jarSizeIn(text: string): VesselTaken | null {
   return sized(found.count ?? '1', rest)
 }
 
+/** The size of a jar that is named with it: `the litre jar`. */
+export function jarSizeWithin(text: string): VesselTaken | null {
+  const found = JAR.exec(text)
+  return found === null ? null : jarOf(found.groups ?? {}, found[0])
+}
+
 const isPlant = ({ kind, role }: Bit): boolean => kind === 'plant' && role !== 'left_out' && role !== 'gone'
 
 /** How much is asked, or told of a jar that stands there. */

@@ -51,7 +51,9 @@ export const agreed: Rule = ({ has, bits, typed, spans, jars }, last, said) => {
     if (mistaken !== null) return mistaken
   }
   if (has('done_word')) {
-    const step = offered.find(({ command }) => DONE.test(command))
+    // What was only measured in between keeps its job.
+    const kept = last.command === 'measure' ? said.planned : null
+    const step = offered.find(({ command }) => DONE.test(command)) ?? kept ?? undefined
     return step === undefined ? null : doneStep(step)
   }
   const [first, ...others] = different(

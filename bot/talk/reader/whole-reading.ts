@@ -29,6 +29,8 @@ import { shelfAsked } from './shelf-asked.ts'
 import { shownAgain } from './shown-again.ts'
 import { startAhead } from './start-ahead.ts'
 import { steepLongAsked } from './steep-long-asked.ts'
+import { strengthUnknown } from './strength-unknown.ts'
+import { sweetenedByTaste } from './sweetened-by-taste.ts'
 import { twoCompared } from './two-compared.ts'
 
 /** What is told by the sentence as a whole, before any frame is tried on a part of it. */
@@ -39,6 +41,7 @@ export const wholeReading = (
 ): TalkReading | null =>
   pleasantry(sentence, said.question !== null) ??
   measureAsked(sentence) ??
+  sweetenedByTaste(sentence, said) ??
   syrupAsked(sentence, said) ??
   noSugarWished(sentence, said) ??
   planOfNothing(sentence, said) ??
@@ -53,6 +56,7 @@ export const wholeReading = (
   forPeople(sentence, said) ??
   bottlesGone(sentence, said) ??
   shelfAsked(sentence) ??
+  strengthUnknown(sentence, said) ??
   glassDrunk(sentence, said) ??
   hadAtHome(sentence) ??
   twoCompared(sentence, said) ??

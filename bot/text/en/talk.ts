@@ -167,6 +167,9 @@ export const talkSentences = {
           ? `This is for just ${countWord(wished)}: your ${typed} would fill them too, with some over.`
           : `Your ${typed} would fill ${countWord(filled)}. This is for ${countWord(wished)}.`,
     bottles_taken: () => 'That’s my guess at the bottles. If it’s wrong, say “it was three small bottles”.',
+    strength_open: () => 'How strong it is, I’ve estimated from what went in. That’s good enough to carry on.',
+    jar_open: () => 'How big is the jar? Say “a litre jar” or “a jam jar”, and I’ll work out how much that is.',
+    sugar_guessed: () => 'How much went in is my guess, so strength and sweetness are rough now. Go by taste.',
     unmeasured: () => 'How much is it? See which bottle it fills, and say “it fills a wine bottle”. Or weigh it.',
     kind_taken: ({ ask, id }) =>
       ask === 'cinnamon'

@@ -37,6 +37,9 @@ export interface TalkMessages {
     vessels_taken: { readonly vessels: readonly { readonly name: string; readonly ml: number }[] }
     unmeasured: undefined
     bottles_taken: undefined
+    sugar_guessed: undefined
+    jar_open: undefined
+    strength_open: undefined
     /** What was told of a plan before bottles were wished: how many it fills, and for how many this one is. */
     amounts_replaced: { readonly typed: string; readonly filled: number; readonly wished: number }
     /** Glasses for people; `glasses` of each. */

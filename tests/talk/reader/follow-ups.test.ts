@@ -50,7 +50,7 @@ const TALKS: readonly Talk[] = [
     'lemon_sweetened',
     '/jar bottle lemon bottles:5 x 500 ml',
     'no, it was four bottles',
-    '/jar correct lemon bottles:4',
+    '/jar correct lemon bottles:4 x 500 ml',
   ],
   ['lemon', '/jar taste lemon rating:3', 'make it a 4', '/jar correct lemon rating:4'],
   ['lemon_ginger', 'strained, 600 ml', 'the lemon one', '/jar strain lemon measured:600 ml'],
