@@ -65,7 +65,10 @@ describe('a reading that no such sentence was ever after', () => {
     ['it is likely enough', plan, { 'jar strain': 0.9, plan: 0.03 }],
     ['something like it is likely enough', plan, { 'jar strain': 0.9, 'jar start': 0.03 }],
     ['nothing else is likely', plan, { 'jar strain': 0.64, plan: 0 }],
-    ['it is an entry, which may warn', TOPIC, { 'jar strain': 0.99, handbook: 0 }],
+    ['it is an entry, which may warn', TOPIC, { 'jar strain': 0.89, handbook: 0 }],
+    ['it is an entry, and such is asked at times', TOPIC, { 'jar strain': 0.99, handbook: 0.006 }],
+    ['it is an entry, and what is likely is said in the same words', TOPIC, { trouble: 0.99, handbook: 0 }],
+    ['whoever talks may want it shown', plan, { talk: 0.99, plan: 0 }],
     ['what is likely is said in the same words', plan, { botanical: 0.99, plan: 0 }],
     ['it may follow what was said before', plan, { follow: 0.99, plan: 0 }],
     ['it warns', { kind: 'symptom', id: 'mould', options: {} }, { 'jar strain': 0.99, trouble: 0 }],
@@ -74,6 +77,36 @@ describe('a reading that no such sentence was ever after', () => {
     ['it refuses', { kind: 'lost', nearest: [] }, { 'jar strain': 0.99 }],
   ])('stays where %s', (_, reading, shares) => {
     expect(doubted(reading, leaning(shares), strained, FREELY)).toBe(reading)
+  })
+
+  it('gives way though it is an entry to what has an amount, a day or a plant, where such sentences never ask for one', () => {
+    const shares = leaning({ 'jar strain': 0.9, handbook: 0.005 })
+    expect(doubted(TOPIC, shares, strained, FREELY)).toBe(strain)
+    expect(doubted(TOPIC, shares, strained, { ...FREELY, isPlain: () => true })).toBe(TOPIC)
+    const bare: Otherwise = { ...NOTHING, call: () => ({ ...strain, call: { command: 'jar strain', options: {} } }) }
+    expect(doubted(TOPIC, shares, bare, FREELY)).toBe(TOPIC)
+  })
+
+  it('is shown to nobody who surely only talks', () => {
+    const bare: TalkReading = { ...callTo('jar list'), call: { command: 'jar list', options: {} } }
+    expect(doubted(bare, leaning({ talk: 0.95, 'jar list': 0.005 }), NOTHING, FREELY).kind).toBe('lost')
+    for (const shares of [
+      { talk: 0.94, 'jar list': 0 },
+      { talk: 0.95, 'jar list': 0.006 },
+    ])
+      expect(doubted(bare, leaning(shares), NOTHING, FREELY)).toBe(bare)
+  })
+
+  it('only shows something: it is asked about earlier, where something else is so likely', () => {
+    const show = callTo('jar show')
+    const shares = { 'jar strain': 0.85, 'jar show': 0.15 }
+    expect(doubted(show, leaning(shares), strained, FREELY)).toMatchObject({ kind: 'question' })
+    expect(doubted({ ...show, does: 'record' }, leaning(shares), strained, FREELY)).toMatchObject({ kind: 'call' })
+    for (const less of [{ 'jar strain': 0.84 }, { 'jar show': 0.2 }])
+      expect(doubted(show, leaning({ ...shares, ...less }), strained, FREELY)).toBe(show)
+    expect(doubted(plan, leaning({ 'jar strain': 0.9, plan: 0.1 }), strained, FREELY)).toBe(plan)
+    expect(doubted(show, leaning({ none: 0.9, 'jar show': 0.1 }), NOTHING, FREELY)).toBe(show)
+    expect(doubted(show, leaning({ handbook: 0.9, 'jar show': 0.1 }), NOTHING, FREELY)).toBe(show)
   })
 
   it('gives way though it is of the same kind, where it works out nothing', () => {
@@ -108,7 +141,7 @@ describe('a reading that no such sentence was ever after', () => {
     expect(doubted(open, leaning({ handbook: 0.95, measure: 0.02 }), found, FREELY)).toBe(TOPIC)
     for (const shares of [
       { handbook: 0.94, measure: 0.02 },
-      { handbook: 0.95, measure: 0.03 },
+      { handbook: 0.95, measure: 0.2 },
     ])
       expect(doubted(open, leaning(shares), found, FREELY)).toBe(open)
   })
