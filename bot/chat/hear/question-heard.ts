@@ -64,7 +64,12 @@ async function questionHeard(reading: Extract<TalkReading, { kind: 'question' }>
     }
     case 'undo_jar': {
       const names = choices.flatMap(({ options }) => options.jar ?? [])
-      return asked(call.command, { ...question, problem: 'talk_undo_jar', values: { names, line: read } }, read, lines)
+      return asked(
+        call.command,
+        { ...question, problem: 'talk_undo_jar', values: { names, line: read, told: about.told } },
+        read,
+        lines,
+      )
     }
     case 'one_reminder': {
       const run = await runningOf(choices, dispatch)

@@ -140,7 +140,8 @@ export type QuestionAbout =
   | { readonly kind: 'only_jar'; readonly jar: string }
   /** What was written down last, some answers ago; or which jar's last entry. */
   | { readonly kind: 'undo_step'; readonly step: Path }
-  | { readonly kind: 'undo_jar' }
+  /** `told`: of those whose last entry is a danger, its jar and what it was. */
+  | { readonly kind: 'undo_jar'; readonly told: readonly { readonly jar: string; readonly told: string }[] }
   /** The last entry told of a danger, which would be forgotten with it: its symptom as it is typed. */
   | { readonly kind: 'undo_told'; readonly told: string }
   /** A step that another came after: `last` is the entry that goes first. */

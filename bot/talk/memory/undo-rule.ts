@@ -1,6 +1,8 @@
+import { isOfTaste } from '../../../core/trouble/rows.ts'
 import type { Sentence, TalkJar } from '../bits/bit.ts'
 import { jarsOf, runningAmong } from '../bits/jars-of.ts'
 import type { CallRead, TalkReading } from '../frames/reading.ts'
+import { symptomIn } from '../frames/symptoms.ts'
 import type { Remembered } from './remembered.ts'
 import { callReading } from './rule.ts'
 import { isTakenBack } from './taken-back.ts'
@@ -52,7 +54,22 @@ function undoneStep(
     .slice(0, MOST_JARS)
     .map(({ name }) => undoOf(name))
   const call = choices[0] ?? { command: 'jar undo', options: {} }
-  return { kind: 'question', call, about: { kind: 'undo_jar' }, choices, leftOut: [] }
+  return jarAsked(call, choices, meant)
+}
+
+/** Which jar’s last step is to go; what is a danger is said of each, as undoing makes none safe. */
+const jarAsked = (call: CallRead, choices: readonly CallRead[], meant: readonly TalkJar[]): TalkReading => {
+  const named = new Set(choices.map(({ options }) => options.jar))
+  const told = meant.flatMap(({ name, lastTold }) =>
+    lastTold === undefined || !named.has(name) ? [] : [{ jar: name, told: lastTold }],
+  )
+  return { kind: 'question', call, about: { kind: 'undo_jar', told }, choices, leftOut: [] }
+}
+
+/** `Gone slimy, undo it`: what is told of the jar now is no step, and nothing is taken back for it. */
+function isTroubleTold(sentence: Sentence): boolean {
+  const found = symptomIn(sentence)
+  return found !== null && !isOfTaste(found.id)
 }
 
 const MOST_WORDS = 6
@@ -65,6 +82,7 @@ const MOST_JARS = 3
  */
 export function undone(sentence: Sentence, { step, answersSince, question }: Remembered): TalkReading | null {
   const { has, bits, typed, jars } = sentence
+  if (has('take_back') && !jars.some(({ lastTold }) => lastTold !== undefined) && isTroubleTold(sentence)) return null
   const own = jars.find(({ id, name }) => step?.options.jar === `#${id}` || step?.options.jar === name)
   if (step !== null && own !== undefined && isTakenBack(sentence, step, own))
     return answersSince === 0 && question === null ? callReading(undoOf(`#${own.id}`), 'record') : undoAsked(step, own)
@@ -93,7 +111,7 @@ export function undone(sentence: Sentence, { step, answersSince, question }: Rem
   const choices = meant.map(({ name }) => undoOf(name))
   const [call] = choices
   if (meant.length === 1 && meant[0]?.lastTold !== undefined) return toldAsked(meant[0].name, meant[0].lastTold)
-  return call === undefined ? null : { kind: 'question', call, about: { kind: 'undo_jar' }, choices, leftOut: [] }
+  return call === undefined ? null : jarAsked(call, choices, meant)
 }
 
 export const undoOf = (jar: string): CallRead => ({ command: 'jar undo', options: { jar } })

@@ -241,8 +241,15 @@ export const talkProblems: Written<TalkProblems> = {
     `The last thing I noted on ${jar} is “${told}”. Undoing that only makes me forget it, and the jar’s no safer. If you never saw it: ${line}`,
   talk_only_jar: ({ jar, line }) =>
     `I only know one jar here, ${jar}, so nothing’s written down. ${line === null ? `Say it with its name if you mean ${jar}.` : `If you mean ${jar}: ${line}`}`,
-  talk_undo_jar: ({ names, line }) =>
-    `${names.length === 1 ? `Undo the last step of ${names[0]}?` : `Which jar’s last step is to go: ${names.join(' or ')}?`} You can type: ${line}`,
+  talk_undo_jar: ({ names, line, told }) => {
+    const asked =
+      names.length === 1
+        ? `Undo the last step of ${names[0]}?`
+        : `Which jar’s last step is to go: ${names.join(' or ')}?`
+    const last = told.map(({ jar, told: of }) => `of ${jar} that’s “${of}”`).join(', ')
+    const stays = last === '' ? '' : ` ${capital(last)}: undoing it only makes me forget, and the jar’s no safer.`
+    return `${asked}${stays} You can type: ${line}`
+  },
   talk_wish_of_what: ({ line }) => `Which recipe is that for? Tell me what goes in first, for example: ${line}`,
   talk_zone_of: ({ place, line }) =>
     `I don’t know the time zone of ${place}. Which city with the same clock is near? For example: ${line}`,

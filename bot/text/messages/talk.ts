@@ -100,7 +100,11 @@ export interface TalkProblems {
   talk_undo_told: { readonly jar: string; readonly told: string; readonly line: string }
   /** Another one was told of; without a line where more has to be said first. */
   talk_only_jar: { readonly jar: string; readonly line: string | null }
-  talk_undo_jar: { readonly names: readonly string[]; readonly line: string }
+  talk_undo_jar: {
+    readonly names: readonly string[]
+    readonly line: string
+    readonly told: readonly { readonly jar: string; readonly told: string }[]
+  }
   /** A wish of no recipe that was said. */
   talk_wish_of_what: { readonly line: string }
   talk_zone_of: { readonly place: string; readonly line: string }

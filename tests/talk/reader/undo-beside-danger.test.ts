@@ -1,0 +1,43 @@
+import { expect, it } from 'vitest'
+import { hear } from '../../../bot/chat/hear/hear.ts'
+import { newTalkMemory } from '../../../bot/talk/memory/remembered.ts'
+import { newAsker } from '../../bot/asker.ts'
+import { commands } from '../../bot/test-desk.ts'
+import { talkerFor } from './told.ts'
+
+const PLUM = '/jar start plum of:500 g plums spirit:1 l vodka 40%'
+
+// Sentences: common sense, no source.
+it.each([
+  'gone slimy, undo it',
+  'it’s gone mouldy, undo that',
+  'undo it, there is mould on it',
+  'ha fatto la muffa, annulla',
+])('takes nothing back where something is wrong with the jar: %s', async (line) => {
+  const one = await talkerFor({ after: null, shelf: undefined })
+  await one.say(PLUM)
+  expect(await one.say(line)).toMatchObject({ command: 'trouble', erased: false })
+  expect((await one.say('/jar show plum')).code).toBeNull()
+})
+
+it('takes back what was written down where only that is said', async () => {
+  const one = await talkerFor({ after: null, shelf: undefined })
+  await one.say(PLUM)
+  expect((await one.say('undo it')).command).toBe('jar undo')
+})
+
+it('names what is a danger among the last steps of several jars', async () => {
+  const asker = newAsker()
+  const inNewTalk = () => ({ ...asker, talk: newTalkMemory(), commands, log: () => {}, nowMs: Date.UTC(2026, 10, 30) })
+  for (const line of [
+    PLUM,
+    '/jar start ginger of:100 g ginger spirit:1 l vodka 40%',
+    '/trouble mould jar:plum yes:growth',
+  ])
+    await hear(line, inNewTalk())
+  const { outcome } = await hear('undo it', inNewTalk())
+  expect(outcome).toMatchObject({
+    ok: false,
+    error: { problem: 'talk_undo_jar', values: { told: [{ jar: 'plum', told: 'mould' }] } },
+  })
+})
