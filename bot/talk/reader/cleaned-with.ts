@@ -24,6 +24,11 @@ const BLEACHED = new RegExp(
   `\\b(?:(?:bleach|descal)(?:ed|ing) (?:out )?(?:\\p{L}+ ){1,3}?${WARE}|${OF_KITCHEN} (?:\\p{L}+ ){0,4}?(?:in|into|inside|through|nel|nella|dentro(?: al| il)?) (?:the |a |my |our )?(?:\\p{L}+ )?${WARE})(?!\\p{L})`,
   'u',
 )
+/** `Descaler, then plums and vodka`: it went first, and nobody says where. */
+const THEN_FILLED = new RegExp(
+  `^(?:(?!(?:no|not|without|never|dont|didnt|non|senza|how|what|is|can|che|come)\\b)\\p{L}+ ){0,5}?l?${OF_KITCHEN}(?: (?!and )\\p{L}+){0,3}? (?:(?:and |e )?(?:then|afterwards|after that|poi|dopo)|followed by)(?!\\p{L})`,
+  'u',
+)
 const BEFORE = /\b(?:before|beforehand|first|empty|overnight|rins\p{L}+|prima|vuot[oi]|sciacquat[oi])(?!\p{L})/u
 
 /** What anybody washes with. */
@@ -50,6 +55,7 @@ export function cleanedWith(
   const isOfKitchen = mayBe && !NOT_RINSED.test(plain)
   if (isOfKitchen && SAID_OF_KITCHEN.test(plain) && isCleaned) return 'bleach_cleaned'
   if (isOfKitchen && BLEACHED.test(plain) && (isBleached(plain) || BEFORE.test(plain))) return 'bleach_cleaned'
+  if (isOfKitchen && THEN_FILLED.test(plain) && !MILD.test(plain)) return 'bleach_cleaned'
   if (isCleaned && mayBe && STRONG.test(plain)) return 'chemical_cleaned'
   return danger !== undefined && isCleaned && OF_PLANTS.every((each) => each !== danger.id) ? 'chemical_cleaned' : null
 }

@@ -25,6 +25,10 @@ it.each([
   'ho pulito il vaso con la candeggina prima di metterci i limoni',
   'il barattolo l’ho lavato con la varechina',
   'ho usato l’anticalcare per lavare le bottiglie',
+  'descaler, then plums and gin',
+  'bleach first and then the cherries went in',
+  'a splash of limescale remover, then 500 g sloes and a litre of gin',
+  'candeggina, poi i limoni e l’alcol',
 ])('asks of a kitchen’s cleaner whether it was rinsed: %s', async (text) => {
   expect(await talker().say(text)).toMatchObject({ command: 'handbook', data: { entry: 'bleach_cleaned' } })
 })
