@@ -386,6 +386,7 @@ const ASKED: readonly Asked[] = [
     says: words(
       `(?:mystery|unknown|unidentified|strange) (?:\\w+ )?(?:${WILD})|(?:${WILD}),? (?:[\\w,]+ ){0,6}(?:no idea what|dont know what|not sure what|che non conosco|non so cosa)|` +
         `(?:${WILD})(?: [\\w,]+){0,8}? (?:(?:looks?|looking|looked) (?:(?:a bit|a lot|just|kind of|rather|very much|almost|exactly|something) )?like|resembl(?:e|es|ing)|(?:as)?somigli\\w+ a(?:i|l|lle)?|sembra(?:no)?|(?:che )?paiono) (?:(?:a|an|some|wild|red|black|white|little|small|tiny|the|i|le|gli|delle|dei|un|una) ){0,3}${LOOK_ALIKE}(?=$| |,)|` +
+        `(?<=^|\\b(?:but|and|well|ok|because|think|hope|they|these|those|all|maybe|perhaps|ma|pero) )(?:(?:they|these|those) (?:all )?(?:do |did |really |sort of |certainly )*(?:look|looked|seem|appear)(?: (?:a bit|a lot|just|kind of|rather|very much|almost|exactly|to be|to me))* (?:like )?|(?:sembrano|paiono|somigliano a|assomigliano a)(?: proprio| molto)? )(?:(?:a|some|wild|red|black|small|tiny|the|i|le|gli|delle|dei|bacche di|frutti di) ){0,3}${LOOK_ALIKE}(?:(?: to me| i think| a me| credo)?$|[?.!,])|` +
         `(?<=^|(?:those|some|the|these|red|black|shiny|white|blue|small|found|picked|few|ross[aeo]|ner[aeo]|delle|dei|una|due|tre|le|i) )(?:${WILD}) (?:\\w+ ){0,5}(?:by|from|near|along|in|nel|dal|dalla|nella|lungo|del|della) (?:the |a |il |la )?(?:canal|river|hedge|hedgerow|park|verge|woods?|churchyard|cemetery|ditch|roadside|railway|bosco|parco|cimitero|fiume|siepe|fosso)`,
     ),
   },

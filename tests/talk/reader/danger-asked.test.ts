@@ -21,11 +21,19 @@ it.each([
   ['the 95 goes straight into the jar', 'strong_neat'],
   ['melt sugar on the hob before the vodka goes in', 'flame'],
   ['the berries look like they lost their colour', 'foraging'],
+  ['they look a bit like plums that went brown', 'foraging'],
+  ['the cherries look like raisins', 'foraging'],
+  ['they look shrivelled', 'foraging'],
 ])('is none: %s', (text, entry) => {
   expect(dangerAsked(text), entry).toBeNull()
 })
 
 it.each([
+  ['they look like elderberries', 'foraging'],
+  ['but they look just like bilberries.', 'foraging'],
+  ['I think these look like wild currants', 'foraging'],
+  ['those seem to be haws', 'foraging'],
+  ['sembrano bacche di sambuco', 'foraging'],
   ['can this make me blind', 'methanol'],
   ['can I drink it with my heart medicine', 'medicines'],
   ['can I drive after two glasses', 'driving'],
