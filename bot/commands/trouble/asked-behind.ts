@@ -8,9 +8,10 @@ import type { TroubleInput } from './known-facts.ts'
 
 const SKIMMED = /skim|scoop/i
 const OTHERS = /\bother\b/i
+const BOTTLES = /\bbottles\b/i
 
 /** Whether what is asked of it would keep it. */
-export const isRefused = ({ about }: TroubleInput): boolean => about !== undefined && !OTHERS.test(about.is)
+export const isRefused = ({ about }: TroubleInput): boolean => about !== undefined && !BOTTLES.test(about.is)
 
 const isOfGrowth = ({ verdict, question }: Diagnosis): boolean =>
   question === 'growth' || (verdict.kind === 'throw_away' && verdict.because === 'growth')
@@ -19,9 +20,18 @@ const isOfGrowth = ({ verdict, question }: Diagnosis): boolean =>
 const mayHarm = ({ verdict, stake }: Diagnosis): boolean =>
   verdict.kind === 'throw_away' || verdict.kind === 'hold' || (verdict.kind === 'ask' && stake !== null)
 
+/** It pushes, hisses or fizzes. */
+const isOfGas = ({ symptom, facts: { signs } }: Diagnosis): boolean =>
+  symptom === 'pressure' || symptom === 'fermenting' || signs.fizz === true
+
+/** Full bottles of what makes gas, which may burst, are told how to be handled. */
+export const isOfFullBottles = (diagnosis: Diagnosis, { about }: TroubleInput): boolean =>
+  about !== undefined && BOTTLES.test(about.is) && isOfGas(diagnosis) && mayHarm(diagnosis)
+
 /** What is said to whoever would skim it, cook with it, or has more bottles of it. */
 export function aboutNotes(diagnosis: Diagnosis, { about }: TroubleInput): readonly Message<'notes'>[] {
   if (about === undefined || !mayHarm(diagnosis)) return []
+  if (isOfFullBottles(diagnosis, { about })) return [note('trouble_full_bottles')]
   if (OTHERS.test(about.is)) return [note(isOfGrowth(diagnosis) ? 'trouble_other_bottles' : 'trouble_same_bottles')]
   if (SKIMMED.test(about.is)) return isOfGrowth(diagnosis) ? [note('trouble_skimmed')] : []
   return diagnosis.verdict.kind === 'throw_away' ? [note('trouble_no_use')] : []

@@ -1,9 +1,10 @@
+import { standingTroubles } from '../../../core/jar/state/standing-troubles.ts'
 import type { JarView } from '../../../core/jar/tasks/jar-view.ts'
 import { abvPercent, sugarGPerL } from '../../../core/quantity/measured/precision.ts'
 import type { TroubleFacts } from '../../../core/trouble/facts.ts'
 import { factsOfJar } from '../../../core/trouble/facts-of-jar.ts'
 import { factsOfLine } from '../../../core/trouble/facts-of-line.ts'
-import type { Sign } from '../../../core/trouble/signs.ts'
+import { isSign, type Sign } from '../../../core/trouble/signs.ts'
 import { signOfSolvent } from '../../../core/trouble/signs-in-words.ts'
 import type { InputOf } from '../../calls/signatures.ts'
 import type { Context } from '../../chat/command.ts'
@@ -22,6 +23,15 @@ const inWords = ({ symptom }: TroubleInput): readonly Sign[] => {
 export const answered = (input: TroubleInput): TroubleFacts['signs'] => {
   const all = (signs: readonly Sign[] = [], is: boolean) => signs.map((sign) => [sign, is] as const)
   return Object.fromEntries([...all(inWords(input), true), ...all(input.no?.is, false), ...all(input.yes?.is, true)])
+}
+
+/** What was answered when it was held back for the same, which stands until it is answered otherwise. */
+export function toldBefore({ symptom, 'what-if': whatIf }: TroubleInput, held: JarView | null): TroubleFacts['signs'] {
+  if (held === null || whatIf?.is === true) return {}
+  const standing = standingTroubles(held.story).find((each) => symptom?.is.some((id) => id === each.symptom))
+  if (standing?.verdict !== 'hold') return {}
+  const all = (signs: readonly string[], is: boolean) => signs.filter(isSign).map((sign) => [sign, is] as const)
+  return Object.fromEntries([...all(standing.no, false), ...all(standing.yes, true)])
 }
 
 /** What a line tells counts before what a jar's record does. */

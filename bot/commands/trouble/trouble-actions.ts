@@ -173,7 +173,7 @@ export function troubleActions(diagnosis: Diagnosis, asking: Asking, remedies: r
   const shown = best === undefined ? [] : [best, ...inMore(others)]
   const noted =
     verdict.kind === 'hold'
-      ? nothingOf(asking)
+      ? [...(verdict.because === 'danger' || verdict.because === 'fizz' ? discardOf(asking) : []), ...nothingOf(asking)]
       : verdict.kind === 'cannot_tell'
         ? nothingOf(asking).flatMap((nothing) => [nothing, ...discardOf(asking)])
         : []

@@ -15,7 +15,7 @@ import { jarBrief } from '../jar/known/jar-data.ts'
 import { kitchenOfJar } from '../jar/known/jar-kitchen.ts'
 import { heldFirst, toldIn } from '../jar/known/told-trouble.ts'
 import { note } from '../reply/outcome-reply.ts'
-import { aboutNotes, givenCautions, isRefused } from './asked-behind.ts'
+import { aboutNotes, givenCautions, isOfFullBottles, isRefused } from './asked-behind.ts'
 import type { Asking } from './asking.ts'
 import { causeNotes, deeper, isLikelyFirst, otherNote, type Said } from './cause-notes.ts'
 import { ifDrunkCautions } from './if-drunk.ts'
@@ -162,6 +162,9 @@ export function troubleReply(diagnosis: Diagnosis, asking: Asking, jars: readonl
       ? []
       : dangerCautions([held.story]).filter(({ values }) => !isOfThis || !('trouble' in (values ?? {})))
   const isLong = solved.length > 0 || dangers.length > 0 || toldBefore.length > 0
+  // How full bottles are handled takes the place of what is done with a jar.
+  const handled = (notes: readonly Said[]) =>
+    isOfFullBottles(diagnosis, asking.input) ? notes.filter(({ key }) => key !== 'trouble_todo') : notes
   const reply: Reply = {
     headline: headlineOf(diagnosis, first, remedies.actions.length > 0, isRefused(asking.input)),
     table: [],
@@ -171,12 +174,12 @@ export function troubleReply(diagnosis: Diagnosis, asking: Asking, jars: readonl
       ...aboutNotes(diagnosis, asking.input),
       ...keptNotes(asking),
       ...whichNotes(diagnosis, asking, jars),
-      ...(isThrown ? awayNotes(diagnosis) : []),
+      ...(isThrown ? handled(awayNotes(diagnosis)) : []),
       ...(verdict.kind === 'hold' && question !== null
         ? [{ group: 'notes', key: 'trouble_question', values: { question } } as const]
         : []),
       ...toldBefore.map((each) => otherNote(each, diagnosis, 'trouble_rule_out')),
-      ...(first === null ? [] : causeNotes(first, diagnosis, isLong)),
+      ...(first === null ? [] : handled(causeNotes(first, diagnosis, isLong))),
       ...(question === null && dangers.length === 0
         ? [...solved.slice(0, 1), ...inMore(solved.slice(1))]
         : inMore(solved)),

@@ -6,7 +6,7 @@ import { defineCommand } from '../../chat/command.ts'
 import { emergencyReply } from '../../chat/emergency-reply.ts'
 import { jarNamed } from '../jar/known/jar-named.ts'
 import { keepTold } from './keep-told.ts'
-import { answered, knownFacts } from './known-facts.ts'
+import { answered, knownFacts, toldBefore } from './known-facts.ts'
 import { jarChoices } from './trouble-actions.ts'
 import { troubleData, troubleReply } from './trouble-reply.ts'
 import { whatReply } from './what-reply.ts'
@@ -18,7 +18,10 @@ export const troubleCommand = defineCommand({
   async run(input, context) {
     const held = input.jar === undefined ? null : await jarNamed(input.jar.is, context)
     if (input.symptom === undefined) return whatReply(input, held, context)
-    const [diagnosis, ...others] = diagnoseAll(input.symptom.is, knownFacts(input, held, context), answered(input))
+    const [diagnosis, ...others] = diagnoseAll(input.symptom.is, knownFacts(input, held, context), {
+      ...toldBefore(input, held),
+      ...answered(input),
+    })
     const also = others.map(({ symptom }) => symptom)
     if (diagnosis.verdict.kind === 'emergency') {
       const { settings, zone } = context

@@ -1,11 +1,13 @@
+import { type Sign, signText } from '../../../core/trouble/signs.ts'
 import type { Sentence } from '../bits/bit.ts'
 import { unknownName } from '../bits/unknown-name.ts'
 import type { CallRead, TalkReading } from '../frames/reading.ts'
 import { symptomIn } from '../frames/symptoms.ts'
 import type { Concept } from '../lexicon/lexicon.ts'
-import { isSameCall } from './change-call.ts'
+import { isSameCall, withOption } from './change-call.ts'
 import type { Remembered } from './remembered.ts'
 import { callReading, eitherOf, type Rule } from './rule.ts'
+import { askedOf, otherSign } from './sign-told.ts'
 import { undoAsked, undoOf } from './undo-rule.ts'
 
 /** Whether hardly anything else is said. */
@@ -150,6 +152,14 @@ export const shownAgain: Rule = (sentence) => {
   return has('no') && !has('yes') && typed.tokens.length <= 3 ? { kind: 'last', what: 'let_be' } : null
 }
 
+/** The same trouble, with a sign that was told unasked. */
+function withSign(last: CallRead, answer: 'yes' | 'no', sign: Sign): CallRead {
+  const before = last.options[answer]
+  const said = signText(sign)
+  if (before?.split(' + ').includes(said)) return last
+  return withOption(last, answer, before === undefined ? said : `${before} + ${said}`)
+}
+
 /** `Yes`, `no, none has`: the open question of a trouble is answered, which keeps its jar and what was told. */
 export const troubleAnswered: Rule = ({ has, bits, typed, spans }, last, { offered, answersBehind }) => {
   const isAsked = has('asking') || typed.tokens.some(({ text }) => text === '?')
@@ -159,7 +169,10 @@ export const troubleAnswered: Rule = ({ has, bits, typed, spans }, last, { offer
   )
   const open = (option: 'yes' | 'no') =>
     offered.find(({ command, options }) => command === 'trouble' && options[option] !== last.options[option])
-  const call = answer === undefined ? undefined : open(answer)
+  if (answer === undefined) return null
+  const call = open(answer)
+  const told = otherSign(typed.text, askedOf(last.options[answer], call?.options[answer]))
+  if (told !== null) return callReading(call === undefined ? last : withSign(last, answer, told))
   // Behind other answers it may be one to those: what was asked of the trouble is shown once more.
   return call === undefined ? null : callReading(answersBehind > 0 ? last : call)
 }

@@ -7,6 +7,7 @@ import { isPerson } from '../lexicon/people.ts'
 import { plainWords } from '../lexicon/plain-text.ts'
 import { NOTHING_SAID, type Remembered } from '../memory/remembered.ts'
 import { callReading } from '../memory/rule.ts'
+import { isOfGas, ofFullBottles } from './full-bottles.ts'
 import { isAsked } from './is-told.ts'
 import { NOT_DENIED, originTold } from './origin-told.ts'
 import { jarMeant } from './verdict-asked.ts'
@@ -78,7 +79,8 @@ function standingOf(sentence: Sentence, said: Remembered): Standing | null {
     return { options: { ...options, jar: jar.name }, isOpen, jar }
   }
   // Of no jar, just now: the danger that was told is still the one.
-  const isJust = said.danger?.of === 'drink' && said.answersBehind <= MOST_BEHIND
+  const isJust =
+    said.answersBehind <= MOST_BEHIND && (said.danger?.of === 'drink' || (asked !== null && isOfGas(asked.options)))
   if (asked === null || !isJust || asked.options.jar !== undefined) return null
   const { about: _about, given: _given, ...options } = asked.options
   return { options, isOpen: !(said.danger?.isBeyondDoubt ?? true), jar: null }
@@ -145,6 +147,7 @@ export function behindDanger(sentence: Sentence, said: Remembered = NOTHING_SAID
   if (step !== null) return { ...callReading(again({})), ...(step.next !== null && { next: step.next }) } as TalkReading
   if (isOfGrowth(standing) ? SKIMMED.test(plain) : TAKEN_OFF.test(plain))
     return callReading(again({ about: isOfGrowth(standing) ? 'skimming' : 'use' }))
+  if (isOfGas(standing.options) && ofFullBottles(plain)) return callReading(again({ about: 'full bottles' }))
   if (OTHER_BOTTLES.test(plain) && (isQuestion || /^(?:and |e |ma )?(?:the|what|le)\b/.test(plain)))
     return callReading(again({ about: 'other bottles' }))
   const isUsed = USED.test(plain) && REFERS.test(plain) && !ANOTHER.test(plain)

@@ -21,6 +21,22 @@ const THANKS = /\b(?:cheers|thanks|thank you|grazie)\b/u
 const AWAY =
   /\b(?:bin|binned|chuck(?:ed)?|dump(?:ed)?|ditch(?:ed)?|toss(?:ed)?|discard(?:ed)?|thr(?:ow|ew|own)|throwed|got rid of|get rid of|dispose of|disposed of|(?:pour(?:ed)?|tip(?:ped)?) (?:it|that|this|the \p{L}+|all|everything|them)(?: \p{L}+)? (?:away|out|down|into)|butt(?:o|ato|ata|ati|ate|iamo|ero)|gettat[oa]|rovesciat[oa])\b/u
 
+/** It is asked, or is not so. */
+const NOT_AWAY =
+  /\b(?:(?:do|did|should|must|shall|can|could|would|have|need|devo|posso|dovrei|bisogna) (?:i|we|it|to)\b|(?:have|need|got) to|not|dont|didnt|havent|wont|cant|never|why|if|rather|non|perche|devo|se)(?!\p{L})/u
+
+/** Poured, and into what holds it still. */
+const POURED_INTO = /\b(?:in|into|nell[ae]|nei|dentro) (?:\p{L}+ ){0,3}?(?:bott|jars?\b|glass|carafe|decanter|jug)/u
+
+const isAwayTold = (text: string, plain: string): boolean =>
+  AWAY.test(plain) && !text.includes('?') && !NOT_AWAY.test(plain) && !MENDED.test(plain) && !POURED_INTO.test(plain)
+
+/** What is only done when it is typed. */
+const awayWith = ({ name }: TalkJar): TalkReading => ({
+  kind: 'only_typed',
+  call: { command: 'jar discard', options: { jar: name } },
+})
+
 /** What is to become of it: `what do I do with it now?`, `and now?`. */
 const WHAT_NOW =
   /^(?:(?:what|and what) (?:now|next|then)|and now|now what|(?:what|how) (?:do|should|can|must|shall|would|am) (?:i|we)(?: supposed to)? (?:do|proceed)(?: (?:with|about|to) (?:it|this|that|them|him|her|(?:the|my) (?:\p{L}+ ){0,3}\p{L}+))?(?: (?:now|then|next|instead))*|(?:e adesso|e ora|e quindi|(?:che )?(?:cosa )?(?:ci |ne )?(?:faccio|devo fare|devo farne|facciamo)(?: adesso| ora)?(?: con quest[oa])?))$/u
@@ -79,8 +95,8 @@ export function verdictAsked(sentence: Sentence, knows: KnowsNudge): TalkReading
 }
 
 /**
- * Behind `throw it away` or `don’t taste it yet`, or of a jar that either stands of: `is it safe?`, `can I still save it?`, `ok`,
- * `binned it`. What stands is said of that jar once more, and goes by none of these. Null where nothing of the kind is meant.
+ * Behind `throw it away` or `don’t taste it yet`, or of a jar that either stands of: `is it safe?`, `can I still save it?`, `ok`. What
+ * stands is said of that jar once more, and goes by none of these. Of `binned it` the line that says so is offered. Null where nothing of the kind is meant.
  */
 function standing(sentence: Sentence, said: Remembered = NOTHING_SAID): TalkReading | null {
   const jar = jarMeant(sentence, said)
@@ -93,6 +109,7 @@ function standing(sentence: Sentence, said: Remembered = NOTHING_SAID): TalkRead
   const isNamed = jarsNamed(sentence.bits, sentence.jars).length > 0
   const isReferred = isNamed || REFERS.test(plain) || words.length <= 4
   const asked = plain.replace(LEAD, '')
+  if (!isOpen && isReferred && isAwayTold(sentence.typed.text, plain)) return awayWith(jar)
   if (WHAT_NOW.test(plain) || WHAT_NOW.test(asked) || (isReferred && (isStillGoodAsked(plain) || MENDED.test(plain))))
     return again
   if (isOpen) return null

@@ -189,6 +189,8 @@ export const troubleSentences = {
     trouble_other_bottles: () =>
       'Its other bottles are the same batch. Look at each against the light, and throw away any with the same. Taste none to find out.',
     trouble_same_bottles: () => 'Its other bottles hold the same drink, so what’s said here goes for each of them.',
+    trouble_full_bottles: () =>
+      'Full bottles of it can burst. Gloves and goggles, a towel over each, and into the fridge. Once they’re cold, open them slowly, away from your face. One that’s still tight: leave it cold and covered, and don’t touch it.',
     trouble_more_known: () => 'Its strength and plants would tell me more.',
     trouble_read_as: ({ typed, symptoms: ids }) =>
       `I’ve read “${typed}” as ${listed(ids.map((id) => `“${symptomName(id)}”`))}.`,

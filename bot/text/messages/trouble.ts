@@ -54,6 +54,7 @@ export interface TroubleMessages {
     | 'trouble_no_use'
     | 'trouble_other_bottles'
     | 'trouble_same_bottles'
+    | 'trouble_full_bottles'
   > & {
     /** What was typed, where more was said than the name of the symptom. */
     trouble_read_as: { readonly typed: string; readonly symptoms: readonly SymptomId[] }

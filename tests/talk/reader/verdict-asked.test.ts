@@ -17,7 +17,6 @@ const AWAY = { command: 'trouble', code: null, recorded: 0, data: { discard: { v
 describe('behind “throw it away”', () => {
   it.each([
     ...['yes', 'Yes!', 'sì', 'ok', 'right', 'done', 'no', 'ok will do', 'oh no', 'va bene'],
-    ...['ok I’ll throw it away', 'binned it', 'threw it away', 'poured it down the drain', 'l’ho buttato'],
     ...['is it safe?', 'so is it ok?', 'is it safe to drink?', 'what do I do with it now?', 'what now?'],
     ...['can I still save it?', 'can I keep the lemon one?', 'can I strain it and drink the rest?', 'is the lemon ok?'],
     ...['should I chuck it?', 'will it make me ill?', 'posso berlo?', 'si può salvare?', 'e adesso?'],
@@ -26,6 +25,16 @@ describe('behind “throw it away”', () => {
     expect(await one.say(text)).toMatchObject({ ...AWAY, data: { ...AWAY.data, jar: { name: 'lemon' } } })
     expect((await one.say('/jar show lemon')).data.dangers).toEqual(['to_throw_away'])
   })
+
+  // Whoever has done as told needs the line that closes the jar, not the verdict once more.
+  it.each(['ok I’ll throw it away', 'binned it', 'threw it away', 'poured it down the drain', 'l’ho buttato'])(
+    'that it goes is written down by its line only, and it stays: %s',
+    async (text) => {
+      const one = await told(FUR)
+      expect(await one.say(text)).toMatchObject({ command: 'jar discard', code: 'question', recorded: 0 })
+      expect((await one.say('/jar show lemon')).data.dangers).toEqual(['to_throw_away'])
+    },
+  )
 
   it('says that it stays, and offers the line that throws it away', async () => {
     const one = await told(FUR)
