@@ -25,8 +25,15 @@ const isOfGas = ({ symptom, facts: { signs } }: Diagnosis): boolean =>
   symptom === 'pressure' || symptom === 'fermenting' || signs.fizz === true
 
 /** Full bottles of what makes gas, which may burst, are told how to be handled. */
-export const isOfFullBottles = (diagnosis: Diagnosis, { about }: TroubleInput): boolean =>
+const isOfFullBottles = (diagnosis: Diagnosis, { about }: TroubleInput): boolean =>
   about !== undefined && BOTTLES.test(about.is) && isOfGas(diagnosis) && mayHarm(diagnosis)
+
+/** How full bottles are handled takes the place of what is done with a jar. */
+export const besideBottles = <Note extends { readonly key: string }>(
+  notes: readonly Note[],
+  diagnosis: Diagnosis,
+  input: TroubleInput,
+): readonly Note[] => (isOfFullBottles(diagnosis, input) ? notes.filter(({ key }) => key !== 'trouble_todo') : notes)
 
 /** What is said to whoever would skim it, cook with it, or has more bottles of it. */
 export function aboutNotes(diagnosis: Diagnosis, { about }: TroubleInput): readonly Message<'notes'>[] {

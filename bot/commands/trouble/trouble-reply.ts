@@ -15,7 +15,7 @@ import { jarBrief } from '../jar/known/jar-data.ts'
 import { kitchenOfJar } from '../jar/known/jar-kitchen.ts'
 import { heldFirst, toldIn } from '../jar/known/told-trouble.ts'
 import { note } from '../reply/outcome-reply.ts'
-import { aboutNotes, givenCautions, isOfFullBottles, isRefused } from './asked-behind.ts'
+import { aboutNotes, besideBottles, givenCautions, isRefused } from './asked-behind.ts'
 import type { Asking } from './asking.ts'
 import { causeNotes, deeper, isLikelyFirst, otherNote, type Said } from './cause-notes.ts'
 import { ifDrunkCautions } from './if-drunk.ts'
@@ -41,7 +41,8 @@ function headlineOf(
     case 'hold': {
       const [worst] = causes
       if (verdict.because !== 'danger' || worst === undefined) {
-        const because = verdict.because === 'danger' ? 'weak' : verdict.because
+        const isAir = verdict.because === 'fizz' && causes.every(({ cause }) => !cause.isDangerous)
+        const because = isAir ? 'air' : verdict.because === 'danger' ? 'weak' : verdict.because
         return { group: 'headlines', key: 'trouble_hold', values: { because } }
       }
       const values = { symptom, cause: worst.id, whys: worst.finding.whys, isForGood: isForGood(diagnosis) }
@@ -162,9 +163,7 @@ export function troubleReply(diagnosis: Diagnosis, asking: Asking, jars: readonl
       ? []
       : dangerCautions([held.story]).filter(({ values }) => !isOfThis || !('trouble' in (values ?? {})))
   const isLong = solved.length > 0 || dangers.length > 0 || toldBefore.length > 0
-  // How full bottles are handled takes the place of what is done with a jar.
-  const handled = (notes: readonly Said[]) =>
-    isOfFullBottles(diagnosis, asking.input) ? notes.filter(({ key }) => key !== 'trouble_todo') : notes
+  const handled = (notes: readonly Said[]) => besideBottles(notes, diagnosis, asking.input)
   const reply: Reply = {
     headline: headlineOf(diagnosis, first, remedies.actions.length > 0, isRefused(asking.input)),
     table: [],

@@ -97,9 +97,10 @@ const stakeText = (stake: Stake): string => {
   return stake.if === 'so' ? 'If so' : 'If not'
 }
 
-const HOLD: Readonly<Record<'over_ceiling' | 'fizz' | 'recurs' | 'weak', string>> = {
+const HOLD: Readonly<Record<'over_ceiling' | 'fizz' | 'air' | 'recurs' | 'weak', string>> = {
   over_ceiling: 'there’s more of a plant in it than is safe',
   fizz: 'it may still be fermenting',
+  air: 'first see whether it stops by itself',
   recurs: 'first see whether the lid pushes up again',
   weak: 'it’s too weak to keep',
 }

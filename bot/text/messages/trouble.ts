@@ -39,7 +39,8 @@ export interface TroubleMessages {
     trouble_cannot_tell: { readonly isTaste: boolean; readonly isMended: boolean }
     /** `isRefused`: something was asked that would keep it. */
     trouble_throw_away: { readonly because: StopId; readonly isRefused: boolean }
-    trouble_hold: { readonly because: 'over_ceiling' | 'fizz' | 'recurs' | 'weak' }
+    /** `air`: it fizzes, and nothing that it may be is a danger. */
+    trouble_hold: { readonly because: 'over_ceiling' | 'fizz' | 'air' | 'recurs' | 'weak' }
     /** For good: nothing makes it fit to drink. */
     trouble_hold_for: CauseSaid & { readonly whys: readonly Why[]; readonly isForGood: boolean }
     trouble_ask: { readonly question: Ask; readonly stake: Stake | null }
