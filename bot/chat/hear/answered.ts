@@ -114,7 +114,7 @@ export async function answered(line: string, reading: TalkReading, dispatch: Dis
     case 'last':
       return lastHeard(reading.what, dispatch, place)
     case 'topic':
-      return heard(topicOutcome(reading.entry, reading.more, dispatch))
+      return heard(pouredFor(topicOutcome(reading.entry, reading.more, dispatch), reading.poured, 'poured_bottles'))
     case 'symptom': {
       const path = 'trouble'
       const call = { path, options: reading.options }

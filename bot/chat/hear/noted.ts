@@ -1,4 +1,6 @@
+import type { SteepingDays } from '../../../core/jar/tasks/steeping-days.ts'
 import type { FreezerState } from '../../../core/liquid/freezer.ts'
+import type { IsoDay } from '../../../core/quantity/time/calendar-day.ts'
 import type { KindTaken, LeadAsked, PouredFor, TalkReading } from '../../talk/frames/reading.ts'
 import type { Message } from '../../text/words.ts'
 import type { Reply } from '../reply.ts'
@@ -28,8 +30,11 @@ export function leavingOut(outcome: CallOutcome, words: readonly string[]): Call
 }
 
 /** A reply that says for how many glasses it is. */
-export const pouredFor = (outcome: CallOutcome, poured: PouredFor | undefined): CallOutcome =>
-  poured === undefined ? outcome : withNote(outcome, { group: 'notes', key: 'poured_for', values: poured })
+export const pouredFor = (
+  outcome: CallOutcome,
+  poured: PouredFor | undefined,
+  key: 'poured_for' | 'poured_bottles' = 'poured_for',
+): CallOutcome => (poured === undefined ? outcome : withNote(outcome, { group: 'notes', key, values: poured }))
 
 /** A reply that says that nothing is begun before its day. */
 export const tellingAhead = (outcome: CallOutcome, isAhead = false): CallOutcome =>
@@ -38,13 +43,26 @@ export const tellingAhead = (outcome: CallOutcome, isAhead = false): CallOutcome
 /** What is said first of a jar because it was asked; null where its answer does not tell it. */
 function leadOf(asked: LeadAsked, { headline, data }: Reply): Message<'headlines'> | null {
   if (headline.key !== 'jar_shown' && !/^jar_next/.test(headline.key)) return null
-  const { name, freezer, sugarGPerL } = data as {
+  const { name, freezer, sugarGPerL, steeping } = data as {
+    readonly steeping?: (SteepingDays & { readonly today: IsoDay }) | null
     readonly name?: string
     readonly sugarGPerL?: number | null
     readonly freezer?: { readonly state: FreezerState } | null
   }
   if (name === undefined) return null
   if (asked.kind === 'glasses') return { group: 'headlines', key: 'asked_glasses', values: { ...asked, name } }
+  if (asked.kind === 'yield') return { group: 'headlines', key: 'asked_yield', values: { ...asked, name } }
+  if (asked.kind === 'taken_out' || asked.kind === 'tasting') {
+    if (steeping === undefined || steeping === null) return null
+    const { today, tasteFrom, isDaily, strainFrom, strainBy } = steeping
+    return asked.kind === 'tasting'
+      ? {
+          group: 'headlines',
+          key: 'asked_tasting',
+          values: { name, isHot: asked.isHot, from: tasteFrom, isDaily, today },
+        }
+      : { group: 'headlines', key: 'asked_taken_out', values: { name, from: strainFrom, by: strainBy, today } }
+  }
   if (asked.kind === 'enough') {
     if (typeof sugarGPerL !== 'number') return null
     return { group: 'headlines', key: 'asked_enough', values: { name, sugarGPerL } }

@@ -3,6 +3,7 @@ import type { DomainError } from '../../../core/domain-error.ts'
 import type { JarEntry } from '../../../core/jar/entry/entry.ts'
 import type { MaterialId } from '../../../core/quantity/materials.ts'
 import type { Assumption } from '../../../core/quantity/quantities.ts'
+import type { IsoDay } from '../../../core/quantity/time/calendar-day.ts'
 import type { SymptomId } from '../../../core/trouble/symptoms.ts'
 import type { Path } from '../../calls/signatures.ts'
 
@@ -78,7 +79,8 @@ export type TalkReading =
   | { readonly kind: 'only_typed'; readonly call: CallRead }
   | { readonly kind: 'refused'; readonly problem: DomainError }
   | { readonly kind: 'symptom'; readonly id: SymptomId; readonly options: Readonly<Record<string, string>> }
-  | { readonly kind: 'topic'; readonly entry: string; readonly more: readonly string[] }
+  /** What so many people drink is said first, where that was asked and nothing stands there. */
+  | { readonly kind: 'topic'; readonly entry: string; readonly more: readonly string[]; readonly poured?: PouredFor }
   | { readonly kind: 'small_talk'; readonly key: 'greeting' | 'thanks' | 'right' | 'help' | 'nothing_to_forget' }
   /** An amount in another unit. */
   | { readonly kind: 'converted'; readonly said: ConvertedSaid }
@@ -111,7 +113,21 @@ export interface PouredFor {
 }
 
 /** What of a jar is said first: whether it freezes, how sweet it is, how many glasses there are. */
-export type LeadAsked = { readonly kind: 'freezer' | 'enough' } | ({ readonly kind: 'glasses' } & GlassesThere)
+export type LeadAsked =
+  | { readonly kind: 'freezer' | 'enough' | 'taken_out' }
+  | ({ readonly kind: 'tasting' } & Pick<TastingAsked, 'isHot'>)
+  | ({ readonly kind: 'yield' } & YieldThere)
+  | ({ readonly kind: 'glasses' } & GlassesThere)
+
+/** How much a jar gives, ml: what comes of it, what is in full bottles, or what stands there. */
+export type YieldThere = Pick<GlassesThere, 'thereMl' | 'held'>
+
+/** How often a jar is tasted; hot where chilli is in it. */
+export interface TastingAsked {
+  readonly isHot: boolean
+  readonly from: IsoDay | null
+  readonly isDaily: boolean
+}
 
 /** Glasses in what there is, and how many are wanted; `poured` null where nobody said. */
 export interface GlassesThere {

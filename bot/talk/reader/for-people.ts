@@ -79,6 +79,8 @@ const RECIPE_ASKED = /\b(?:how (?:many|much)|quant[ieao])\b.* (?:and|e) .*\b(?:h
 /** Whether what there is will do. */
 const IS_ENOUGH =
   /^(?:(?:and|so|but|ok|e|ma) )*(?:(?:is|will|would|does|do|have|has|are|can|could) .*\b(?:enough|do|stretch|last|suffice|go round|serve)\b|(?:mi |ci |ne ho )?(?:basta|bastera|bastano|abbastanza)\b)|\b(?:is|s) (?:it|that|this|there) enough\b/u
+/** `How many bottles do I need for 20 guests`. */
+const BOTTLES_FOR = /\b(?:how many bottles|quante bottiglie)\b.* (?:for|per)\b/u
 const HOW_MANY = /\b(?:how (?:many|much)|quant[ie])\b/u
 
 /** Whether the plan or the jar that is meant has enough for so many; null where nothing is there, or a plan for them is wished. */
@@ -88,12 +90,14 @@ function glassesThere(sentence: Sentence, said: Remembered, text: string, people
     ({ kind, value }) => !/^(?:bare|jar|plant)$/.test(kind) && !(kind === 'volume' && value <= MOST_GLASS_ML),
   )
   const isEnough = IS_ENOUGH.test(text)
-  const isGlasses = HOW_MANY.test(text) && ANY_GLASS.test(text)
+  const isGlasses = HOW_MANY.test(text) && (ANY_GLASS.test(text) || BOTTLES_FOR.test(text))
   if (isOther || !(isEnough || isGlasses)) return null
   const poured = pouredFor(text, bits, people)
   const meant = drinkMeant(sentence, said)
   if ('plan' in meant) return planGlasses(meant.plan, poured)
-  return jarsGlasses(meant.jars, poured)
+  const ofJars = jarsGlasses(meant.jars, poured)
+  const isOfNothing = isGlasses && meant.jars.length === 0 && !bits.some(({ kind }) => kind === 'plant')
+  return ofJars ?? (isOfNothing ? { kind: 'topic', entry: 'serving_size', more: [], poured } : null)
 }
 
 /**

@@ -133,7 +133,8 @@ function costAsked(sentence: Sentence, said: Remembered, text: string): TalkRead
   return reading?.kind === 'call' && OF_GLASS.test(text) ? { ...reading, costOfMl: GLASS_ML } : reading
 }
 
-const heldIn = (stage: TalkJar['stage'], told: TalkJar['told']): GlassesThere['held'] =>
+/** Whether it is still to come, in full bottles, or stands there. */
+export const heldIn = (stage: TalkJar['stage'], told: TalkJar['told']): GlassesThere['held'] =>
   AHEAD.has(stage) ? 'ahead' : told().some(({ kind }) => kind === 'bottled') ? 'bottled' : 'there'
 
 /** How many glasses there are in the jars that may be meant. */

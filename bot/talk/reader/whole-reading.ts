@@ -20,6 +20,7 @@ import { ofReminders } from './one-reminder.ts'
 import { ownFreezing } from './own-freezing.ts'
 import { ownGlass } from './own-glasses.ts'
 import { ownJarAsked } from './own-jar-asked.ts'
+import { ownSteeping } from './own-steeping.ts'
 import { planAsked } from './plan-asked.ts'
 import { planHandled } from './plan-handled.ts'
 import { pleasantry } from './pleasantries.ts'
@@ -67,6 +68,7 @@ export const wholeReading = (
   ownFreezing(sentence, said) ??
   enoughAsked(sentence, said) ??
   ownGlass(sentence, said) ??
+  ownSteeping(sentence, said) ??
   startAhead(sentence, said) ??
   planHandled(sentence, said) ??
   planAsked(sentence, said) ??

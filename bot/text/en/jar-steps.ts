@@ -3,7 +3,7 @@ import type { Clearing } from '../../../core/jar/state/clearing.ts'
 import type { HiddenStrength } from '../../../core/jar/state/hidden-strength.ts'
 import type { Expected } from '../../../core/jar/state/judge-measurement.ts'
 import { ENDLESS } from '../../../core/jar/tasks/duty.ts'
-import { dayFromIso, type IsoDay } from '../../../core/quantity/time/calendar-day.ts'
+import { dayFromIso } from '../../../core/quantity/time/calendar-day.ts'
 import { lineTyped } from '../../calls/write-line.ts'
 import type { Format } from '../format.ts'
 import type { Feature, Part } from '../language.ts'
@@ -27,6 +27,7 @@ import {
   monthText,
   plural,
   shortDayWords,
+  spanText,
 } from './phrases.ts'
 import { bottlesMade } from './planned-bottles.ts'
 import { fillerName, sweetenerText } from './sweeteners.ts'
@@ -172,15 +173,6 @@ const startedWith = (started: Started, spirits: readonly SpiritSaid[], format: F
 /** `2 to 6 hours`. */
 const hoursText = ({ min, max }: { readonly min: number; readonly max: number }): string =>
   min === max ? counted(min, 'hour') : `${min} to ${max} hours`
-
-/** `from 15 Sep to 1 Oct`, `from 1 to 6 Oct`, `on 5 May`. */
-const spanText = (from: IsoDay, by: IsoDay, today: IsoDay, format: Format): string => {
-  const last = shortDayWords(by, today, format)
-  if (from === by) return `on ${last}`
-  const [one, other] = [dayFromIso(from), dayFromIso(by)]
-  const isSameMonth = one.year === other.year && one.month === other.month
-  return `from ${isSameMonth ? format.day(one, `${one.day}`) : shortDayWords(from, today, format)} to ${last}`
-}
 
 const startDaysText = ({ days, later, today }: StartDays, format: Format): string => {
   const { tasteFrom, strainFrom, strainBy, isHours, steepHours } = days

@@ -109,6 +109,15 @@ export const shortDayWords = (iso: IsoDay, today: IsoDay, format: Format): strin
     written(iso, today, (month) => longMonth(month).slice(0, 3)),
   )
 
+/** `from 15 Sep to 1 Oct`, `from 1 to 6 Oct`, `on 5 May`. */
+export const spanText = (from: IsoDay, by: IsoDay, today: IsoDay, format: Format): string => {
+  const last = shortDayWords(by, today, format)
+  if (from === by) return `on ${last}`
+  const [one, other] = [dayFromIso(from), dayFromIso(by)]
+  const isSameMonth = one.year === other.year && one.month === other.month
+  return `from ${isSameMonth ? format.day(one, `${one.day}`) : shortDayWords(from, today, format)} to ${last}`
+}
+
 /** `today`, `tomorrow`, `on 9 December`. */
 export function onDay(iso: IsoDay, today: IsoDay, format: Format, words: typeof dayWords = dayWords): string {
   const ahead = daysBetween(dayFromIso(iso), dayFromIso(today))

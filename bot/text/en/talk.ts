@@ -1,3 +1,4 @@
+import { usualBottleMl } from '../../../core/recipe/plan/parse-bottles.ts'
 import { symptoms } from '../../../core/trouble/symptoms.ts'
 import type { Path } from '../../calls/signatures.ts'
 import type { GlassesThere, PouredFor } from '../../talk/frames/reading.ts'
@@ -8,9 +9,11 @@ import { sweetnessWords } from './calculate.ts'
 import { drinkChanged } from './changed-drink.ts'
 import { cookName } from './cook-names.ts'
 import { handbook } from './handbook/index.ts'
-import { bound, capital, counted, countWord, listed } from './phrases.ts'
+import { bound, capital, counted, countWord, listed, plural, shortDayWords, spanText } from './phrases.ts'
+import { bottlesMade } from './planned-bottles.ts'
 import { sweetenerName } from './sweeteners.ts'
 import { unitsCounted } from './units-counted.ts'
+import { vesselText } from './words.ts'
 
 /** What is asked for an option that is lacking. */
 const QUESTIONS: Readonly<Record<string, string>> = {
@@ -110,6 +113,15 @@ const LEMONS = '10 lemons and a litre of 95%'
 const glassesFor = ({ people, glasses, glassMl, volumeMl }: PouredFor, format: Format): string =>
   `For ${people} people that’s ${people * glasses} glasses of ${glassMl} ml, ${format.round.volume(volumeMl)} in all.`
 
+/** A bottle as they are usual in a kitchen, ml. */
+const bottleMlIn = (format: Format): number => usualBottleMl(format.dose.each === 'quart' ? 'us' : 'metric')
+
+/** `two 500 ml bottles`: as many as it takes to hold it all. */
+function bottlesFor(volumeMl: number, format: Format): string {
+  const count = Math.ceil(volumeMl / bottleMlIn(format))
+  return `${countWord(count)} ${vesselText(bottleMlIn(format), format)} ${plural(count, 'bottle')}`
+}
+
 /** How many glasses there are, and whether that is enough; `has` begins the sentence on what there is. */
 function glassesThere({ thereMl, glassMl, poured, held }: GlassesThere, has: string, format: Format): string {
   const there = `${format.round.volume(thereMl)}${held === 'bottled' ? ' in full bottles' : ''}`
@@ -139,6 +151,24 @@ export const talkSentences = {
       })[state],
     asked_enough: ({ name, sugarGPerL }, format) =>
       `${name} is ${sweetnessWords(sugarGPerL, format)}. Chill a spoonful and taste. Not right? Say “sweeter”, “drier” or “too strong”.`,
+    asked_yield: ({ name, thereMl, held }, format) => {
+      const much = format.round.volume(thereMl)
+      if (held === 'ahead')
+        return `${name} will make about ${much}: ${bottlesMade(thereMl, bottleMlIn(format), null, format)}.`
+      return held === 'bottled' ? `${name} has ${much} in full bottles.` : `${name} has about ${much}.`
+    },
+    asked_taken_out: ({ name, from, by, today }, format) =>
+      from === null || by === null
+        ? `Everything in ${name} stays in until you strain it.`
+        : `Everything in ${name} stays in until you strain it, ${spanText(from, by, today, format)}.`,
+    asked_tasting: ({ name, isHot, isDaily, from, today }, format) => {
+      const since = from === null || from <= today ? '' : ` from ${shortDayWords(from, today, format)}`
+      if (isHot)
+        return `Taste ${name} a few hours after the chilli went in, then twice a day. Strain it once it’s nearly hot enough.`
+      return isDaily
+        ? `Taste ${name} every day${since}, and strain it once you like it.`
+        : `Taste ${name} about once a week${since}, and every day once it’s nearly right.`
+    },
     asked_glasses: ({ name, ...glasses }, format) =>
       glassesThere(glasses, `${name} ${glasses.held === 'ahead' ? 'will make' : 'has'}`, format),
     drink_changed: ({ was, now }, format) => drinkChanged(was, now, format),
@@ -157,6 +187,8 @@ export const talkSentences = {
     start_ahead: () => 'Nothing’s written down yet. Say “start it” on the day, and I’ll note it.',
     left_out: ({ words }) => `I left out ${quotedWords(words)}.`,
     poured_for: glassesFor,
+    poured_bottles: (poured, format) =>
+      `${glassesFor(poured, format).slice(0, -1)}: ${bottlesFor(poured.volumeMl, format)}.`,
     glasses_there: (glasses, format) => glassesThere(glasses, 'This makes', format),
     vessels_taken: ({ vessels }, format) =>
       `I’ve taken ${listed(vessels.map(({ name, ml }) => `a ${name} as ${format.round.volume(ml)}`))}.`,

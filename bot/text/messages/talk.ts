@@ -1,9 +1,17 @@
 import type { JarEntry } from '../../../core/jar/entry/entry.ts'
 import type { FreezerState } from '../../../core/liquid/freezer.ts'
+import type { IsoDay } from '../../../core/quantity/time/calendar-day.ts'
 import type { Targets } from '../../../core/recipe/targets.ts'
 import type { SymptomId } from '../../../core/trouble/symptoms.ts'
 import type { Path } from '../../calls/signatures.ts'
-import type { ConvertedSaid, GlassesThere, KindTaken } from '../../talk/frames/reading.ts'
+import type {
+  ConvertedSaid,
+  GlassesThere,
+  KindTaken,
+  PouredFor,
+  TastingAsked,
+  YieldThere,
+} from '../../talk/frames/reading.ts'
 import type { HandbookId } from './handbook.ts'
 import type { Plain } from './plain.ts'
 
@@ -16,6 +24,15 @@ export interface TalkMessages {
     asked_freezer: { readonly name: string; readonly state: FreezerState }
     /** Of a jar that is past its syrup. */
     asked_enough: { readonly name: string; readonly sugarGPerL: number }
+    asked_yield: YieldThere & { readonly name: string }
+    /** The days it is strained on as planned; null where nobody knows. */
+    asked_taken_out: {
+      readonly name: string
+      readonly from: IsoDay | null
+      readonly by: IsoDay | null
+      readonly today: IsoDay
+    }
+    asked_tasting: TastingAsked & { readonly name: string; readonly today: IsoDay }
     asked_glasses: GlassesThere & { readonly name: string }
     /** A drink that was worked out anew with another strength or sweetness. */
     drink_changed: { readonly was: Targets; readonly now: Targets }
@@ -49,6 +66,8 @@ export interface TalkMessages {
       readonly glassMl: number
       readonly volumeMl: number
     }
+    /** The same, with the bottles that it takes. */
+    poured_bottles: PouredFor
     /** Glasses that a plan makes. */
     glasses_there: GlassesThere
   }

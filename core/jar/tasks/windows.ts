@@ -78,7 +78,7 @@ function steeping(story: JarState, shake: ShakeRhythm): readonly TaskWindow[] {
   const next = nextShakeOf(story, shake)
   return [
     ...(next === null ? [] : [shakeWindow(story, next)]),
-    ...[tasteTask(moved), addTask(moved), strainTask(moved.started)].filter((window) => window !== null),
+    ...[tasteWindow(moved), addTask(moved), strainTask(moved.started)].filter((window) => window !== null),
   ]
 }
 
@@ -104,7 +104,8 @@ function hoursOf({ atMs, zone, days }: Of<'started'>): TaskWindow['hours'] {
   return [hourAt(steepHours.min), hourAt(steepHours.max)]
 }
 
-function tasteTask({ started, happened }: JarState): TaskWindow | null {
+/** When it is tasted; null where nothing tells it. */
+export function tasteWindow({ started, happened }: JarState): TaskWindow | null {
   const hours = hoursOf(started)
   const answered = happened.findLast(({ kind }) => kind === 'tasted') ?? null
   const base = { kind: 'taste', since: started, hours, lateAfter: null } as const

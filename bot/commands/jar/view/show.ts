@@ -4,6 +4,7 @@ import { bestUntil } from '../../../../core/jar/state/best-until.ts'
 import type { JarState } from '../../../../core/jar/state/jar-state.ts'
 import { isFinished, type JarView } from '../../../../core/jar/tasks/jar-view.ts'
 import { readyBy } from '../../../../core/jar/tasks/ready-by.ts'
+import { steepingDays } from '../../../../core/jar/tasks/steeping-days.ts'
 import { KEEPS_ABV_PERCENT, type StrengthAndSugar } from '../../../../core/liquid/keeping.ts'
 import { type IsoDay, isoDay } from '../../../../core/quantity/time/calendar-day.ts'
 import { dayAt } from '../../../../core/quantity/time/zone.ts'
@@ -109,6 +110,7 @@ function jarReply(view: JarView<Jar>, by: IsoDay | null, context: Context): Repl
   const steepsAt = isSteeping && !contents.isEmpty ? abvPercent : null
   const [holds, ...numbers] = contentRows(view, context)
   const mending = dangerActions(view, context)
+  const steeping = steepingDays(story)
   const noted = notedCautions(story)
   const values = { name: story.name, stage, day, ofDays, became, steepsAt }
   const isNoted = noted.length > 0
@@ -138,6 +140,7 @@ function jarReply(view: JarView<Jar>, by: IsoDay | null, context: Context): Repl
     data: {
       ...jarData(view),
       fills: fillsData(story),
+      steeping: steeping === null ? null : { today, ...steeping },
       freezer: contents.isEmpty ? null : frozenData(contents.outcome, context),
     },
     kitchen: kitchenOfJar({}, story),
