@@ -46,7 +46,9 @@ export function kitchenWished(
 ): KitchenWished | null {
   if (reading?.kind !== 'call') return null
   const isSameBatch = reading.does === 'compute' && worked !== null && isChanged(worked.call, reading.call)
-  return reading.kitchen ?? (isSameBatch ? worked.kitchen : undefined) ?? null
+  // What to buy for it is told as it was.
+  const isList = reading.call.command === 'shopping' && worked !== null
+  return reading.kitchen ?? (isSameBatch || isList ? worked.kitchen : undefined) ?? null
 }
 
 const AMOUNT = /\d/

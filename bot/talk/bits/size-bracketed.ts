@@ -8,8 +8,8 @@ const BEHIND = new RegExp(`(?<![\\p{L}\\d.,])(?<count>${COUNT}) ${BOTTLES} ?\\( 
 /** `1 (750 ml) bottle`. */
 const BEFORE = new RegExp(`(?<![\\p{L}\\d.,])(?<count>${COUNT}) ?\\( ?${SIZE}${EACH} ?\\) ?${BOTTLES}(?!\\p{L})`, 'giu')
 
-/** A sentence in which the size that stands in brackets beside a bottle stands before it: `1 750 ml bottle of vodka`, of which no bottle is wished. */
+/** A sentence (the lines of a recipe are read one by one) in which the size that stands in brackets beside a bottle stands before it: `1 750 ml bottle of vodka`, of which no bottle is wished. */
 export const sizesBefore = (text: string): string =>
-  text.includes('(')
+  text.includes('(') && !text.includes('\n')
     ? text.replace(BEHIND, '$<count> $<size> $<bottles>').replace(BEFORE, '$<count> $<size> $<bottles>')
     : text

@@ -2,6 +2,7 @@ import { CUP_ML } from '../../../core/quantity/customary.ts'
 import { POURED_SUGAR_G_PER_ML } from '../../../core/quantity/materials.ts'
 import type { TalkReading } from '../frames/reading.ts'
 import type { Remembered } from '../memory/remembered.ts'
+import { WORKED_OUT } from '../memory/rule.ts'
 
 const KINDS = '(?:(?:table|tea)[ -]?)?spoons?|cups?|mugs?|cucchiai(?:n[oi]|o)?|tazz[ae]'
 const SMALL = '(?:a |an |my |the |some |old |few |kitchen |wooden )*'
@@ -44,6 +45,8 @@ export function onlySpoons(text: string, said: Remembered | undefined): TalkRead
   const word = asked?.many ?? asked?.what ?? asked?.in ?? asked?.quanti
   if (word !== undefined) {
     const unit = unitOf(word)
+    // `In cups please`: all of the recipe, and not its sugar alone.
+    if (unit === 'cup' && asked?.in !== undefined && WORKED_OUT.test(said?.call?.command ?? '')) return null
     return unit === null ? null : sugarIn(unit, said)
   }
   if (!ONLY.test(line)) return null

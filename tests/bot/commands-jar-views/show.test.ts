@@ -154,6 +154,7 @@ describe('/jar show', () => {
       'sugarGPerLPlusMinus',
       'events',
       'fills',
+      'steeping',
       'freezer',
     ])
     expect(data.volumeMl).toBeCloseTo(930, 6)

@@ -50,3 +50,16 @@ describe('an answer that is wished in other measures is said again in them, and 
     expect((await one.say('how many units in a glass of it')).call?.path).toBe('serving')
   })
 })
+
+it.each(['in cups please', 'in cups'])('tells all of a recipe, and what to buy for it: %s', async (said) => {
+  const one = await talkerFor({ after: null })
+  await one.say('900 g damsons and a litre of gin')
+  for (const [line, path] of [
+    [said, 'plan'],
+    ['shopping list', 'shopping'],
+  ] as const) {
+    const { outcome } = await one.hear(line)
+    expect(outcome.ok && 'reply' in outcome ? outcome : null).toMatchObject({ path })
+    expect(JSON.stringify(outcome.ok && 'reply' in outcome ? outcome.reply.kitchen : null)).toMatch(/us/)
+  }
+})

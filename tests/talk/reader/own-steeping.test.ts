@@ -75,7 +75,7 @@ describe('of a jar that stands there is answered', () => {
 describe('of nothing that stands there', () => {
   it.each([
     [
-      'how many glasses do I need for 40 guests?',
+      'how many glasses for 40 guests?',
       /For 40 people that’s 40 glasses of 40 ml, 1\.6 l in all: four 500 ml bottles\./,
     ],
     ['how many bottles do I need for 12 friends', /For 12 people .* 480 ml in all: one 500 ml bottle\./],
