@@ -36,7 +36,7 @@ export function bottlesAt(around: Around, at: number): Bit | null {
   // `Twelve little bottles`.
   let word = count.next
   while (LARGE.test(wordAt(typed, word))) word++
-  if (!isTimes && !words.has(wordAt(typed, word))) return sizeFirst(around, at)
+  if (!isTimes && !words.has(wordAt(typed, word))) return ofThose(around, at) ?? sizeFirst(around, at)
   let next = isTimes ? count.next + 1 : word + 1
   if (isTimes && count.isWord) return null
   // `Six bottles at 350 ml`, `six bottles each 350 ml`.
@@ -109,6 +109,20 @@ function litreBottles({ typed, lexicon }: Around, at: number): Bit | null {
   if (!isLitre || !/^(?:bottles|btls)$/.test(wordAt(typed, count.next + 1))) return null
   const text = `${count.text} x 1 l`
   return bit('bottles', at, count.next + 2, count.value * 1000, text, { count: count.value })
+}
+
+/** `Twenty of those little 4 oz bottles`. */
+function ofThose({ typed, lexicon }: Around, at: number): Bit | null {
+  const things = countable(lexicon)
+  const count = numberSaid(typed, at, things)
+  if (count === null || !/^(?:of|di)$/.test(wordAt(typed, count.next))) return null
+  if (!/^(?:those|these|the|my|our|quell[eai]|queste|mie)$/.test(wordAt(typed, count.next + 1))) return null
+  let from = count.next + 2
+  while (LARGE.test(wordAt(typed, from))) from++
+  const size = fluidSizeAt(typed, from, things)
+  if (size === null || !wordSet(lexicon.bottles).has(wordAt(typed, size.next))) return null
+  const text = `${count.text} x ${size.text}`
+  return bit('bottles', at, size.next + 1, count.value * size.ml, text, { count: count.value })
 }
 
 /** `a 70cl bottle`, `two 500 ml bottles`. */

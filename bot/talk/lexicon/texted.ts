@@ -19,5 +19,18 @@ const TEXTED: Readonly<Record<string, string>> = {
 
 const EACH = new RegExp(`(?<![\\p{L}\\p{N}])(?:${Object.keys(TEXTED).join('|')})(?![\\p{L}\\p{N}])`, 'giu')
 
+/** `2 sweet 4 me`: figures that sound like words, where nothing is counted. */
+const SOUNDS: readonly (readonly [RegExp, string])[] = [
+  [
+    /(?<![\p{L}\p{N}.,/])2(?= (?:sweet|strong|weak|dry|boozy|bitter|hot|spicy|harsh|sour|thick|much|late|soon)(?=\s*(?:$|[.,!?;)])| (?:4|for|to|and|but|so|lol|pls|please|imo|now|already)(?!\p{L})))/giu,
+    'too',
+  ],
+  [/(?<![\p{L}\p{N}.,/])4(?= (?:me|us|him|her|my|the|xmas|christmas)(?!\p{L}))/giu, 'for'],
+]
+
 /** A sentence with those words written out. */
-export const writtenOut = (text: string): string => text.replace(EACH, (word) => TEXTED[word.toLowerCase()]!)
+export const writtenOut = (text: string): string =>
+  SOUNDS.reduce(
+    (said, [sound, word]) => said.replace(sound, word),
+    text.replace(EACH, (word) => TEXTED[word.toLowerCase()]!),
+  )

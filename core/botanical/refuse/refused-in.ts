@@ -13,6 +13,7 @@ import {
   ABOUT_THE_HOUSE,
   ALCOHOL,
   byName,
+  COLOURED_GROWTH,
   DOING,
   DONE_WITH,
   doneWith,
@@ -94,6 +95,7 @@ function undrinkableSaid(words: readonly string[], text: string): RefusedSaid | 
     const length = MARKS.longestAt(words, at)
     if (length === 0 || good.longestAt(words, at) > 0 || isDeniedAt(words, at)) continue
     if (WHERE_IT_STANDS.test(words.slice(Math.max(0, at - 4), at + length).join(' '))) continue
+    if (COLOURED_GROWTH.test(words.slice(at, at + 7).join(' '))) continue
     const table = tables.find(({ beside }) => beside.longestAt(words, at) > 0)
     return refusedSpirit(table?.id ?? 'denatured', words, at, at + length, text)
   }

@@ -103,6 +103,10 @@ export const MARKS = phrases(
     'bathtub, unlabelled, no label, senza etichetta, homemade vodka, fuel, car, wash, windscreen, boiling, bollente',
 )
 
+/** What grows in a jar, and is of some colour: `pink slimy stuff round the lid`. */
+export const COLOURED_GROWTH =
+  /\b(?:pink|blue|purple) (?:\w+ ){0,2}?(?:slim(?:e|y|ey)|goo|gooey|gunk|scum|mou?ld\w*|fuzz\w*|furr?y|fluff\w*|film|stuff (?:is )?(?:growing|grew|floating|round the lid|around the lid|on the lid|under the lid))\b/
+
 /** A spirit that no shop sold, and what comes off a still first and last. */
 export const OF_NO_SHOP =
   /\b(?:vodka|grappa|everclear|whisk(?:y|ey)|rum|gin|brandy|acquavite|overproof|spirit)(?: (?!jars?|bottles?|vaso|barattolo|has|is|liqueur|liquore|with|and|con|e)\w+){0,4} (?:no label|without a label|unlabelled|senza etichetta|knock ?off|fatt[ao] in casa|casaling[ao]|di contrabbando|del contadino|(?:dal|del) vicino|(?:from )?(?:a|the) market stall)\b|\b(?:homemade|home made|knock ?off|fake|bootleg|unlabelled|contraband|counterfeit) (?:vodka|grappa|whisk(?:y|ey)|everclear|overproof)\b|\b(?:from|of|with|out of|dal|dalla|con la) (?:(?:the|an|a|that|some|old) )*(?:unlabelled|unlabeled|unmarked) (?:\w+ )?(?:bottle|jar|can|jug|demijohn)\b|\b(?:dalla|da una|con una|con la) bottiglia senza etichetta\b|\b(?:heads|tails|foreshots|teste?|code) (?:from|of|off|della|dalla) (?:(?:the|my|our) )?(?:still|run|distil\w+)\b/

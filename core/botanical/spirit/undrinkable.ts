@@ -81,11 +81,11 @@ export const undrinkables: readonly Undrinkable[] = [
     id: 'fuel',
     anywhere:
       'fuel, biofuel, bioethanol, bio ethanol, bioetanolo, bio etanolo, bioetanol, bio alcohol, bio alcol, bioalcol, bioalcohol, bioethanol*, e85, e 85, e10, e 10, carburante, carburant*, combustibile, combustibili, ' +
-      'combustibil*, combustivel, combustible, brennsprit, bioalkohol, grillanz*, sprinklersprit, lantern fluid, kaminethanol, etanol de posto, biopaliwo, paliwo, paliw*, топлив*, petrol, gasoline, gasolina, benzina, benzina*, benzin, benzine, benzyna*, бензин*, ' +
+      'combustibil*, combustivel, combustible, brennsprit, bioalkohol, grillanz*, sprinklersprit, lantern fluid, kaminethanol, etanol de posto, alcool de posto, biopaliwo, paliwo, paliw*, топлив*, petrol, gasoline, gasolina, benzina, benzina*, benzin, benzine, benzyna*, бензин*, ' +
       'kerosene, kerosin*, cherosene, paraffin, diesel, gasolio, gasoil, firelighter*, lighter fluid, lamp oil, stove alcohol, wasbenzine, motor*, meths burner, yakit, yakacak, καυσιμ*, drivmedel*, motorsprit',
     beside:
       'stove, stoves, fireplace, fireplaces, camino, camini, biocamino, kamin, kamine, cheminee, chimenea, lareira, kominek, kominka, kominkow*, камин*, camping, campeggio, camp, fondue, rechaud, lamp, lamps, lampada, lampade, burner, burners, burning, burn, ' +
-      'lantern, torch, engine, engines, racing, race, posto, gasolinera, heizung, ofen, brenner, fornello, fornelli, bruciatore, bruciatori, brulatore, hornillo, palnik*, гореть, горюч*, trangia*, tent, tiki, generator, firelighting, bbq, barbecue',
+      'lantern, torch, engine, engines, racing, race, de posto, do posto, gasolinera, heizung, ofen, brenner, fornello, fornelli, bruciatore, bruciatori, brulatore, hornillo, palnik*, гореть, горюч*, trangia*, tent, tiki, generator, firelighting, bbq, barbecue',
   },
   {
     id: 'solvent',

@@ -22,6 +22,7 @@ describe.each([
   // No spirit is sold so weak.
   ['limoncello with 15 lemons finishing around 30 percent', '/plan of:15 lemons spirit:1 l 95% to-strength:30%'],
   ['sloe gin, 500 g sloes, 25 percent', '/plan of:500 g sloes spirit:700 ml gin 40% to-strength:25%'],
+  ['the choir wants 20 of those little 4 oz bottles of peach', '/plan of:peach strength:40% bottles:20 x 4 fl oz'],
   // Drinks by what is in them.
   ['nocino: 30 noci e un litro di alcol a 95', '/plan of:30 noci verdi spirit:1 litro 95%'],
   ['cherry brandy: 1 kg morello cherries, 70 cl brandy', '/plan of:1 kg morello cherries spirit:70 cl brandy 40%'],
