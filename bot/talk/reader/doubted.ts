@@ -143,8 +143,8 @@ export function doubted(
     const givesWay = !isRecord && (isOfHandbook || isOpen || !isKept)
     return givesWay && other.kind === 'topic' && likeliest.share >= SURE ? other : reading
   }
-  // Where no entry is near either, what was found in the sentence is better than nothing.
-  const isBest = share >= DOUBTED && likeliest.aim === 'handbook'
+  // What was found in the sentence is better than nothing.
+  const isBest = share >= DOUBTED
   if (otherCall === null) return isKept || isBest ? reading : lostNear(likeliest.aim)
   if (call === null) return other?.kind === 'call' ? other : reading
   if (isSameCall(call, otherCall)) return reading
