@@ -11,7 +11,8 @@ const OUT = /^(?:(?!(?:and|then|but|before|to|so|from) )\w+ ){0,7}(?:out|over to
 const INTO =
   /^(?:(?!(?:before|to|so|from) )[\w,]+ ){0,8}(?:in|into) (?:\w+ ){1,3}(?:jars?|bottles?|demijohns?|carboys?|jugs?|flasks?|containers?|vessels?|decanters?)(?: |$)/
 
-const STOCK = /^(?:got|had|have) .*(?:litres?|liters?|pints?)$/
+const STOCK =
+  /^(?:got|had|have) .*(?:litres?|liters?|pints?|half (?:a |the )?(?:kilner|jar|demijohn|carboy|jug|bowl|pan|bucket|pot))$/
 /** What is to be made of it, asked of a day that is to come. */
 const TO_BE_MADE =
   /(?:can|could|may|might|shall|should) (?:i|we) (?:still )?(?:have|make|get|do|start|turn) (?!(?:died?|drunk|swallowed|damaged|poisoned|hurt|killed|been|had|help) )(?:[\w,]+ ){1,8}(?:ready|(?:made|done|finished|bottled) (?:by|for|in time)|by (?:the \w+|christmas|easter|new year|\d))/

@@ -62,8 +62,9 @@ export const agreed: Rule = ({ has, bits, typed, spans, jars }, last, said) => {
     offered.filter(({ command, options }) => !NEVER_BY_YES.test(command) && options.was === undefined),
   )
   if (!isYes || first === undefined) return null
-  // `Yes` to what was only told as done says that it is so.
-  if (others.length > 0 && said.question === null && BEGUN.test(last.command)) return { kind: 'last', what: 'let_be' }
+  // `Yes` to what was only told as done says that it is so, and undoes nothing.
+  if (others.length > 0 && said.question === null && BEGUN.test(last.command))
+    return { kind: 'small_talk', key: 'right' }
   if (others.length > 0) return WHICH.test(typed.text.trim()) ? eitherOf(first, [first, ...others].slice(0, 3)) : null
   // `When it’s bottled` asks for nothing that a yes could be to.
   if (first.command === 'jar bottle' || (NOD.test(typed.text.trim()) && first.command.startsWith('jar ')))

@@ -31,6 +31,15 @@ describe('a yes to what may be a mistake', () => {
     })
   })
 
+  it.each(['yes', 'yes that’s right'])(
+    'is agreed with behind a jar that was begun, which is not let be: %s',
+    async (text) => {
+      const one = await strained()
+      await one.say('/jar start plum of:400 g plums spirit:0.5 l vodka 40%')
+      expect(await one.say(text)).toMatchObject({ data: { said: 'talk_right' }, recorded: 0 })
+    },
+  )
+
   it('leaves what was meant as it is', async () => {
     const one = await strained()
     await one.say('/jar sweeten lemon sugar:50 g water:100 ml')
