@@ -63,6 +63,7 @@ describe('the sentences', () => {
     expect(files['own-15']!.length).toBe(216)
     expect(files['own-16']!.length).toBe(394)
     expect(files['held-10']!.length).toBe(394)
+    expect(files['held-11']!.length).toBe(195)
     const italian = ours.filter(({ lang }) => lang === 'it').length / ours.length
     expect(italian).toBeGreaterThan(0.17)
     expect(offTopic.length).toBeGreaterThanOrEqual(100)

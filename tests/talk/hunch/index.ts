@@ -1,6 +1,6 @@
 import { writeFileSync } from 'node:fs'
 import { join } from 'node:path'
-import { HELD, SENTENCE_FILES, sentencesOf } from '../corpus.ts'
+import { LEARNT_FROM, sentencesOf } from '../corpus.ts'
 import { examplesOf, examplesOffTopic } from './examples.ts'
 import { examplesOfTalk } from './examples-of-talk.ts'
 import { type Example, learn } from './learn.ts'
@@ -16,7 +16,7 @@ function keep(name: string, examples: readonly Example[]): void {
   )
 }
 
-/** Learns from all sentences that are not held back what sentences are after, and what is said in a talk besides. */
-const sentences = SENTENCE_FILES.filter((name) => !HELD.has(name)).flatMap(sentencesOf)
+/** Learns from the sentences that are for it what sentences are after, and what is said in a talk besides. */
+const sentences = LEARNT_FROM.flatMap(sentencesOf)
 keep('learnt.json', [...(await examplesOf(sentences)), ...(await examplesOffTopic())])
 keep('learnt-talk.json', examplesOfTalk(sentences))
