@@ -13,6 +13,10 @@ const ENDS = /[,;.)–—]/u
 
 /** `For 24 hours`, `for just one night`: no day on which anything is to be ready. */
 const FOR_HOURS = /^(?:(?:and|then|but|e|poi|ma) )*(?:(?:in|left|it) )*(?:for|per) (?=(?:24|48|72) \p{L}+$|overnight$)/u
+/** `For two weeks`, told of a plant in a spirit. */
+const FOR_SO_LONG = /^(?:for|per) /u
+/** `In two weeks`: when it is to be ready. */
+const READY_IN = /^(?:in|within|tra|fra|entro) /u
 const OVERNIGHT = /^(?:left )?overnight$/u
 
 /** A part of a sentence that says how long it is to steep, and nothing else. */
@@ -25,7 +29,9 @@ function partIn(text: string): { readonly from: number; readonly to: number; rea
     if (!CHEAP.test(part)) continue
     const words = plainWords(part.toLowerCase()).trim()
     const said = OVERNIGHT.test(words) ? 'just overnight' : words.replace(FOR_HOURS, 'just ')
-    const days = daysSaid(said)
+    const isLast = from + part.length === text.length && /[,;]\s*$/u.test(text.slice(0, from))
+    const isBare = FOR_SO_LONG.test(words) || (isLast && !READY_IN.test(words))
+    const days = daysSaid(said) ?? (isBare ? daysSaid(`just ${words.replace(FOR_SO_LONG, '')}`) : null)
     if (days !== null) return { from, to: from + part.length, days }
   }
   return null
