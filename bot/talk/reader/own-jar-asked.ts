@@ -23,7 +23,7 @@ const IS_READY =
 const SYRUP = /^(?:mi|quant|how|what|which|whats|quanto|quanta|che|quale|sugar|water|syrup|zucchero|acqua|sciroppo)$/
 const THING = '(?:sugar|water|syrup|zucchero|acqua|sciroppo)'
 const IS_SYRUP = new RegExp(
-  String.raw`^(?:(?:so|and|now|ok|e) )*(?:(?:how much|how many \p{L}+ of|quanto|quanta) (?:of the )?${THING}\b|(?:the )?${THING} (?:and|e) (?:the )?${THING}$|(?:lo |l |la )?${THING} quant(?:o|a|i|e)?\b|(?:what|which|che|quale) (?:syrup|sciroppo)\b|(?:what|cosa|che) .*\b(?:for|in|per) (?:the |its |lo )?(?:syrup|sciroppo)$)`,
+  String.raw`^(?:(?:so|and|now|ok|e) )*(?:(?:how much|how many \p{L}+ of|quanto|quanta) (?:of the )?${THING}\b|(?:the )?${THING} (?:and|e) (?:the )?${THING}$|(?:lo |l |la )?${THING} quant(?:o|a|i|e)?\b|(?:what|which|che|quale) (?:syrup|sciroppo)\b|whats? (?:is |s )?the ${THING} (?:for (?:it|this|that)|then|now)$|(?:what|cosa|che) .*\b(?:for|in|per) (?:the |its |lo )?(?:syrup|sciroppo)$)`,
   'u',
 )
 

@@ -44,6 +44,10 @@ describe.each([
   ['un litro di alcol a 95, 300 g di lamponi e 200 di more', '/plan of:300 g lamponi + 200 g more spirit:1 litro 95%'],
   ['500 g of plums and 20 cloves in a litre of vodka', '/plan of:500 g plums + 20 cloves spirit:1 litre vodka 40%'],
   [
+    '500 g of plums and 20 whole cloves in a litre of vodka',
+    '/plan of:500 g plums + 20 whole cloves spirit:1 litre vodka 40%',
+  ],
+  [
     'orange and star anise, 6 oranges, 2 stars, 1 l vodka',
     '/plan of:2 stars of star anise + 6 oranges spirit:1 l vodka 40%',
   ],

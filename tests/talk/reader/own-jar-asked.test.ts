@@ -8,6 +8,7 @@ describe('asked of a jar that stands there', () => {
     ['so when will the sloe be ready to drink', 'fair', '/jar show sloe'],
     ['quando possiamo berlo?', 'lemon', '/jar show lemon'],
     ['how much syrup do I need', 'lemon_strained', '/syrup jar:lemon'],
+    ['what’s the syrup for it', 'lemon_strained', '/syrup jar:lemon'],
     ['how much water for this one', 'lemon_strained', '/syrup jar:lemon'],
     ['ok how much sugar goes in', 'fair', '/syrup jar:lemon'],
     ['quanto sciroppo serve', 'lemon_strained', '/syrup jar:lemon'],
