@@ -84,10 +84,10 @@ function commandBeside(entry: TalkReading, leanings: readonly Leaning[], of: Oth
 }
 
 /** A deed is told, and a plan asked, by words of its own. */
-function leastOf(reading: TalkReading, { aim, share }: Leaning): number {
+function leastOf(reading: TalkReading, { share }: Leaning): number {
   const call = callOf(reading)
   const isShown = call !== null && call.command !== 'plan' && !(reading.kind === 'call' && reading.does !== 'compute')
-  return isShown && aim !== 'none' && share >= SHOWN.likelier ? SHOWN.doubted : DOUBTED
+  return isShown && share >= SHOWN.likelier ? SHOWN.doubted : DOUBTED
 }
 
 interface Said {
