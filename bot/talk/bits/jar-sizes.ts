@@ -17,8 +17,10 @@ const isOfSpirit = (around: RolesAround, bits: readonly Open[], to: number): boo
 /** Words of a jar behind a size: `1 l KILNER JAR`, none in front of `un BARATTOLO DA un litro`; null where none stand there. */
 function jarBeside(around: RolesAround, { from, to }: Open): number | null {
   let end = to
-  while (end - to < MOST_KINDS && KIND.test(wordsOf(around, end, end + 1)[0] ?? '')) end++
-  if (JAR.test(wordsOf(around, end, end + 1)[0] ?? '')) return end + 1
+  const wordAt = (at: number): string => wordsOf(around, at, at + 1)[0] ?? ''
+  // `A 1 l kilner` is one without the word.
+  while (end - to < MOST_KINDS && KIND.test(wordAt(end)) && (!JAR.test(wordAt(end)) || JAR.test(wordAt(end + 1)))) end++
+  if (JAR.test(wordAt(end))) return end + 1
   const [jar = '', of = ''] = wordsOf(around, from - 2, from)
   return JAR.test(jar) && /^(?:da|di|of)$/.test(of) ? to : null
 }

@@ -1,5 +1,6 @@
 import type { Sentence, Surroundings } from '../bits/bit.ts'
 import { jarCalled } from '../bits/jars-of.ts'
+import { sentenceIn } from '../bits/sentence.ts'
 import { sentenceOnce } from '../bits/sentence-once.ts'
 import type { CallRead, TalkReading, VesselTaken } from '../frames/reading.ts'
 import { symptomIn } from '../frames/symptoms.ts'
@@ -7,6 +8,7 @@ import type { Remembered } from '../memory/remembered.ts'
 import { spiritToFill } from './fruit-by-the-jar.ts'
 import { glugsMeasured } from './glug-measured.ts'
 import { withGlug } from './glug-of-sugar.ts'
+import { jarAnswered } from './jar-answered.ts'
 import { type JarFilled, jarFilledIn, jarSizeIn, onlyWentIn, withJarFilled } from './jar-filled.ts'
 import { onlySpoons } from './only-spoons.ts'
 import { shareCameOut, writtenShare } from './share-came-out.ts'
@@ -155,6 +157,9 @@ export function byHousehold(typed: string, { surroundings, said, read }: Househo
     if (filled !== null)
       return ofJarTold(jarTold, withVessels(readFilled(sentence, filled, size.ml, read), [size], true))
   }
+  const asked = open?.kind === 'jar_size' && open.text !== null ? sentenceOnce(open.text, surroundings) : null
+  const answered = asked === null ? null : jarAnswered(text, asked, (each) => sentenceIn(each, surroundings))
+  if (answered !== null) return byHousehold(answered, { surroundings, said: undefined, read })
   const right = vesselRighted(text, said, isUs)
   if (right !== null) return withVessels(read(right.text), right.taken, false)
   const isBehind = said !== undefined && said.answersSince === 0 && isUnmeasured(said.step)

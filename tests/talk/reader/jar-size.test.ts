@@ -1,4 +1,4 @@
-import { expect, it } from 'vitest'
+import { describe, expect, it } from 'vitest'
 import { talker, talkerFor } from './told.ts'
 
 // How large a jar is says how much goes in, and is no amount of spirit: half of it, common practice, no source.
@@ -6,6 +6,7 @@ it.each([
   ['a one litre jar of cherries covered with vodka', 'of:cherries spirit:500 ml vodka 40%'],
   ['raspberries in a 2 l jar, drowned in gin', 'of:raspberries spirit:1 l gin 40%'],
   ['a 2 litre kilner jar full of damsons, topped up with gin', 'of:damsons spirit:1 l gin 40%'],
+  ['a 2 litre kilner full of damsons, topped up with gin', 'of:damsons spirit:1 l gin 40%'],
   ['a quart jar of strawberries and vodka', 'of:strawberries spirit:2 cups vodka 40%'],
   ['un barattolo da un litro di ciliegie coperte di vodka', 'of:ciliegie spirit:500 ml vodka 40%'],
   ['half litre jar of blackberries submerged in vodka', 'of:blackberries spirit:250 ml vodka 40%'],
@@ -43,4 +44,22 @@ it('takes the amount of a jar that is of spirit, and the size of one that someth
   expect(plan.read).toBe('/plan of:500 g cherries spirit:1 litre vodka 40%')
   const moved = await (await talkerFor({ after: null, shelf: 'lemon' })).say('moved the lemon to a 2 l jar')
   expect(moved.read).toBe('/jar note lemon vessel:2 l jar')
+})
+
+describe('what is answered when it is asked how large the jar is', () => {
+  it.each([
+    ['a 1 litre kilner, about two thirds full, topped up with cheap vodka', 'of:300 g plums spirit:600 ml vodka 40%'],
+    ['it’s a 2 litre jar, half full', 'of:450 g plums spirit:1.35 l vodka 40%'],
+    ['a litre', 'of:450 g plums spirit:450 ml vodka 40% have:450 g plums'],
+  ])('may tell how full it is, too: %s', async (text, options) => {
+    const one = talker()
+    expect((await one.say('I’ve got a big jar of plums and want to make something with vodka')).code).toBe('question')
+    expect(await one.say(text)).toMatchObject({ code: null, read: `/plan ${options}` })
+  })
+
+  it('is another thing where it names a plant of its own', async () => {
+    const one = talker()
+    await one.say('I’ve got a big jar of plums and want to make something with vodka')
+    expect((await one.say('a 1 litre kilner two thirds full of sloes topped up with gin')).read).toContain('sloes')
+  })
 })
