@@ -143,6 +143,7 @@ export function behindDanger(sentence: Sentence, said: Remembered = NOTHING_SAID
     if (reading.kind !== 'call' || count === null || jar === null || !BOTTLED.has(jar.stage)) return reading
     return { ...reading, next: { command: 'bottles', options: { jar: jar.name, given: count, already: 'yes' } } }
   }
+  if (!isQuestion && standing.jar === null && DONE_ANYWAY.test(plain)) return callReading(again({ about: 'use' }))
   const step = isQuestion ? null : stepBehind(plain, standing)
   if (step !== null) return { ...callReading(again({})), ...(step.next !== null && { next: step.next }) } as TalkReading
   if (isOfGrowth(standing) ? SKIMMED.test(plain) : TAKEN_OFF.test(plain))
@@ -165,6 +166,10 @@ const STRAINED_IT = new RegExp(
   `^${LEAD}(?:strained|colat[oa]|filtrat[oa])(?: (?:it|them|all|everything|off|out|now|already|today|gia))*$`,
   'u',
 )
+
+/** Of no jar that is known: it is in bottles, or strained, already. */
+const DONE_ANYWAY =
+  /^(?:(?:but|well|oh|oops|too late|i|we|ive|weve|have|had|its|it|is|already|just|now|and|so|ho|lho|l|abbiamo|ma|ormai|gia|e) )*(?:bottled|strained|sweetened|filtered|decanted|imbottigliat[oa]|filtrat[oa]|colat[oa])(?: (?:it|them|all|the lot|everything|anyway|already|now|today|yesterday|last \p{L}+|up|gia|ieri|lo stesso|tutto|though|this morning))*$/u
 
 /** `Bottled it`, `I strained it` behind a question that is open: that comes first, and straining is written down behind it. */
 function stepBehind(plain: string, { isOpen, jar }: Standing): { readonly next: CallRead | null } | null {

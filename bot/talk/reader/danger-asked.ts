@@ -400,6 +400,13 @@ const ASKED: readonly Asked[] = [
     unless:
       /\b(?:cakes?|puddings?|pies?|sauces?|stews?|gravy|chili con|meat|chicken|beef|jam|marmalade|custard|torte?|salsa|carne|marmellata|heat resistant|no heat|without heat\w*|boil\w* water bath)\b/,
   },
+  // It is on the heat: that it is turned off stands in the answer.
+  {
+    entry: 'heat_spirit',
+    says: words(
+      `(?:pan|saucepan|pot|pentola|pentolino) (?:of|with|full of|di|con) (?:\\w+ ){0,4}?(?:${DRINK})(?: \\w+){0,6}? (?:on|over|sul|sulla) (?:the |a |my )?(?:hob|stove|gas|cooker|burner|heat|ring|fornello|fuoco|piastra)`,
+    ),
+  },
   {
     entry: 'flame',
     says: words(

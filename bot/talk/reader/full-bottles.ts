@@ -5,7 +5,7 @@ const NOUN = '(?:bottles?|bottigli[ae])'
 
 /** That it stands in bottles: `it’s bottled already, in swing-top bottles`, `I’ve filled the bottles`. */
 const IN_BOTTLES = new RegExp(
-  `\\b(?:(?:is|its|are|theyre|were|was|have|ive|weve|has|e|gia|sono) (?:\\p{L}+ ){0,3}?(?:bottled|imbottigliat[oaie])(?: (?:already|now|up|gia|ormai))?|(?:already|gia) (?:bottled|imbottigliat[oaie])|(?:bottled|imbottigliat[oaie]) (?:\\p{L}+ ){0,2}?(?:already|gia)|(?:already|now|is|its|it|all|are|theyre|gia|ormai|e|tutt[oa]) (?:all |already )?(?:in|into|nelle|in delle) (?:\\p{L}+ ){0,3}?${NOUN}|(?:filled|corked|closed|sealed|capped|riempit[oaie]|tappat[oaie]|chius[oaie]) (?:\\p{L}+ ){0,3}?${NOUN}|${NOUN} (?:are |is |sono )?(?:already |gia )?(?:full|filled|corked|sealed|closed|pien[ea]|chius[ea]|tappat[ea]))(?!\\p{L})`,
+  `\\b(?:(?:is|its|are|theyre|were|was|have|ive|weve|has|e|gia|sono) (?:\\p{L}+ ){0,3}?(?:bottled|imbottigliat[oaie])(?: (?:already|now|up|gia|ormai))?|(?:already|gia) (?:bottled|imbottigliat[oaie])|(?:bottled|imbottigliat[oaie]) (?:[\\p{L}\\p{N}]+ ){0,4}?(?:already|yesterday|ago|last (?:week|month|night|weekend|\\p{L}+day)|gia|ieri|scors[oaie])|bottled (?:some|half|most|part|a few|two|three|four|five|six)|(?:already|now|is|its|it|all|are|theyre|gia|ormai|e|tutt[oa]) (?:all |already )?(?:in|into|nelle|in delle) (?:\\p{L}+ ){0,3}?${NOUN}|(?:filled|corked|closed|sealed|capped|riempit[oaie]|tappat[oaie]|chius[oaie]) (?:\\p{L}+ ){0,3}?${NOUN}|${NOUN} (?:are |is |sono )?(?:already |gia )?(?:full|filled|corked|sealed|closed|pien[ea]|chius[ea]|tappat[ea]))(?!\\p{L})`,
   'u',
 )
 

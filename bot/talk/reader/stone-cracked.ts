@@ -33,10 +33,16 @@ const BROKE_AND_PUT = new RegExp(
   'u',
 )
 
+/** `I crushed a few stones and they’re in the jar already`: opened ones that lie in there. */
+const BROKE_AND_THERE = new RegExp(
+  `\\b${DID}${BROKE} (?:[\\p{L}\\d]+ ){0,4}?${STONE} (?:[\\p{L}\\d]+ ){0,5}?(?:theyre|they are|these are|those are|which are|its|sono|stanno) (?:all |already |now |still |gia )*(?:in|inside|dentro|nel|nella)\\b`,
+  'u',
+)
+
 const ASKED = /^(?:if|can|could|should|do|does|would|is|are|what if|se|posso|devo)\b/u
 const DENIED = /\b(?:no|not|none|never|without|isnt|arent|nessun[oa]?|non)\b/u
 
-const TOLD: readonly RegExp[] = [CRACKED, CRACKED_ONE, PUT_IN, BROKE_AND_PUT]
+const TOLD: readonly RegExp[] = [CRACKED, CRACKED_ONE, PUT_IN, BROKE_AND_PUT, BROKE_AND_THERE]
 
 /** Whether a fruit stone in there is told to be open: that is the kernel and its cyanide, and no glass. */
 export function isStoneCracked(text: string): boolean {

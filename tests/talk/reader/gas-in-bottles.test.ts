@@ -29,6 +29,8 @@ describe('gas in bottles that are full', () => {
     'what about the bottles in the cellar?',
     'and the other bottles, are they ok?',
     'è già imbottigliato',
+    'I bottled half of it on Sunday',
+    'bottled the lot last week',
     'cosa faccio con le bottiglie?',
   ])('says how they are handled, and forgets no yes: %s', async (line) => {
     const one = await told(PLUM, 'the lid of the plum is bulging', 'yes it hisses again')

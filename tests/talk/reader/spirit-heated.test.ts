@@ -15,6 +15,8 @@ it.each([
   'I warmed the brandy and the honey up together',
   'we boiled the gin with the syrup',
   'ho scaldato la vodka con lo zucchero',
+  'there’s a saucepan of gin and honey on the stove as we speak',
+  'ho un pentolino di grappa e zucchero sul fornello',
 ])('begins with a plain no where spirit is heated with the rest: %s', async (text) => {
   expect(await talker().say(text)).toMatchObject({ command: 'handbook', data: { entry: 'heat_spirit' }, recorded: 0 })
   expect(handbook.heat_spirit.text).toMatch(/^No, never/)

@@ -23,6 +23,8 @@ it.each([
   'my brother added some crushed cherry pits to the jar',
   'we smashed the stones of the damsons and threw them in',
   'I put in a handful of apricot kernels',
+  'we smashed some plum stones and they’re all in there already',
+  'ho schiacciato due noccioli e sono già dentro',
   'ho messo sei noccioli spaccati nel vaso',
   'ho schiacciato i noccioli e poi li ho messi dentro',
 ])('takes a stone that is cracked for the kernel, never for glass: %s', async (line) => {
