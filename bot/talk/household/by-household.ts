@@ -10,6 +10,7 @@ import { glugsMeasured } from './glug-measured.ts'
 import { withGlug } from './glug-of-sugar.ts'
 import { jarAnswered } from './jar-answered.ts'
 import { type JarFilled, jarFilledIn, jarSizeIn, onlyWentIn, withJarFilled } from './jar-filled.ts'
+import { isNotToDrink } from './not-to-drink.ts'
 import { onlySpoons } from './only-spoons.ts'
 import { shareCameOut, writtenShare } from './share-came-out.ts'
 import { withoutStrength } from './strength-open.ts'
@@ -175,6 +176,7 @@ export function byHousehold(typed: string, { surroundings, said, read }: Househo
   }
   const sentence = sentenceOnce(told.text, surroundings)
   const found = jarFilledIn(sentence)
+  if ((found !== null || isOfNothing(sentence)) && isNotToDrink(typed)) return read(typed)
   const filled = found !== null && symptomIn(sentence) === null ? found : null
   if (filled === null && isOfNothing(sentence)) {
     const planned = said?.worked?.call
