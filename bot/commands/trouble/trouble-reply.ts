@@ -17,6 +17,7 @@ import { heldFirst, toldIn } from '../jar/known/told-trouble.ts'
 import { note } from '../reply/outcome-reply.ts'
 import { aboutNotes, besideBottles, givenCautions, isRefused } from './asked-behind.ts'
 import type { Asking } from './asking.ts'
+import { besideOther } from './beside-other.ts'
 import { causeNotes, deeper, isLikelyFirst, otherNote, type Said } from './cause-notes.ts'
 import { ifDrunkCautions } from './if-drunk.ts'
 import { answered } from './known-facts.ts'
@@ -158,11 +159,9 @@ export function troubleReply(diagnosis: Diagnosis, asking: Asking, jars: readonl
   const told = held === null ? null : toldIn(held.story)
   const isOfThis = told !== null && told.symptom === symptom
   // What is answered here is not said beside it.
-  const dangers =
-    held === null
-      ? []
-      : dangerCautions([held.story]).filter(({ values }) => !isOfThis || !('trouble' in (values ?? {})))
-  const isLong = solved.length > 0 || dangers.length > 0 || toldBefore.length > 0
+  const all = held === null ? [] : dangerCautions([held.story])
+  const dangers = all.filter(({ values }) => !isOfThis || !('trouble' in (values ?? {})))
+  const isLong = solved.length + dangers.length + toldBefore.length > 0
   const handled = (notes: readonly Said[]) => besideBottles(notes, diagnosis, asking.input)
   const reply: Reply = {
     headline: headlineOf(diagnosis, first, remedies.actions.length > 0, isRefused(asking.input)),
@@ -196,5 +195,5 @@ export function troubleReply(diagnosis: Diagnosis, asking: Asking, jars: readonl
     data: { ...(held === null ? {} : { jar: jarBrief(held) }), ...troubleData(diagnosis, asking.also) },
     kitchen: kitchenOfJar(asking.input, held?.story ?? null),
   }
-  return held === null || isOfThis || isThrown ? reply : heldFirst(reply, [held.story])
+  return held === null || isOfThis || isThrown ? reply : heldFirst(besideOther(reply, told), [held.story])
 }

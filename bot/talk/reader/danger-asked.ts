@@ -400,6 +400,13 @@ const ASKED: readonly Asked[] = [
     unless:
       /\b(?:cakes?|puddings?|pies?|sauces?|stews?|gravy|chili con|meat|chicken|beef|jam|marmalade|custard|torte?|salsa|carne|marmellata|heat resistant|no heat|without heat\w*|boil\w* water bath)\b/,
   },
+  {
+    entry: 'keep_cream',
+    says: words(
+      '(?:how long|quanto)(?=.*\\b(?:cream|dairy|egg|eggnog|advocaat|custard|panna|uov[ao])\\b)(?=.*\\b(?:keeps?|lasts?|dura|durano|conserva)\\b)',
+    ),
+    unless: /\b(?:ice cream|cream of tartar|creamy|no (?:cream|egg)|without (?:cream|egg)|senza)\b/,
+  },
   // It is on the heat: that it is turned off stands in the answer.
   {
     entry: 'heat_spirit',

@@ -168,6 +168,7 @@ export const troubleSentences = {
     },
     trouble_keep: ({ because }) =>
       because === null ? 'Keep it: nothing here says throw it away.' : `Keep it: ${keepReasons[because]}.`,
+    trouble_alone_harmless: () => 'That alone is no reason to throw it away. But don’t drink it yet.',
     trouble_cannot_tell: ({ isTaste, isMended }) =>
       isMended
         ? 'You can fix it. None of its numbers is unusual, so go by your taste.'

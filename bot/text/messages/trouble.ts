@@ -47,6 +47,8 @@ export interface TroubleMessages {
     /** The likeliest cause, and what has to be answered all the same. */
     trouble_likely: CauseSaid & { readonly question: Ask; readonly stake: Stake | null }
     trouble_keep: { readonly because: KeepId | null }
+    /** Beside another trouble that stands of its jar. */
+    trouble_alone_harmless: undefined
   }
   notes: Plain<
     | 'trouble_how_to_throw_away'

@@ -20,3 +20,20 @@ describe('a danger that was told of no jar', () => {
     expect((await talker().say('I’ve bottled it already')).command).not.toBe('trouble')
   })
 })
+
+it.each(['how long does an opened bottle of cream liqueur keep', 'how long will my egg liqueur last'])(
+  'with cream or egg in it keeps as those do: %s',
+  async (text) => {
+    expect((await talker().say(text)).data.entry).toBe('keep_cream')
+  },
+)
+
+it('lets nothing off that stands of a jar where another sign is harmless', async () => {
+  const one = talker()
+  await one.say('/jar start pears of:500 g pears spirit:700 ml 40%')
+  await one.say('the pears smell of nail varnish')
+  await one.say('the lid bulges')
+  const { outcome } = await one.hear('no')
+  expect(JSON.stringify(outcome)).toContain('trouble_alone_harmless')
+  expect(JSON.stringify(outcome)).not.toContain('trouble_settled')
+})
