@@ -113,7 +113,7 @@ it('leads from nothing to the first reminder', { timeout: 6 * PATIENCE_MS }, () 
     // 8 and 9
     const [, shown = ''] = /\*(.+?)\*/.exec(steps[7]!.text) ?? []
     const started = await slash(typedIn(8)[0]!)
-    expect(started).toMatchObject({ isPrivate: true, text: expect.stringMatching(/^\*\*lemon is started/) })
+    expect(started).toMatchObject({ isPrivate: true, text: expect.stringMatching(/^\*\*Lemon is started/) })
     expect((await fake.press(started.message, shown)).isPrivate).toBe(false)
     const [, here = '', elsewhere = ''] = /\*(.+?)\*.+?\*(.+?)\*/.exec(steps[8]!.text) ?? []
     expect((await fake.press(started.message, elsewhere)).text).toContain('private')

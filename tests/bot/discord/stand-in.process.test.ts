@@ -75,7 +75,7 @@ it('lets one try the bot without Discord, line by line', { timeout: 2 * PATIENCE
       refused,
       ...written
     ] = answers
-    expect(started).toMatch(/^── 1 · only wren sees it\n\*\*lemon is started[\s\S]*strain from \d+ \w+ 20\d\d to/)
+    expect(started).toMatch(/^── 1 · only wren sees it\n\*\*Lemon is started[\s\S]*strain from \d+ \w+ 20\d\d to/)
     expect(started).toContain('[Undo] [More] [Show everybody]\n  choose (')
     expect(here).toContain('this channel')
     expect(list).toMatch(/ {2}picture: \S+\/files\/\d-larderbell-shelf\.png \(One jar/)
@@ -86,7 +86,7 @@ it('lets one try the bot without Discord, line by line', { timeout: 2 * PATIENCE
       /at 09:00 \(Europe\/Rome\)\.\n── \d+ · everybody in #shelf sees it\n@wren\n\*\*Shake lemon\.\*\*/,
     )
     expect(morning).toContain('buttons: [Shaken]')
-    expect(pressed).toMatch(/── \d+ · everybody in #shelf sees it · edited\n[\s\S]*✓ lemon is shaken\. @wren/)
+    expect(pressed).toMatch(/── \d+ · everybody in #shelf sees it · edited\n[\s\S]*✓ Lemon is shaken\. @wren/)
     expect(form).toMatch(/^── a form opens for wren: Tasting: lemon\n {2}rating= /)
     expect(filled).toMatch(/4 of 5[\s\S]*“sharp; dry”/)
     expect(sorrel).toBe('You are sorrel, in #shelf.\n\n')
