@@ -22,7 +22,7 @@ const BEGINS = /(?:^|[,.;:!?] ?|(?:^| )(?:i|ive|we|weve|ve|and|have|just) ?)$/
 const INSIDE = /(?:^| )(?:down|inside|in|into) (?:me|him|her|them|us|you|my|his|their|our)(?: |$)/
 
 /** `Got a litre of vodka, could I have plum and ginger ready by the 20th?`: what there is to steep in. */
-function isStock(said: SaidOfHarm, { from, to }: WordSpan): boolean {
+export function isStock(said: SaidOfHarm, { from, to }: WordSpan): boolean {
   const own = said.between(from, to)
   if (!STOCK.test(own) || names(said, ['young', 'animal'])) return false
   const before = said.between(Math.max(0, from - 3), from)

@@ -1,5 +1,5 @@
 import { isMouthful } from './hot-taste.ts'
-import { isDrawnOff, isLent, isShaken } from './jar-deeds.ts'
+import { isDrawnOff, isLent, isShaken, isStock } from './jar-deeds.ts'
 import type { SaidOfHarm, WordClass, WordSpan } from './said.ts'
 import {
   hasSign,
@@ -45,7 +45,8 @@ export function isWished(said: SaidOfHarm, { from, to }: WordSpan): boolean {
 /** Swallowed as people do at table. */
 function isAtTable(said: SaidOfHarm, span: WordSpan, kind: WhoKind | null): boolean {
   if (isDenied(said, span)) return true
-  if (isTroubled(said)) return false
+  // `I’ve got a litre of 96 % and eight lemons, what do I do?`
+  if (isTroubled(said)) return !hasSign(said) && isStock(said, span)
   if (isWished(said, span)) return true
   if (isDrawnOff(said, span) || isLent(said, span)) return true
   const after = { from: span.to, to: span.to }
