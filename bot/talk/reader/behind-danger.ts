@@ -143,12 +143,12 @@ export function behindDanger(sentence: Sentence, said: Remembered = NOTHING_SAID
     if (reading.kind !== 'call' || count === null || jar === null || !BOTTLED.has(jar.stage)) return reading
     return { ...reading, next: { command: 'bottles', options: { jar: jar.name, given: count, already: 'yes' } } }
   }
-  if (!isQuestion && standing.jar === null && DONE_ANYWAY.test(plain)) return callReading(again({ about: 'use' }))
   const step = isQuestion ? null : stepBehind(plain, standing)
   if (step !== null) return { ...callReading(again({})), ...(step.next !== null && { next: step.next }) } as TalkReading
   if (isOfGrowth(standing) ? SKIMMED.test(plain) : TAKEN_OFF.test(plain))
     return callReading(again({ about: isOfGrowth(standing) ? 'skimming' : 'use' }))
   if (isOfGas(standing.options) && ofFullBottles(plain)) return callReading(again({ about: 'full bottles' }))
+  if (!isQuestion && standing.jar === null && DONE_ANYWAY.test(plain)) return callReading(again({ about: 'use' }))
   if (OTHER_BOTTLES.test(plain) && (isQuestion || /^(?:and |e |ma )?(?:the|what|le)\b/.test(plain)))
     return callReading(again({ about: 'other bottles' }))
   const isUsed = USED.test(plain) && REFERS.test(plain) && !ANOTHER.test(plain)

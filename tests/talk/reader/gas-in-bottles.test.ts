@@ -52,6 +52,7 @@ describe('gas in bottles that are full', () => {
   )
 
   it('is said of no jar too, and of mould in a jar it is not', async () => {
+    expect(await keysOf(await told('my lid is bulging'), 'I’ve bottled it already')).toContain('trouble_full_bottles')
     expect(await keysOf(await told('my lid is bulging'), 'are the bottles dangerous?')).toContain(
       'trouble_full_bottles',
     )
