@@ -150,10 +150,9 @@ export function askedPlainly(sentence: Sentence): string | null {
     return 'serving_size'
   if (isGlassesAsked(text, sentence)) return 'serving_size'
   if (isLessBack(text, sentence)) return 'kept_back'
-  if (!isLong && has('keeps_long') && has('creamy') && !has('own_jar', 'freezes', 'syrup')) return 'keep_cream'
   // `How long does limoncello keep`: of a drink, not of how long its plant steeps.
-  if (!isLong && has('keeps_long') && has('drink_named') && !has('own_jar', 'spent', 'freezes', 'syrup'))
-    return has('opened') ? 'keep_opened' : 'keep_time'
+  if (!isLong && has('keeps_long') && has('creamy', 'drink_named') && !has('own_jar', 'spent', 'freezes', 'syrup'))
+    return has('creamy') ? 'keep_cream' : has('opened') ? 'keep_opened' : 'keep_time'
   const isOfPlants = PIECES.test(text) || bits.some(({ kind }) => kind === 'plant' || kind === 'jar')
   if (!isLong && isOfPlants && ABOVE.test(text) && !has('mould', 'slime', 'lid', 'how_long')) return 'keep_under'
   if (!isAsked(sentence) || isLong) return null

@@ -12,7 +12,7 @@ const SHOWN = { doubted: 0.2, likelier: 0.85 } as const
 /** A likelier one is only set against it from here on. */
 const LIKELIER = 0.65
 
-/** What no such sentence is after is asked about though it was said plainly, where nearly all are after something else. */
+/** What hardly any such sentence is after, where nearly all are after something else: even an entry gives way to that. */
 const NEVER = { share: 0.006, likelier: 0.9 } as const
 
 /** What is said in the same words: between these a hunch has no say. */

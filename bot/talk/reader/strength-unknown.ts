@@ -1,21 +1,17 @@
 import type { Sentence, TalkJar } from '../bits/bit.ts'
 import { jarCalled, jarsNamed, runningAmong } from '../bits/jars-of.ts'
 import type { TalkReading } from '../frames/reading.ts'
-import { STRENGTH_UNKNOWN } from '../household/strength-open.ts'
+import { isStrengthUnknown } from '../household/strength-open.ts'
 import { DEEDS } from '../lexicon/lexicon.ts'
 import type { Remembered } from '../memory/remembered.ts'
-
-/** Looked for before anything else. */
-const CHEAP = /strong|strength|abv|per ?cent|proof|alcohol|fort|grad|alcol/i
 
 const LIQUID: ReadonlySet<TalkJar['stage']> = new Set(['strained', 'sweetened', 'resting', 'ready'])
 
 /** `No idea how strong it is`, of a jar that was strained: what went in tells it. Null where a deed or an amount is told with it. */
 export function strengthUnknown(sentence: Sentence, { call, step }: Remembered): TalkReading | null {
   const { typed, bits, jars, has } = sentence
-  if (!CHEAP.test(typed.text) || typed.text.includes('?') || has(...DEEDS)) return null
+  if (!isStrengthUnknown(typed.text) || has(...DEEDS)) return null
   if (bits.some(({ kind }) => kind !== 'jar' && kind !== 'plant')) return null
-  if (!STRENGTH_UNKNOWN.test(typed.text)) return null
   const running = runningAmong(jars).filter(({ stage }) => LIQUID.has(stage))
   const [named] = jarsNamed(bits, running)
   if (named === undefined && bits.length > 0) return null

@@ -22,6 +22,7 @@ const A_GLUG = new RegExp(
   `(?:^| )(?:a|an|one|another|some|two|un|una|due) ${SIZE}(?<glug>${GLUG}) (?:of |di |d )?${SWEET}(?: |$)`,
   'u',
 )
+const DONE = new RegExp(`(?:^| )${DID} `, 'u')
 /** `Sweetened it by taste`, `added sugar by eye`, `zuccherato a occhio`. */
 const TASTED = new RegExp(`(?:^| )${DID} (?:\\p{L}+ ){0,4}?${BY_TASTE}(?: |$)`, 'u')
 /** Where how much is asked. */
@@ -48,7 +49,7 @@ export function sweetenedByTaste(sentence: Sentence, { call, question }: Remembe
   const isAsked =
     question?.about.kind === 'lacks' && question.call.command === 'jar sweeten' && question.about.option === 'sugar'
   const glug = A_GLUG.exec(words)?.groups
-  const isDone = new RegExp(`(?:^| )${DID} `, 'u').test(words) || isAsked
+  const isDone = DONE.test(words) || isAsked
   const isTold = isDone && (glug !== undefined || TASTED.test(words))
   if (!isTold && !(isAsked && NOBODY_KNOWS.test(words))) return null
   if (bits.some(({ kind, value }) => !/^(?:jar|plant|date)$/.test(kind) && !(kind === 'sugar' && value === 0)))
