@@ -123,6 +123,9 @@ const STEPS_BY_AID: readonly HarmId[] = ['swallowed_spirit_adult', 'burn']
 const MOST_STEPS = 4
 
 function stepsOf(harm: HarmId, asked: readonly AidId[]): readonly StepKey[] {
+  // Whoever breathes needs no compressions.
+  if (asked[0] === 'breathes' && !STEPS_BY_AID.includes(harm))
+    return stepsFor[harm].filter((step) => step !== 'check_breathing')
   if (asked.length === 0 || !STEPS_BY_AID.includes(harm)) return stepsFor[harm]
   return [...new Set(asked.flatMap((aid) => stepsForAid[aid]))].slice(0, MOST_STEPS)
 }

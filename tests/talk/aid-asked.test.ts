@@ -44,6 +44,17 @@ const BEHIND: readonly (readonly [text: string, aids: readonly AidId[]])[] = [
   ['she seems much better', ['fine_now']],
   ['si è svegliato', ['fine_now']],
   ['coffee, or a cold shower?', ['coffee', 'shower']],
+  ['she nodded off in the armchair', ['asleep']],
+  ['sta dormendo per terra', ['asleep']],
+  ['he’s asleep but I can wake him', ['can_wake']],
+  ['she opens her eyes when I call', ['can_wake']],
+  ['he mumbles if I shake him', ['can_wake']],
+  ['riesco a svegliarlo', ['can_wake']],
+  ['mi risponde', ['can_wake']],
+  ['her breathing is steady', ['breathes']],
+  ['respira normalmente', ['breathes']],
+  ['he’s sleeping and breathing fine', ['asleep']],
+  ['she’s fine, just asleep', ['asleep']],
 ]
 
 describe('what is asked behind the answer that told whom to call', () => {
@@ -61,6 +72,32 @@ describe('what is asked behind the answer that told whom to call', () => {
       harm: 'unconscious_after_drinking',
     })
     expect(asked('he is snoring loudly', DRUNK)).toEqual({ aids: ['snoring'], harm: 'unconscious_after_drinking' })
+  })
+
+  it.each([
+    ['he doesn’t respond to me', 'can_wake'],
+    ['I can’t wake her', 'can_wake'],
+    ['she hardly opens her eyes', 'can_wake'],
+    ['he isn’t breathing normally', 'breathes'],
+    ['non respira bene', 'breathes'],
+    ['non riesco a svegliarla', 'can_wake'],
+  ] as const)('takes no denial for relief: %s', (text, aid) => {
+    expect(asked(text, DRUNK)?.aids ?? []).not.toContain(aid)
+  })
+
+  it('tells who sleeps from who can’t be woken', () => {
+    const SENSELESS = of('unconscious_after_drinking')
+    expect(asked('she is asleep on the settee', DRUNK)?.harm).toBe('swallowed_spirit_adult')
+    expect(asked('she is asleep and won’t wake up', DRUNK)?.harm ?? findHarmAfter('won’t wake up', DRUNK)).toBe(
+      'unconscious_after_drinking',
+    )
+    expect(asked('she is asleep', of('swallowed_spirit_child'))?.harm).toBe('unconscious_after_drinking')
+    expect(asked('she is asleep', of('methanol'))?.harm).toBe('unconscious_after_drinking')
+    expect(asked('he still sleeps', SENSELESS)?.harm).toBe('unconscious_after_drinking')
+    expect(asked('he’s awake now', SENSELESS)?.harm).toBe('swallowed_spirit_adult')
+    expect(asked('he answers when I poke him', SENSELESS)?.harm).toBe('swallowed_spirit_adult')
+    expect(asked('he’s awake now', { ...SENSELESS, behind: 'methanol' })?.harm).toBe('methanol')
+    expect(asked('he’s breathing fine', SENSELESS)?.harm).toBe('unconscious_after_drinking')
   })
 
   it.each(['she is not fine', 'will he be fine'])('takes no doubt for relief: %s', (text) => {
@@ -82,6 +119,9 @@ describe('what is asked behind the answer that told whom to call', () => {
 
 describe('where a sentence tells of somebody drunk itself', () => {
   it.each<[string, AidId]>([
+    ['my uncle drank half a bottle of damson gin and is asleep on the bench', 'asleep'],
+    ['our treasurer got plastered and has nodded off', 'asleep'],
+    ['mia zia è ubriaca e dorme', 'asleep'],
     ['my brother in law is legless, can he go to bed?', 'sleep'],
     ['a friend had far too much to drink, will coffee help?', 'coffee'],
     ['one of our helpers is drunk and wants to drive home', 'go_home'],

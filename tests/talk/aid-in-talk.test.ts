@@ -60,6 +60,22 @@ it('says the answer first, then when to call, and at most four steps with source
   }
 })
 
+it.each([
+  ['my son drank limoncello and passed out', 'he woke up', 'swallowed_spirit_child'],
+  ['my aunt ate yew berries and is unconscious', 'she can talk again, she is awake', 'swallowed_plant'],
+  ['my aunt passed out after the sloe gin', 'she’s awake now', 'swallowed_spirit_adult'],
+])('speaks of no compressions once they are awake, and forgets no poison: %s', async (first, then, id) => {
+  const [, last] = await answersTo([first, then])
+  expect(last).toMatchObject({ id })
+  expect((last as { steps: readonly string[] }).steps).not.toContain('check_breathing')
+})
+
+it('has no compressions for whoever breathes, and still calls for who can’t be woken', async () => {
+  const [, last] = await answersTo(['my aunt passed out after the sloe gin', 'she is breathing normally'])
+  expect(last).toMatchObject({ id: 'unconscious_after_drinking', asked: ['breathes'] })
+  expect((last as { steps: readonly string[] }).steps).not.toContain('check_breathing')
+})
+
 it('finds no relief in feeling well after what poisons', async () => {
   expect((await answersTo(['my friend drank methylated spirit', 'he’s fine now'])).at(-1)).toMatchObject({
     id: 'methanol',

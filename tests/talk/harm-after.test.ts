@@ -83,7 +83,10 @@ it.each([
   [[JAR, 'there is fur on top of the lemon', 'thanks', 'I swallowed a bit of it'], 'swallowed_undrinkable'],
   [[JAR, 'I used white spirit by mistake', 'I drank it'], 'methanol'],
   [['I put yew berries in it', 'we already drank some'], 'swallowed_plant'],
-  [['my friend drank too much, what do I do', 'he’s asleep'], 'unconscious_after_drinking'],
+  // First they are woken, which the answer asks for (NHS).
+  [['my friend drank too much, what do I do', 'he’s asleep'], 'swallowed_spirit_adult'],
+  [['my friend drank too much, what do I do', 'he’s asleep', 'he won’t wake up'], 'unconscious_after_drinking'],
+  [['my friend drank methylated spirit', 'he’s asleep'], 'unconscious_after_drinking'],
 ])('answers it in a talk: %j', async (lines, id) => {
   expect(await lastOf(lines)).toMatchObject({ id })
 })
@@ -93,7 +96,10 @@ it.each(['he’s in Germany', 'Germany', 'she is in germany right now', 'è in G
   async (text) => {
     const lines = ['my friend drank too much, what do I do', text]
     expect(await lastOf(lines)).toMatchObject({ id: 'swallowed_spirit_adult', country: 'DE' })
-    expect(await lastOf([...lines, 'he’s asleep'])).toMatchObject({ id: 'unconscious_after_drinking', country: 'DE' })
+    expect(await lastOf([...lines, 'he won’t wake up'])).toMatchObject({
+      id: 'unconscious_after_drinking',
+      country: 'DE',
+    })
     expect(await lastOf([...lines, '/settings'])).toMatchObject({ country: null })
     expect(await lastOf([text])).not.toMatchObject({ id: 'swallowed_spirit_adult' })
   },

@@ -43,9 +43,10 @@ export function dangerIn(outcome: CallOutcome | HelpPage): DangerSaid | null {
 }
 
 /** Somebody is harmed: what is told next may be of them. */
-export const dangerOf = (harm: HarmId, country: string | null): DangerSaid => ({
+export const dangerOf = (harm: HarmId, country: string | null, behind: HarmId | null = null): DangerSaid => ({
   of: 'person',
   harm,
+  behind,
   country,
   isBeyondDoubt: true,
   answersSince: 0,

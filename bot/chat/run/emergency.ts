@@ -3,6 +3,10 @@ import { NOBODY } from '../../../store/person.ts'
 import type { Invocation } from '../../calls/invocation.ts'
 import { aidAsked, isStillOfThem } from '../../talk/emergency/aid-asked.ts'
 import { countrySaid } from '../../talk/emergency/country-said.ts'
+import type { DangerSaid } from '../../talk/emergency/danger-said.ts'
+import { POISONED } from '../../talk/emergency/drowsing.ts'
+import { poisonBehind } from '../../talk/emergency/find-harm.ts'
+import type { HarmId } from '../../talk/emergency/harm.ts'
 import { findHarmAfter } from '../../talk/emergency/harm-after.ts'
 import { whoAt } from '../../talk/memory/remembered.ts'
 import type { Asker } from '../command.ts'
@@ -27,6 +31,13 @@ const textOf = (typed: string | Invocation): string => {
     ([option, text]) => path !== 'trouble' || withoutAnswers(`/trouble x ${option}:${text}`) !== '/trouble x',
   )
   return told.map(([, text]) => text).join('\n')
+}
+
+/** Of somebody out of their senses: what was swallowed stays a danger once they wake up. */
+const behindOf = (text: string, harm: HarmId, before: DangerSaid | null): HarmId | null => {
+  if (harm !== 'unconscious_after_drinking') return null
+  if (before !== null && POISONED.includes(before.harm)) return before.harm
+  return before?.behind ?? poisonBehind(text)
 }
 
 /** The country that a person has chosen and their zone; whatever keeps it from being read, they count as unknown. */
@@ -56,7 +67,7 @@ export const emergencyIn = async (
   if (harm === null) return null
   const country = told ?? harmed?.country ?? null
   if (talk !== undefined && said !== null && nowMs !== undefined) {
-    talk.keep(who, { ...said, danger: dangerOf(harm, country) }, nowMs)
+    talk.keep(who, { ...said, danger: dangerOf(harm, country, behindOf(textOf(typed), harm, harmed)) }, nowMs)
   }
   const whereabouts = await whereaboutsOf(asker)
   return {

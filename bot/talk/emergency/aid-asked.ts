@@ -1,6 +1,7 @@
 import { type AidId, askedWords, fireWords, toldWords } from './aid-words.ts'
 import type { DangerSaid } from './danger-said.ts'
-import { DROWSING } from './drowsing.ts'
+import { AWAKE, DROWSING } from './drowsing.ts'
+import { findHarm } from './find-harm.ts'
 import type { HarmId } from './harm.ts'
 import { plainWords } from './plain-words.ts'
 import { respelt } from './respell.ts'
@@ -22,10 +23,10 @@ const NOT_FINE =
 
 const textOf = (typed: string): string => ` ${respelt(plainWords(typed)).join(' ')} `
 
-function found(text: string, rows: Known): readonly AidId[] {
+function found(text: string, rows: Known, isSo = (_aid: AidId, _at: number) => true): readonly AidId[] {
   const all = rows.flatMap(([aid, says]) => {
     const at = text.search(says)
-    return at === -1 ? [] : [{ aid, at }]
+    return at === -1 || !isSo(aid, at) ? [] : [{ aid, at }]
   })
   return all.toSorted((one, other) => one.at - other.at).map(({ aid }) => aid)
 }
@@ -38,9 +39,24 @@ function ofPerson(text: string): readonly AidId[] {
     const isOne = questions.includes('go_home') || questions.includes('sleep')
     return questions.filter((aid) => !(aid === 'alone' && isOne))
   }
-  return found(text, STATES)
+  return statesIn(text).slice(0, 1)
+}
+
+/** What was told of somebody, the one that asks for most first. */
+const FIRST: readonly AidId[] = ['being_sick', 'can_wake', 'snoring', 'asleep', 'breathes', 'fine_now']
+
+/** Right before a state: it is not so. */
+const DENIED =
+  / (?:not|isnt|arent|wasnt|doesnt|dont|didnt|cant|cannot|couldnt|wont|never|hardly|barely|stopped|no longer|if he|if she|non|a malapena|a stento) (?:\w+ ){0,3}$/
+
+/** Somebody is better, or at least no worse: of these a denial counts. */
+const RELIEF: readonly AidId[] = ['can_wake', 'breathes', 'asleep']
+
+function statesIn(text: string): readonly AidId[] {
+  return found(text, STATES, (aid, at) => !(RELIEF.includes(aid) && DENIED.test(text.slice(0, at + 1))))
     .filter((aid) => aid !== 'fine_now' || !NOT_FINE.test(text))
-    .slice(0, 1)
+    .filter((aid) => aid !== 'asleep' || !AWAKE.test(text))
+    .toSorted((one, other) => FIRST.indexOf(one) - FIRST.indexOf(other))
 }
 
 const FIRE: readonly HarmId[] = ['clothes_on_fire', 'spirit_fire', 'burn']
@@ -101,11 +117,31 @@ export function aidAsked(typed: string, alone: HarmId | null, danger: DangerSaid
   }
   const harm = before ?? alone ?? 'swallowed_spirit_adult'
   if (!DROWSING.includes(harm)) return null
-  if (before === null && !isDrunkNamed(typed, text)) return null
   if (isOfMaking(typed, text)) return null
   const aids = ofPerson(text)
-  return aids.length > 0 ? { aids, harm: worse(harm, alone) } : null
+  const isTold = before !== null || isDrunkNamed(typed, text) || (alone !== null && aids[0] === 'asleep')
+  if (!isTold || aids.length === 0) return null
+  return { aids, harm: harmNow(aids, danger, alone, findHarm(typed)) }
 }
+
+/** Whose numbers and steps count now; `own` is what the sentence tells of, whatever was said before. */
+function harmNow(aids: readonly AidId[], danger: DangerSaid | null, alone: HarmId | null, own: HarmId | null): HarmId {
+  const before = danger?.of === 'person' ? danger.harm : null
+  const harm = before ?? alone ?? 'swallowed_spirit_adult'
+  if (own === SENSELESS) return worse(harm, alone)
+  // Whether a sleep is one is found out by waking them, which the answer asks for.
+  if (aids[0] === 'asleep' && [before ?? 'swallowed_spirit_adult', own ?? 'swallowed_spirit_adult'].every(isOfDrink)) {
+    return 'swallowed_spirit_adult'
+  }
+  if (before === SENSELESS && (aids[0] === 'can_wake' || aids[0] === 'fine_now')) {
+    return danger?.behind ?? 'swallowed_spirit_adult'
+  }
+  return worse(harm, alone)
+}
+
+const SENSELESS: HarmId = 'unconscious_after_drinking'
+
+const isOfDrink = (harm: HarmId): boolean => harm === 'swallowed_spirit_adult'
 
 /** Who was poorly and is out of their senses now, or drank what poisons, is worse off. */
 function worse(before: HarmId, now: HarmId | null): HarmId {

@@ -13,6 +13,9 @@ export const AIDS = [
   'when_to_call',
   'being_sick',
   'snoring',
+  'asleep',
+  'can_wake',
+  'breathes',
   'fine_now',
   'fire_out',
   'on_burn',
@@ -81,6 +84,19 @@ export const toldWords: AidWords = [
   [
     'being_sick',
     '(?:keeps?|kept|still|been|started|starts|being|getting|gets|got|feels?|feeling|going to be|gonna be|about to be|was|is|hes|shes|theyre|very|so|really) (?:(?:being|getting|going|to|be|so|very|been) ){0,2}sick(?! (?:of|and tired))|(?:vomit|puk|retch)\\w*|(?:throw\\w*|threw|bringing) (?:it |everything )?up|vomita\\w*|(?:rimett|rigett)\\w+',
+  ],
+  [
+    'can_wake',
+    '(?:can|could|do|did|managed to|able to|just|i|we) (?:(?:just|still|easily|always|did|have|ve) )?(?:wake|woke|woken|rouse|roused) (?:him|her|them|(?:my|our|the) \\w+)(?: up)?|(?:wakes?|stirs?|rouses?|stirring|responds?|reacts?|answers?|mumbles?|groans?|grunts?|talks?|speaks?|moans?)(?: up)?(?: (?:to|at|a bit|back))? (?:when|if|whenever|every time|each time|after) (?:i|we|you|someone|somebody|he|she|they|hes|shes|poked|shaken|called|spoken)|(?:opens?|opened|opening) (?:his|her|their) eyes|(?:responds?|responding|responded|reacts?|reacting|answers?|answered|answering|talks?|talking|talked|speaks?|speaking|spoke) (?:(?:back|again|normally|now) )*(?:to )?(?:me|us)|(?:is|are|hes|shes|theyre) (?:\\w+ )?(?:responsive|rousable|responding|conscious)|(?:squeez\\w+|tak(?:es|ing)|took) (?:my|our) hand|' +
+      '(?:riesco|riusciamo|riuscit[oa]|siamo riusciti) (?:a )?(?:svegli|risvegli|far)\\w+|(?:lo|la|li|l) (?:ho |abbiamo |posso )?svegli\\w+|si (?:ri)?sveglia(?:no)? (?:se|quando|appena)|(?:apre|ha aperto|aprono) gli occhi|(?:mi|ci) (?:risponde|parla|ha rispost[oa])(?:no)?|reagisce|e cosciente',
+  ],
+  [
+    'breathes',
+    '(?:breath(?:e|es|ing|ed)|breath) (?:(?:is|seems|looks|sounds|just|quite|all|perfectly|absolutely|very|pretty) )*(?:fine|ok|okay|normal(?:ly)?|well|alright|right|regular(?:ly)?|steady|steadily|even(?:ly)?|calm(?:ly)?|good|deep(?:ly)?)|(?:is|are|hes|shes|theyre|still) (?:still )?breathing(?= (?:[.,]|and|but|though|now|just)|$)|respir(?:a|ano|ando|o) (?:(?:molto|abbastanza|del tutto) )*(?:bene|normalmente|regolarmente|tranquill\\w+|regolare|normale)',
+  ],
+  [
+    'asleep',
+    '(?:asleep|sleeping|sleeps|dozing|dozed off|nodded off|dropped off|out of it|eyes (?:are )?(?:shut|closed)|dorm(?:e|ono)|dormendo|addormentat[oaie])',
   ],
   ['snoring', 'snor\\w+|russ(?:a|are|ando|ava)(?: \\w+)?'],
   [

@@ -5,6 +5,8 @@ export interface DangerSaid {
   readonly of: 'drink' | 'person'
   /** What drinking it does; or what had happened to them. */
   readonly harm: HarmId
+  /** Of somebody out of their senses: what stays a danger once they wake up, if anything. */
+  readonly behind?: HarmId | null
   /** Where they are, two letters, if it was told. */
   readonly country?: string | null
   /** Whether a taste of it is asked about too, not only a drink. */

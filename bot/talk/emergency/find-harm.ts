@@ -1,4 +1,5 @@
 import { ofTexts } from '../../../core/once.ts'
+import { POISONED } from './drowsing.ts'
 import { isClothesOnFire, isSpiritFire } from './flames.ts'
 import type { HarmId } from './harm.ts'
 import { isMouthful } from './hot-taste.ts'
@@ -144,3 +145,9 @@ export const findHarm = ofTexts((text): HarmId | null => {
   if (SHOUT.test(text)) return 'someone_hurt'
   return RULES.find(([, is]) => is(said))?.[0] ?? null
 })
+
+/** What somebody had who is out of their senses, where that stays a danger once they wake up; or null. Never throws. */
+export function poisonBehind(text: string): HarmId | null {
+  const said = saidIn(text)
+  return RULES.find(([harm, is]) => POISONED.includes(harm) && is(said))?.[0] ?? null
+}

@@ -1,5 +1,5 @@
 import type { DangerSaid } from './danger-said.ts'
-import { DROWSING } from './drowsing.ts'
+import { ASLEEP, AWAKE, DROWSING } from './drowsing.ts'
 import { findHarm } from './find-harm.ts'
 import type { HarmId } from './harm.ts'
 import { type SaidOfHarm, saidIn, type WordSpan } from './said.ts'
@@ -38,13 +38,6 @@ function isHad(said: SaidOfHarm, isTasteMeant: boolean): boolean {
       (DONE.test(said.text) || !isOnlyAsked(said, span)),
   )
 }
-
-/** How somebody lies there. */
-const ASLEEP =
-  /\b(?:asleep|sleeping|sleeps|dozing|dozed off|nodded off|dropped off|snor\w+|out of it|eyes (?:are )?(?:shut|closed)|dorm(?:e|ono|iva)|sta(?:nno)? dormendo|addormentat[oaie]|russa)\b/
-
-const AWAKE =
-  /\b(?:(?:not|isnt|wasnt|arent|no longer|non(?: sta)?|stopped) (?:(?:really|even|yet|actually|just|all|si e|piu) )*(?:asleep|sleeping|snoring|dozing|dorm\w+|addormentat\w+|russ\w+)|woke|woken|awake|svegli[oa])\b/
 
 /** A few words of somebody who was just spoken of: `he's asleep`. */
 const isAsleep = (said: SaidOfHarm): boolean =>

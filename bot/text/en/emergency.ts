@@ -1,6 +1,7 @@
 import { lineTyped } from '../../calls/write-line.ts'
 import type { AidId } from '../../talk/emergency/aid-words.ts'
 import type { PoisonCentre } from '../../talk/emergency/contacts.ts'
+import { POISONED } from '../../talk/emergency/drowsing.ts'
 import type { StepKey } from '../../talk/emergency/first-aid.ts'
 import type { HarmId } from '../../talk/emergency/harm.ts'
 import type { Feature } from '../language.ts'
@@ -97,17 +98,22 @@ const aidWords: Readonly<Record<AidId, string>> = {
   when_to_call: 'If you’re in doubt, call.',
   being_sick: 'Keep them sitting up, or on their side if they’re drowsy. Don’t leave them.',
   snoring: 'Snoring can mean that the breath is blocked. Try to wake them now.',
+  asleep: 'Try to wake them now, by name and by the shoulder. Stay beside them.',
+  can_wake: 'Good that they can be woken. Stay, it can still get worse.',
+  breathes: 'Good, keep watching it. Can you wake them? Try now.',
   fine_now: 'Good, but don’t leave them alone yet. It can still get worse.',
   fire_out: 'Good that it’s out. Red or sore skin? Cool it under running water now, for 20 minutes.',
   on_burn: 'Only cool running water on a burn, for 20 minutes, then cling film.',
 }
 
-/** Of what was swallowed, feeling well is no news. */
-const POISONED: readonly HarmId[] = ['swallowed_spirit_child', 'swallowed_plant', 'swallowed_undrinkable', 'methanol']
-
 const answerWords = (asked: readonly AidId[], harm: HarmId): string =>
   asked
-    .map((aid) => (aid === 'fine_now' && POISONED.includes(harm) ? 'Feeling well proves nothing yet.' : aidWords[aid]))
+    .map((aid) =>
+      aid === 'fine_now' && POISONED.includes(harm)
+        ? // Of what was swallowed, that is no news.
+          'Feeling well proves nothing yet.'
+        : aidWords[aid],
+    )
     .join(' ')
 
 /** When to call for somebody who drank too much and is asked about. */
