@@ -44,6 +44,17 @@ export const ASKED: readonly (readonly [entry: string, english: string, italian:
   ['metal_lid', 'is a tin lid a bad idea', 'il coperchio di metallo rovina il liquore'],
   ['lead_crystal', 'is it ok in a lead crystal decanter', 'nella caraffa di cristallo è sicuro'],
   ['clean_bottles', 'how do you sterilise bottles', 'come si sterilizzano le bottiglie'],
+  [
+    'sober_driver',
+    'i never touched a drop so can i take the lads home',
+    'ho bevuto solo acqua, accompagno io gli altri',
+  ],
+  ['hangover', 'what do you do for a bad hangover', 'come si cura la sbornia'],
+  [
+    'unknown_steeped',
+    'i soaked berries nobody could name, bin the lot?',
+    'bacche sconosciute già nella grappa, si butta tutto',
+  ],
   ['driving', 'may i drive home after a small one', 'dopo un bicchierino si può guidare'],
   ['foraging', 'how do i tell a sloe from something poisonous', 'come distinguo le bacche buone nel bosco'],
   ['selling', 'are we allowed to sell bottles on the stall', 'alla fiera si può vendere'],

@@ -82,6 +82,7 @@ it.each([
   [[JAR, 'there is fur on top of the lemon', 'but I already drank some of it'], 'swallowed_undrinkable'],
   [[JAR, 'there is fur on top of the lemon', 'thanks', 'I swallowed a bit of it'], 'swallowed_undrinkable'],
   [[JAR, 'I used white spirit by mistake', 'I drank it'], 'methanol'],
+  [['we put unknown berries in the gin', 'I already drank some'], 'swallowed_plant'],
   [['I put yew berries in it', 'we already drank some'], 'swallowed_plant'],
   // First they are woken, which the answer asks for (NHS).
   [['my friend drank too much, what do I do', 'he’s asleep'], 'swallowed_spirit_adult'],

@@ -2,6 +2,7 @@ import type { StopId } from '../../../core/trouble/row.ts'
 import { POISONS } from '../../commands/trouble/if-drunk.ts'
 import type { DangerSaid } from '../../talk/emergency/danger-said.ts'
 import type { HarmId } from '../../talk/emergency/harm.ts'
+import type { HandbookId } from '../../text/messages/handbook.ts'
 import type { CallOutcome } from './call-outcome.ts'
 import type { HelpPage } from './help-page.ts'
 
@@ -26,6 +27,12 @@ const REFUSED: Readonly<Record<string, HarmId>> = {
   refused_botanical: 'swallowed_plant',
 }
 
+/** What an entry of the handbook says not to drink, by what drinking it does. */
+const ENTRIES: Readonly<Partial<Record<HandbookId, HarmId>>> = {
+  unknown_steeped: 'swallowed_plant',
+  chemical_cleaned: 'swallowed_undrinkable',
+}
+
 /** What the verdict on a jar says of drinking from it. */
 function dangerOfVerdict(discard: unknown): DangerSaid | null {
   if (typeof discard !== 'object' || discard === null) return null
@@ -36,7 +43,10 @@ function dangerOfVerdict(discard: unknown): DangerSaid | null {
 
 /** The danger that an answer tells of, so that what is told next is understood; null where it tells of none. */
 export function dangerIn(outcome: CallOutcome | HelpPage): DangerSaid | null {
-  if ('reply' in outcome) return dangerOfVerdict(outcome.reply.data.discard)
+  if ('reply' in outcome) {
+    const harm = ENTRIES[outcome.reply.data.entry as HandbookId]
+    return harm === undefined ? dangerOfVerdict(outcome.reply.data.discard) : ofDrink(harm)
+  }
   if (outcome.ok) return null
   const harm = outcome.error.code === 'refused' ? REFUSED[outcome.error.problem] : undefined
   return harm === undefined ? null : ofDrink(harm)

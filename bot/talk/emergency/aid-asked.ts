@@ -76,6 +76,17 @@ function isDrunkNamed(typed: string, text: string): boolean {
   return names(said, [...OTHERS, 'them', 'self']) && !isContent(said, { from: 8, to: 8 })
 }
 
+/** Somebody drank a lot of it, whatever they call it. */
+const MUCH_DRUNK =
+  /(?<! (?:not|hasnt|hadnt|didnt|never|havent)(?: even)?) (?:drank|drunk|downed|had|finished|emptied|necked|polished off|knocked back|got through|went through|bevut[oaie]|scolat[oaie]|finit[oaie]) (?:\w+ ){0,3}(?:bottles?|litres?|liters?|pints?|lots?|loads|several|many|whole|half|most|jugs?|skinful|(?:three|four|five|six|seven|eight|nine|ten|[3-9]|\d\d) (?:\w+ )?(?:glasses|shots|drinks)|bottigli\w|litr\w|mezz\w|(?:tre|quattro|cinque|sei) bicchier\w+|un sacco)(?! (?:\w+ ){0,2}(?:left|over|spare|ready|rimast\w))(?= )/
+
+/** Whoever sleeps now and drank a lot is told of in the sentence itself. */
+const isSleepingItOff = (typed: string, text: string): boolean => {
+  if (!MUCH_DRUNK.test(text) || SUPPOSED.test(text)) return false
+  const said = saidIn(typed)
+  return names(said, [...OTHERS, 'them']) && !isContent(said, { from: 8, to: 8 })
+}
+
 /** Of a drink that is made, and of nobody. */
 const MAKING =
   / (?:jars?|bottles?|litres?|liters?|ml|cl|kg|oz|(?:drink|serve|pour) (?:it|this|them)|infusion|steep\w*|strain\w*|sweeten\w*|recipe|plan|peels?|syrup|batch|label|vas[oi]|barattol[oi]|bottigli[ae]|litr[oi]|ricetta|sciroppo|bucc[ei]a?)(?= )/
@@ -119,7 +130,8 @@ export function aidAsked(typed: string, alone: HarmId | null, danger: DangerSaid
   if (!DROWSING.includes(harm)) return null
   if (isOfMaking(typed, text)) return null
   const aids = ofPerson(text)
-  const isTold = before !== null || isDrunkNamed(typed, text) || (alone !== null && aids[0] === 'asleep')
+  const isAsleep = aids[0] === 'asleep' && (alone !== null || isSleepingItOff(typed, text))
+  const isTold = before !== null || isAsleep || isDrunkNamed(typed, text)
   if (!isTold || aids.length === 0) return null
   return { aids, harm: harmNow(aids, danger, alone, findHarm(typed)) }
 }

@@ -159,6 +159,10 @@ export const askedInItalian: Readonly<Record<HandbookId, string>> = {
   old_enough: 'a quanti anni si può bere; ha appena diciotto anni',
   illness: 'ha l’asma, può berne; malato di cuore; con la pressione alta; problemi di fegato; è epilettico',
   medicines: 'con gli antibiotici; medicine e alcol; pastiglie per la pressione',
+  sober_driver: 'non ho bevuto niente, posso guidare; porto a casa un amico ubriaco; guido io che non bevo',
+  hangover: 'rimedi per i postumi; cosa aiuta dopo una sbornia; mal di testa dopo aver bevuto',
+  unknown_steeped:
+    'ho messo delle bacche sconosciute nel gin; nel vaso c’è una pianta che non conosco; devo buttare le bacche sconosciute',
   driving: 'posso guidare dopo; bere e guidare; dopo quanto guido',
   pregnancy: 'in gravidanza; incinta un goccio; allattamento',
   children: 'i bambini; tenerlo lontano dai bambini; mio figlio può assaggiare',

@@ -1,5 +1,6 @@
 import { plainWords } from '../../../core/spelling/normalise-name.ts'
 import { withoutAccents } from '../lexicon/plain-text.ts'
+import { isInAlready, isNothingHad } from './danger-told-more.ts'
 import { HEAT_FOR_SPEED, NO_SPIRIT_HEATED } from './heat-for-speed.ts'
 
 /** Lower case without accents and apostrophes; stops are kept, so that a pattern need not reach over them. */
@@ -93,7 +94,7 @@ const WILD =
 
 /** What wild things are taken for by their looks. */
 const LOOK_ALIKE =
-  '\\w*(?:currants?|berr(?:y|ies)|cherr(?:y|ies)|sloes?|plums?|damsons?|haws?|hips?|grapes?|garlic|parsley|carrots?|fennel|celery|cress|mint|sage|ribes|mirtill[oi]|lampon[ei]|mor[ae]|ciliegi[ea]|prugnol[ei]|sambuco|aglio|prezzemolo|carot[ae]|finocchi[oi])'
+  '\\w*(?:currants?|berr(?:y|ies)|cherr(?:y|ies)|sloes?|plums?|damsons?|bullaces?|haws?|hips?|grapes?|garlic|parsley|carrots?|fennel|celery|cress|mint|sage|ribes|mirtill[oi]|lampon[ei]|mor[ae]|ciliegi[ea]|prugnol[ei]|sambuco|aglio|prezzemolo|carot[ae]|finocchi[oi])'
 
 /** What leaves some of itself behind in whatever held it. */
 const CHEMICAL =
@@ -213,16 +214,25 @@ const ASKED: readonly Asked[] = [
     entry: 'driving',
     says: words(
       '(?:drive|drove|driven) home|drove (?:back|off|there|after|straight)|(?:ho|abbiamo|ha|sono andat[oa] a) guid\\w+|(?:before|after|while|and|then|still|are|am|is|im|without|of) driving|(?:to|can i|can we|could i|may i|and|then|before i|i|we|ill|should i) drive|' +
-        '(?:ride|cycle|cycling|biking)(?: \\w+){0,2} (?:home|back)|chainsaw|operate (?:\\w+ ){0,2}machin\\w+|motosega|behind the wheel|breathaly\\w+|guidare|mi metto al volante|al volante|(?:prima|dopo) (?:di )?guid\\w+',
+        '(?:ride|cycle|cycling|biking)(?: \\w+){0,2} (?:home|back)|chainsaw|operate (?:\\w+ ){0,2}machin\\w+|motosega|drive (?:us|him|her|them|everyone|everybody) (?:all )?(?:back|home)|designated driver|behind the wheel|breathaly\\w+|guidare|mi metto al volante|al volante|(?:prima|dopo) (?:di )?guid\\w+',
     ),
     unless:
-      /\bdriv(?:e|es|ing) (?:me|us|everyone|off|out|away|them|it|the|this|these|all|bottles|jars|everything) ?(?:mad|crazy|nuts|the)?\b|\b(?:reminders?|nudges?|messages|pings|promemoria)\b.{0,60}\b(?:i|we|ill|well|to) drive (?:to|up|down|over|out|across|through)\b(?!.*\b(?:drunk|drink|glass|taste|sip|after)\b)/,
+      /\bdriv(?:e|es|ing) (?:me|us|everyone|off|out|away|them|it|the|this|these|all|bottles|jars|everything)\b(?! (?:all )?(?:back|home)\b)|\b(?:reminders?|nudges?|messages|pings|promemoria)\b.{0,60}\b(?:i|we|ill|well|to) drive (?:to|up|down|over|out|across|through)\b(?!.*\b(?:drunk|drink|glass|taste|sip|after)\b)/,
   },
   {
     entry: 'driving',
     says: both(MACHINE, TIPPLE),
     unless:
       /\bdriv(?:e|es|ing) (?:me|us|everyone|them|it) ?(?:mad|crazy|nuts)|(?:ice|washing|sewing|coffee|bottling|vending) machines?|\b(?:leave|left|keep|carry|transport) (?:\w+ ){0,4}in (?:the|my) car\b/,
+  },
+  {
+    entry: 'hangover',
+    says: words(
+      'hang ?overs?|hung ?over|hair of the dog|morning after (?:pills?|cure|feeling)|postumi|(?:dopo ?)?sbornia|dopo ?sbronza|' +
+        '(?:head ?ache|(?:head|tete|skull) (?:is |s )?(?:killing|pounding|splitting|thumping|banging|throbbing|hurts?|aches?)|(?:killing|pounding|splitting|thumping) head(?:ache)?|rough|grim|rotten|dreadful)(?: \\w+){0,4} (?:after|from|since|because of)(?: \\w+){0,3} (?:last night|yesterday|limoncello|liqueur|gin|vodka|the (?:fair|party|tasting)|too much|drinking|night before)|' +
+        'mal di testa (?:dopo|da|per|del giorno dopo)(?= .*(?:bevut|ber|limoncello|liquore|sera|festa))',
+    ),
+    unless: /\d|\b(?:jars?|plan|recipe|name|called|label|infus\w+)\b/,
   },
   {
     entry: 'honey_babies',
@@ -459,7 +469,9 @@ export const tellsOfHarm = (word: string): boolean => TELLING.test(word)
 /** The entry that answers what a sentence asks or tells of a danger to people, or null. */
 export function dangerAsked(text: string): string | null {
   const said = plain(text)
-  return ASKED.find(({ says, unless }) => says.test(said) && unless?.test(said) !== true)?.entry ?? null
+  const entry = ASKED.find(({ says, unless }) => says.test(said) && unless?.test(said) !== true)?.entry ?? null
+  if (entry === 'driving' && isNothingHad(said)) return 'sober_driver'
+  return entry === 'foraging' && isInAlready(said) ? 'unknown_steeped' : entry
 }
 
 /** Before what somebody takes by prescription: `my gran is on steroids`. */

@@ -90,7 +90,7 @@ const aidWords: Readonly<Record<AidId, string>> = {
   position: 'Not on their back, where vomit can choke them: on their side.',
   shower: 'No shower or bath. It sobers nobody up, and they can fall, faint or get too cold.',
   coffee: 'No coffee and no more alcohol. Neither sobers anybody up.',
-  go_home: 'Not alone, and no driving. Take them there, and somebody stays with them.',
+  go_home: 'Not alone, and they don’t drive. Somebody who’s had nothing takes them, and somebody stays with them.',
   alone: 'Don’t leave them alone, not even asleep.',
   walk_about: 'No walking about. It sobers nobody up, and they can fall.',
   water_or_food: 'Sips of water, only if they’re wide awake and can swallow. No food, no tablets.',

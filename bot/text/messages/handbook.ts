@@ -38,6 +38,9 @@ export type SteepingId =
   | 'quick_ones'
 
 export type PlantsId =
+  | 'foraging'
+  | 'unknown_steeped'
+  | 'sprayed'
   | 'peel_how'
   | 'pith'
   | 'unwaxed'
@@ -174,11 +177,11 @@ export type SafetyId =
   | 'medicines'
   | 'illness'
   | 'driving'
+  | 'sober_driver'
+  | 'hangover'
   | 'pregnancy'
   | 'children'
   | 'pets'
-  | 'foraging'
-  | 'sprayed'
   | 'essential_oils'
   | 'garlic'
   | 'plant_limits'

@@ -55,6 +55,23 @@ it.each([
   ['the leaves resemble wild garlic, may they go in', 'foraging'],
   ['black berries with a pale stripe, looking a bit like bilberries', 'foraging'],
   ['foglie che somigliano al prezzemolo, le metto?', 'foraging'],
+  ['can my sister drive us all back, she hasn’t drunk anything', 'sober_driver'],
+  ['only had squash tonight, may I drive home', 'sober_driver'],
+  ['I’m the designated driver, is it fine driving then?', 'sober_driver'],
+  ['non ho toccato alcol, posso guidare?', 'sober_driver'],
+  ['had nothing except a nip, can I drive', 'driving'],
+  ['I’ve had nothing for two hours, can I drive', 'driving'],
+  ['I didn’t drink much, may I drive home', 'driving'],
+  ['had nothing to eat, can I drive', 'driving'],
+  ['non ho bevuto niente tranne un bicchiere, posso guidare', 'driving'],
+  ['we steeped strange leaves in vodka last week, keep it?', 'unknown_steeped'],
+  ['there are some mystery fruits in my jar', 'unknown_steeped'],
+  ['ho messo radici che non conosco nella grappa', 'unknown_steeped'],
+  ['picked fruits that look like bullaces and dropped them in gin', 'unknown_steeped'],
+  ['should I put mystery berries in rum', 'foraging'],
+  ['anything for a hangover?', 'hangover'],
+  ['my skull is splitting after the tasting, since last night', 'hangover'],
+  ['come passo la sbornia', 'hangover'],
 ])('is one: %s', (text, entry) => {
   expect(dangerAsked(text)).toBe(entry)
 })
