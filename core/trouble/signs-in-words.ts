@@ -9,6 +9,13 @@ const VARNISH =
 /** What burns the tongue is said to taste of petrol: it is fuel where it smells so. */
 const SMELL = /\b(?:smel[lt]|stink|stank|reek|whiff|odou?r|puzz|odor|annus)|\bsa(?:peva)? di\b/iu
 
+/** What has rotted: never an egg, whose smell has other causes. */
+const ROT =
+  /\b(?:rot|rotting|rotted|rotten(?! eggs?\b)|putrid|putrefied|decay(?:ed|ing)?|sewage|sewers?|pond(?: water)?|swamp|stagnant|carrion|corpse|manure|vomit|something (?:has |had |that )?died|dead (?:animal|mouse|rat|fish|body|thing)s?|marci(?:o|ume)|putrido|fogna|fogne|stagno|palude|stagnante|carogna|vomito|letame)(?!\p{L})/iu
+
+/** Whether a text tells of a smell of rot, a pond or sewage. */
+export const smellsOfRot = (text: string): boolean => ROT.test(text) && SMELL.test(text)
+
 /** The words for a solvent that a text names. */
 export const namesVarnish = (text: string): boolean => VARNISH.test(text)
 export const namesFuel = (text: string): boolean => FUEL.test(text)

@@ -4,6 +4,7 @@ import { isOver } from '../../talk/bits/jars-of.ts'
 import { sentenceOnce } from '../../talk/bits/sentence-once.ts'
 import type { TalkReading } from '../../talk/frames/reading.ts'
 import { inMl } from '../../talk/household/by-household.ts'
+import { isTroubleTold } from '../../talk/memory/undo-rule.ts'
 import { bothDone } from '../../talk/reader/both-done.ts'
 import { clausesApart, SHOWN } from '../../talk/reader/clauses-apart.ts'
 import { deedsApart } from '../../talk/reader/deeds-apart.ts'
@@ -91,6 +92,8 @@ export function deedsIn(line: string, whole: TalkReading, dispatch: Dispatch, pe
   if ((whole.kind === 'refused' && !isOfNoJar(whole)) || (!isOfDeed && surroundings.jars.every(isOver))) return null
   const text = inMl(mended(line, dispatch, person), surroundings)
   const sentence = sentenceOnce(text, surroundings)
+  // `Strained it, gone slimy, undo it`: what is wrong is answered, and nothing is written down beside it.
+  if (sentence.has('take_back') && isTroubleTold(sentence)) return null
   const both = bothDone(whole, sentence)
   if (both !== null) return inOrder(both)
   const plain = unsweetenedIn(sentence, surroundings, dispatch, person)

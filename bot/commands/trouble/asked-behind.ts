@@ -1,6 +1,8 @@
 import type { Diagnosis } from '../../../core/trouble/diagnose.ts'
 import type { Context } from '../../chat/command.ts'
+import { inMore } from '../../chat/depth.ts'
 import { whomToCall } from '../../chat/emergency-reply.ts'
+import type { Reply } from '../../chat/reply.ts'
 import type { Message } from '../../text/words.ts'
 import { note } from '../reply/outcome-reply.ts'
 import { ifDrunkCautions } from './if-drunk.ts'
@@ -40,8 +42,25 @@ export function aboutNotes(diagnosis: Diagnosis, { about }: TroubleInput): reado
   if (about === undefined || !mayHarm(diagnosis)) return []
   if (isOfFullBottles(diagnosis, { about })) return [note('trouble_full_bottles')]
   if (OTHERS.test(about.is)) return [note(isOfGrowth(diagnosis) ? 'trouble_other_bottles' : 'trouble_same_bottles')]
-  if (SKIMMED.test(about.is)) return isOfGrowth(diagnosis) ? [note('trouble_skimmed')] : []
+  if (SKIMMED.test(about.is)) return [note('trouble_skimmed')]
   return diagnosis.verdict.kind === 'throw_away' ? [note('trouble_no_use')] : []
+}
+
+/**
+ * What would keep it all the same is told no in one line, with why, where what is wrong was told before: the rest stands one question
+ * deeper.
+ */
+export function noAtOnce(reply: Reply, diagnosis: Diagnosis, { about }: TroubleInput): Reply {
+  const { verdict, question } = diagnosis
+  const isOpen = verdict.kind === 'hold' || verdict.kind === 'ask'
+  if (about === undefined || !isOpen || !mayHarm(diagnosis) || BOTTLES.test(about.is) || OTHERS.test(about.is))
+    return reply
+  const why = !SKIMMED.test(about.is) ? 'used' : isOfGas(diagnosis) ? 'gas' : 'skimmed'
+  return {
+    ...reply,
+    headline: { group: 'headlines', key: 'trouble_no_yet', values: { why, question } },
+    notes: inMore(reply.notes),
+  }
 }
 
 /** Somebody else has some of it. */

@@ -5,6 +5,7 @@ import { signature } from '../../calls/signatures.ts'
 import { defineCommand } from '../../chat/command.ts'
 import { emergencyReply } from '../../chat/emergency-reply.ts'
 import { jarNamed } from '../jar/known/jar-named.ts'
+import { noAtOnce } from './asked-behind.ts'
 import { keepTold } from './keep-told.ts'
 import { answered, knownFacts, toldBefore } from './known-facts.ts'
 import { jarChoices } from './trouble-actions.ts'
@@ -31,6 +32,6 @@ export const troubleCommand = defineCommand({
     const told = await keepTold(diagnosis, input, held, context)
     const asking = { input, ...told, facts: diagnosis.facts, also, context }
     const standing = told.held === null ? diagnosis : asItStands(diagnosis, standingTroubles(told.held.story))
-    return troubleReply(standing, asking, await jarChoices(asking))
+    return noAtOnce(troubleReply(standing, asking, await jarChoices(asking)), standing, asking.input)
   },
 })

@@ -145,7 +145,7 @@ export const italian: Lexicon = {
     slime: `viscid*, patina rosa, muffa rosa, patina arancione, bava, macchie nere`,
     sour: `acid*, aspr*, acidul*, agro`,
     spicy: `piccant*, peperoncino, troppo zenzero, pizzica, infuocato, brucia la lingua`,
-    rotten_egg: `uova marce, uovo marcio, zolfo, cavolo, fogna, fiammifer*`,
+    rotten_egg: `uova marce, uovo marcio, zolfo, cavolo, fogna, puzza|odore|sa di marcio|marciume|putrido|stagno|palude|carogna|vomito|letame, acqua stagnante, putrid*, fiammifer*`,
     soapy: `sapon*, detersivo, profumo da donna, shampoo, bagnoschiuma, deodorante`,
     hairs: `peli, peletti, spine, pizzica in gola, prurito, spinette`,
     swims: `galleggia*, a galla, nuota*`,

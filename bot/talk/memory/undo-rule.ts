@@ -67,7 +67,7 @@ const jarAsked = (call: CallRead, choices: readonly CallRead[], meant: readonly 
 }
 
 /** `Gone slimy, undo it`: what is told of the jar now is no step, and nothing is taken back for it. */
-function isTroubleTold(sentence: Sentence): boolean {
+export function isTroubleTold(sentence: Sentence): boolean {
   const found = symptomIn(sentence)
   return found !== null && !isOfTaste(found.id)
 }

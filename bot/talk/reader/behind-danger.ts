@@ -26,7 +26,11 @@ const SKIMMED =
 
 /** Of whatever else a danger was told of: what is taken off the top of it all the same, and no plant that is taken out. */
 const TAKEN_OFF =
-  /\b(?:skim\p{L}*|scoop\p{L}*|spoon(?:ed|ing)? (?:it|that|the \p{L}+) off|(?:scrap|wip|pour|tip)\p{L}* (?:it|that|(?:off )?the (?:\p{L}+ )?(?:top|foam|froth|scum|layer|bubbles|head|bit))(?: bit| part| layer)?(?: ?all)?(?: ?(?:off|out|away))?|schium(?:o|ar\p{L}*)|raschi\p{L}*|tolgo la schiuma)(?!\p{L})/u
+  /\b(?:skim\p{L}*|scoop\p{L}*|spoon(?:ed|ing)? (?:it|that|the \p{L}+) off|(?:scrap|wip|pour|tip)\p{L}* (?:it|that|(?:off )?the (?:\p{L}+ )?(?:top|foam|froth|scum|layer|bubbles|head|bit))(?: bit| part| layer)?(?: ?all)?(?: ?(?:off|out|away))?|(?:take|took|taking|taken|lift\p{L}*|wip\p{L}*|get) (?:it|that|the (?:\p{L}+ )?(?:top|foam|froth|scum|layer|film|skin))(?: bit| part| layer)? ?off|(?:let|leave|letting) (?:it|the (?:smell|jar|lid)) (?:to )?(?:air|breathe|evaporate|off gas)(?: out| off)?|air(?:ing)? it(?: out)?|schium(?:o|ar\p{L}*)|raschi\p{L}*|(?:la|lo|le|li) (?:tolgo|levo)|tolgo la schiuma|(?:lo|la) (?:lascio|faccio) (?:arieggiare|respirare|sfiatare|evaporare))(?!\p{L})/u
+
+/** It is thought to be nothing, and nothing is told of what it was. */
+const SHRUGGED =
+  /^(?:(?:oh|ah|well|nah|no|ok|i m|im|i|am|sure|think|guess|bet|reckon|so|but|and|ma|beh|tanto) )*(?:(?:it|that|this)(?:ll| will| should| must| s|s)? (?:probably |surely |all |still |just )?be (?:fine|ok|okay|alright|all right|good|grand)|(?:andra|sara) (?:tutto )?(?:bene|a posto)|(?:dont|do not) (?:care|mind)|non (?:fa niente|importa)|ill (?:risk|chance) it|rischio)(?: (?:though|then|anyway|i think|i guess|mate|lo stesso))*$/u
 
 const AHEAD =
   '(?:can|could|may|might|should|shall|would|will|ill|ll|lets|gonna|going to|want to|like to|plan to|thinking of|how about|what if|is it (?:ok|okay|fine|safe|alright)|(?:ok|okay|fine|good|safe|alright) (?:for|in|to|if)|posso|possiamo|potrei|potremmo|si puo|voglio|vorrei|lo|la|ci)'
@@ -146,8 +150,9 @@ export function behindDanger(sentence: Sentence, said: Remembered = NOTHING_SAID
   const step = isQuestion ? null : stepBehind(plain, standing)
   if (step !== null) return { ...callReading(again({})), ...(step.next !== null && { next: step.next }) } as TalkReading
   if (isOfGrowth(standing) ? SKIMMED.test(plain) : TAKEN_OFF.test(plain))
-    return callReading(again({ about: isOfGrowth(standing) ? 'skimming' : 'use' }))
+    return callReading(again({ about: 'skimming' }))
   if (isOfGas(standing.options) && ofFullBottles(plain)) return callReading(again({ about: 'full bottles' }))
+  if (!isQuestion && SHRUGGED.test(plain)) return callReading(again({ about: 'use' }))
   if (!isQuestion && standing.jar === null && DONE_ANYWAY.test(plain)) return callReading(again({ about: 'use' }))
   if (OTHER_BOTTLES.test(plain) && (isQuestion || /^(?:and |e |ma )?(?:the|what|le)\b/.test(plain)))
     return callReading(again({ about: 'other bottles' }))

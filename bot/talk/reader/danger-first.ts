@@ -9,6 +9,7 @@ import { isOfMethanol, isTakenBySomebody } from './danger-asked.ts'
 import { topic } from './read-otherwise.ts'
 import { isOfGarden } from './small-talk.ts'
 import { refusedOf } from './stones-left.ts'
+import { troubleNotUndone } from './trouble-not-undone.ts'
 import { verdictAsked } from './verdict-asked.ts'
 
 interface Knows {
@@ -31,5 +32,6 @@ export function dangerFirst(sentence: Sentence, text: string, knows: Knows): Tal
   const isTaken = danger !== undefined && isTakenBySomebody(text, danger)
   if (danger !== undefined && !isTaken && (danger.id === 'drugs' || !isOfGarden(sentence)))
     return { kind: 'refused', problem: danger.problem }
-  return isTyped ? null : (behindDanger(sentence, knows.said) ?? verdictAsked(sentence, knows))
+  if (isTyped) return null
+  return behindDanger(sentence, knows.said) ?? verdictAsked(sentence, knows) ?? troubleNotUndone(sentence, knows)
 }

@@ -1,5 +1,5 @@
 import { type Sign, signText } from '../../../core/trouble/signs.ts'
-import { namesFuel, namesVarnish } from '../../../core/trouble/signs-in-words.ts'
+import { namesFuel, namesVarnish, smellsOfRot } from '../../../core/trouble/signs-in-words.ts'
 import { type SymptomId, symptoms } from '../../../core/trouble/symptoms.ts'
 import type { Sentence } from '../bits/bit.ts'
 import { jarsMeant } from '../frames/jars-meant.ts'
@@ -29,6 +29,9 @@ const IN_DOUBT =
 
 /** It is said of what does not smell so, or asked of both. */
 const NOT_SO = /\b(?:not|no|or|maybe|perhaps|forse|non|o|oppure|isn.?t|doesn.?t)\b/iu
+
+/** `Does it smell of rot?` tells of none. */
+const ASKED_WHETHER = /^\s*(?:does|do|did|should|could|would|will|can|may|deve|puo|può)\b/iu
 
 const isMouldSeen = (text: string, isOnFruit: boolean): boolean =>
   FURRY.test(text) || (((isOnFruit && MOULD_ON.test(text)) || MOULD_GROWN.test(text)) && !IN_DOUBT.test(text))
@@ -91,6 +94,7 @@ function signTold({ typed: { text }, has }: Sentence, id: SymptomId, isOnFruit: 
   if (id === 'insects') return isFouled(text) ? 'many' : null
   if (id === 'cracked_stones') return isStoneCracked(text) ? 'stones' : null
   if (id === 'broken_glass') return isGlassInside(text) ? 'glass' : null
+  if (id === 'rotten_egg') return smellsOfRot(text) && !NOT_SO.test(text) && !ASKED_WHETHER.test(text) ? 'rotten' : null
   if (id !== 'solvent' || NOT_SO.test(text)) return null
   if (namesVarnish(text)) return 'varnish'
   return namesFuel(text) && has('smell') && !has('taste_word') ? 'fuel' : null

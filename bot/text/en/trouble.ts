@@ -120,6 +120,13 @@ const REMEDY: Readonly<Record<RemedyKind, string>> = {
 const symptomName = (id: SymptomId): string => symptoms[id].en[0]!
 
 /** Help for `/trouble`. */
+/** Why nothing that keeps it is done yet. */
+const NOT_YET = {
+  gas: 'No. Don’t drink it yet: what makes the gas is all through it, not just on top.',
+  skimmed: 'No. Don’t taste it yet: whatever it is, it’s all through the drink, not just on top.',
+  used: 'No. Don’t taste it yet, and don’t cook with it or give it away.',
+} as const
+
 export const troubleText = {
   summary: 'What went wrong, and how to save it',
   options: {
@@ -161,6 +168,8 @@ export const troubleSentences = {
       const asked = uncapital(questions[question])
       return stake === null ? `First: ${asked}` : `Don’t taste it yet: ${asked} ${stakeText(stake)}, throw it away.`
     },
+    trouble_no_yet: ({ why, question }) =>
+      `${NOT_YET[why]} ${question === null ? 'Don’t drink or bottle it yet.' : `First: ${uncapital(questions[question])}`}`,
     trouble_likely: ({ question, stake, ...said }) => {
       const asked = uncapital(questions[question])
       const lost = stake === null ? '' : ` ${stakeText(stake)}, throw it away.`

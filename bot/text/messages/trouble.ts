@@ -44,6 +44,8 @@ export interface TroubleMessages {
     /** For good: nothing makes it fit to drink. */
     trouble_hold_for: CauseSaid & { readonly whys: readonly Why[]; readonly isForGood: boolean }
     trouble_ask: { readonly question: Ask; readonly stake: Stake | null }
+    /** What would keep it all the same; what is asked of it still, if anything. */
+    trouble_no_yet: { readonly why: 'gas' | 'skimmed' | 'used'; readonly question: Ask | null }
     /** The likeliest cause, and what has to be answered all the same. */
     trouble_likely: CauseSaid & { readonly question: Ask; readonly stake: Stake | null }
     trouble_keep: { readonly because: KeepId | null }
