@@ -160,7 +160,7 @@ export async function hear(
     dispatch.log,
   )
   if (!attempted.ok) return heard(attempted)
-  if (attempted.result.isRemembered !== true) remember(attempted.result, dispatch, placeOf(dispatch))
+  if (attempted.result.isRemembered !== true) remember(attempted.result, dispatch, placeOf(dispatch), line)
   return inOwnKitchen(attempted.result.heard, line, dispatch)
 }
 

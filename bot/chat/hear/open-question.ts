@@ -13,6 +13,9 @@ function lessOffered(values: unknown, commands: Dispatch['commands']): CallRead 
     : { command: call.path as Path, options: { ...call.options } }
 }
 
+/** Plans that were refused with the line that mends them. */
+const OFFERS_LINE = /^plan_(?:over_ceiling|ferments|too_sweet)$/
+
 /** What is lacking in a call that was refused is an open question. */
 export function questionOf(
   reading: TalkReading | null,
@@ -22,7 +25,7 @@ export function questionOf(
   if (reading?.kind === 'question') return reading
   if (outcome.ok || reading?.kind !== 'call') return null
   const less = lessOffered(outcome.error.values, commands)
-  if (less !== null && outcome.error.problem === 'plan_over_ceiling')
+  if (less !== null && OFFERS_LINE.test(outcome.error.problem))
     return { kind: 'question', call: reading.call, about: { kind: 'less_of_it' }, choices: [less], leftOut: [] }
   if (outcome.error.option === undefined) return null
   const { code, problem } = outcome.error

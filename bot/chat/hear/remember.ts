@@ -118,8 +118,19 @@ function onlyTypedIn(reading: TalkReading | null, outcome: CallOutcome | HelpPag
   return isAsked ? { command: 'forget', options: { confirm: 'yes' } } : null
 }
 
+/** Tells of a recipe: with an amount, in several lines, by that name or with what it is poured. */
+const OF_RECIPE =
+  /\d|\n|\b(?:recipe|ricetta|litres?|liters?|litr[oi]|quarts?|pints?|cups?|bottles?|bottigli[ae]|fifths?|lbs?|pounds?|grams?|kilos?|spirits?|vodka|gin|rum|brandy|grappa|alcol)\b/i
+
+/** A recipe that was refused or not read, so that `start it` begins no older one; null where the line tells of none. */
+function declinedIn(line: string, reading: TalkReading | null, outcome: CallOutcome | HelpPage): TalkReading | null {
+  if (reading === null || outcome.ok) return null
+  if (reading.kind === 'call') return WORKED_OUT.test(reading.call.command) ? reading : null
+  return (reading.kind === 'refused' || reading.kind === 'lost') && OF_RECIPE.test(line) ? reading : null
+}
+
 /** Keeps what was said for what may follow it. A call that was refused leaves the one before it in place. */
-export function remember({ heard, reading }: Understood, dispatch: Dispatch, place: string): void {
+export function remember({ heard, reading }: Understood, dispatch: Dispatch, place: string, line = ''): void {
   const { talk, userId, nowMs } = dispatch
   if (talk === undefined) return
   const who = whoAt(userId, place)
@@ -128,6 +139,7 @@ export function remember({ heard, reading }: Understood, dispatch: Dispatch, pla
   const question = questionOf(reading, outcome, dispatch.commands)
   const answersSince = before.answersSince + 1
   const onlyTyped = onlyTypedIn(reading, outcome)
+  const declined = declinedIn(line, reading, outcome) ?? before.declined
   const danger = dangerIn(outcome) ?? dangerStill(before.danger)
   if ('reply' in outcome && outcome.call !== undefined && isPath(outcome.call.path)) {
     const call: CallRead = { command: outcome.call.path, options: { ...outcome.call.options } }
@@ -142,6 +154,7 @@ export function remember({ heard, reading }: Understood, dispatch: Dispatch, pla
       question: null,
       later: [],
       refused: null,
+      declined: WORKED_OUT.test(call.command) || isStep(call) ? null : before.declined,
       doubt: doubtIn(outcome.reply),
       planned: plannedBy(outcome, before.planned, isStep(call)),
       trail: DRINKS.test(call.command) ? trailWith(before.trail, call) : before.trail,
@@ -158,7 +171,7 @@ export function remember({ heard, reading }: Understood, dispatch: Dispatch, pla
   } else if (question !== null)
     talk.keep(
       who,
-      { ...before, answersBehind: before.answersBehind + 1, question, refused: null, onlyTyped, danger },
+      { ...before, answersBehind: before.answersBehind + 1, question, refused: null, declined, onlyTyped, danger },
       nowMs,
     )
   else if (reading !== null && reading.kind !== 'lost')
@@ -171,10 +184,12 @@ export function remember({ heard, reading }: Understood, dispatch: Dispatch, pla
         answersBehind: before.answersBehind + (reading.kind === 'small_talk' ? 0 : 1),
         question: reading.kind === 'small_talk' ? before.question : null,
         refused: refusedStep(reading, outcome),
+        declined,
         onlyTyped,
         danger,
       },
       nowMs,
     )
-  else if (danger !== null || before.onlyTyped !== null) talk.keep(who, { ...before, onlyTyped, danger }, nowMs)
+  else if (danger !== null || before.onlyTyped !== null || declined !== null)
+    talk.keep(who, { ...before, onlyTyped, danger, declined }, nowMs)
 }

@@ -75,7 +75,7 @@ export async function several(
       continue
     }
     const understood: Understood = { heard: await answered(part, reading, dispatch, place), reading }
-    remember(understood, dispatch, place)
+    remember(understood, dispatch, place, part)
     all.push(understood.heard)
     before = understood
   }

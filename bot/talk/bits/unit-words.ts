@@ -51,9 +51,40 @@ export function calledAt(typed: TypedText, lexicon: Lexicon, at: number): Bit | 
     (next === from && isMadeOf(typed, at, next)) ||
     isProof ||
     (isFor && next === from && HOW_MANY.test(typed.text)) ||
-    measureSaid(typed, from, NONE)?.kind === 'strength'
+    isLabelled(typed, lexicon, at, next)
     ? bit('volume', at, next, ml, `${count.value} ${name}${count.value > 1 ? 's' : ''}`)
     : null
+}
+
+/** `A fifth at 80 proof`, `80 proof fifth`, `80 proof vodka, one fifth`: what only a bottle has beside it. */
+function isLabelled(typed: TypedText, lexicon: Lexicon, at: number, next: number): boolean {
+  const from = /^(?:of|at|,|\(|-)$/.test(wordAt(typed, next)) ? next + 1 : next
+  if (measureSaid(typed, from, NONE)?.kind === 'strength') return true
+  const words = [1, 2, 3].map((back) => wordAt(typed, at - back))
+  const isEnd = isNextLine(typed, next) || /^(?:[,;.):]|and|plus|with|of)$/.test(wordAt(typed, next))
+  if (!isEnd) return false
+  return isStrengthBefore(words) || (isNextLine(typed, next) && isSpiritOfLine(typed, lexicon, at))
+}
+
+/** `80 proof`, `40 %`, `80 proof vodka`, `80 proof (`: read backwards. */
+const isStrengthBefore = (words: readonly string[]): boolean => {
+  const [unit = '', number = ''] = /^[-(,]$/.test(words[0] ?? '') ? words.slice(1) : words
+  return /^(?:proof|%|abv)$/.test(unit) && (/^\d+(?:[.,]\d+)?$/.test(number) || number === '-')
+}
+
+/** Whether the token at a place begins a line. */
+const isNextLine = (typed: TypedText, at: number): boolean => {
+  const [before, token] = [typed.tokens[at - 1], typed.tokens[at]]
+  return token === undefined || (before !== undefined && typed.text.slice(before.to, token.from).includes('\n'))
+}
+
+/** A drink in the line that ends here: `80 proof vodka, one fifth`. */
+function isSpiritOfLine(typed: TypedText, lexicon: Lexicon, at: number): boolean {
+  for (let place = at - 1; place >= 0; place--) {
+    if (thingAt(typed.tokens, place, lexicon)?.kind === 'spirit') return true
+    if (isNextLine(typed, place)) return false
+  }
+  return false
 }
 
 const ENDS = /^(?:[?.!,;]|instead|then|please|now|)$/

@@ -28,9 +28,15 @@ const SOUNDS: readonly (readonly [RegExp, string])[] = [
   [/(?<![\p{L}\p{N}.,/])4(?= (?:me|us|him|her|my|the|xmas|christmas)(?!\p{L}))/giu, 'for'],
 ]
 
+/** `2 lb. raspberries`: the dot of a unit that is cut short ends no sentence. */
+const CUT_SHORT =
+  /(?<=[\d½¼¾⅓⅔] ?)(lbs?|ozs?|pts?|qts?|gals?|tsps?|tbsps?)\.(?= +(?!(?:i|we|it|is|are|was|they|how|what|when|where|which|why|can|could|do|does|should|will|then|leave|strain|steep|put|add)\b)\p{Ll})/giu
+
 /** A sentence with those words written out. */
-export const writtenOut = (text: string): string =>
-  SOUNDS.reduce(
-    (said, [sound, word]) => said.replace(sound, word),
+export const writtenOut = (text: string): string => {
+  const said = SOUNDS.reduce(
+    (before, [sound, word]) => before.replace(sound, word),
     text.replace(EACH, (word) => TEXTED[word.toLowerCase()]!),
   )
+  return said.includes('. ') ? said.replace(CUT_SHORT, '$1') : said
+}

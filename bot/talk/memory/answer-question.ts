@@ -167,6 +167,9 @@ export function answered(sentence: Sentence, question: Question | null): TalkRea
     if (isRead('settings', 'zone', zone)) return run(withOption(call, 'zone', zone))
     return PLACE.test(zone) ? { ...question, about: { kind: 'zone_of', place: zone } } : null
   }
+  // `Start it`: the plan that was asked about is shown as it would be, and none that was made before.
+  if ((about.kind === 'number' || about.kind === 'which_reading') && call.command === 'plan' && isGoAhead(sentence))
+    return choices.length === 1 ? run(choices[0]!) : question
   if (about.kind !== 'lacks') return null
   // `Lovely`: how it tastes is told without a mark.
   const taste = about.option === 'rating' ? tasteTold(sentence) : null

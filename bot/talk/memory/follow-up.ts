@@ -17,6 +17,7 @@ import { halfWords } from './half-words.ts'
 import { lookedBack, OF_RECIPE } from './look-back.ts'
 import { measuredSince } from './measured-since.ts'
 import { mendAsked } from './mend-asked.ts'
+import { ofDeclined } from './of-declined.ts'
 import { ofTheAnswer } from './of-the-answer.ts'
 import { ofOtherJar } from './other-jar.ts'
 import { otherKind } from './other-kind.ts'
@@ -124,6 +125,7 @@ export function followUp(sentence: Sentence, said: Remembered): TalkReading | nu
     shoppingFor(sentence, said) ??
     moreGathered(sentence, said) ??
     answered(sentence, said.question) ??
+    ofDeclined(sentence, said) ??
     gathered(sentence, said)
   if (answer !== null) return answer
   // `The lab says 32 %` is told of what there is, and no wish.

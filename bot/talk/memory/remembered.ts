@@ -9,6 +9,8 @@ export interface Remembered {
   readonly step: CallRead | null
   /** The step of a jar that was refused just now for what was told of it; null where none was. */
   readonly refused: CallRead | null
+  /** The recipe that was refused or not read last, until another is worked out; null where none was. */
+  readonly declined: TalkReading | null
   /** How many answers came after it. */
   readonly answersSince: number
   /** How many other answers came after that of the last call. */
@@ -71,6 +73,7 @@ export const NOTHING_SAID: Remembered = {
   call: null,
   step: null,
   refused: null,
+  declined: null,
   answersSince: 0,
   answersBehind: 0,
   offered: [],
