@@ -4,6 +4,8 @@ import { jarCalled, jarsNamed, jarsOf } from '../bits/jars-of.ts'
 import type { CallRead, TalkReading } from '../frames/reading.ts'
 import { ADDED, amountsAgain } from './again-amounts.ts'
 import { followUp } from './follow-up.ts'
+import { jarsMade, lastTimeJudged, MADE } from './last-time-judged.ts'
+import { isOfPlant, plantsWished } from './more-of-plant.ts'
 import { isAgainSaid, jarAgain, namedIn } from './named-again.ts'
 import { otherPlants, otherSpirit, spiritInstead, swapped, withoutPlant } from './plan-rules.ts'
 import { NOTHING_SAID, type Remembered } from './remembered.ts'
@@ -33,18 +35,13 @@ function changeIn({ typed }: Sentence): string | null {
   if (count === null) return null
   let from = count
   while (from < typed.tokens.length && JOINS.test(typed.tokens[from]!.text)) from++
-  return from < typed.tokens.length && from > count ? textFrom(typed, from) : null
+  // `Rifallo più forte`, `same again drier`.
+  const isJoined = from > count || (from < typed.tokens.length && TASTE.test(wordsFrom(typed, from)))
+  return from < typed.tokens.length && isJoined ? textFrom(typed, from) : null
 }
 
-const MADE: ReadonlySet<TalkJar['stage']> = new Set(['emptied', 'ready', 'resting', 'sweetened'])
-
-/** The jar that is made once more: the one spoken of, else the only one, of those that are through if there is one. */
-function jarsMade(jars: readonly TalkJar[], { call, step }: Remembered): readonly TalkJar[] {
-  const spoken = jarCalled(call?.options.jar, jars) ?? jarCalled(step?.options.jar, jars)
-  if (spoken !== undefined) return [spoken]
-  const made = jars.filter(({ stage }) => MADE.has(stage))
-  return made.length > 0 ? made : jars
-}
+const TASTE =
+  /^(?:(?:a )?(?:bit|little|touch|lot|much|un po|molto|slightly) )?(?:more|less|drier|dryer|sweeter|stronger|weaker|milder|piu|meno)\b/
 
 /** What the jar was started with, as it was typed. */
 function planOf(jar: TalkJar): CallRead | null {
@@ -94,6 +91,10 @@ function changed(jar: TalkJar, sentence: Sentence, said: Remembered): CallRead |
   const plan = planOf(jar)
   const amounts = amountsAgain(name, sentence, plan)
   if (amounts !== null) return amounts
+  const of = plan === null ? null : plantsWished(sentence, plan)
+  if (of !== null) return { command: 'again', options: { jar: name, of } }
+  // More of what is not in it is no wish of this one.
+  if (isOfPlant(sentence)) return null
   const isPlants = bits.some(({ kind }) => kind === 'plant')
   const read =
     plan === null ? null : isPlants ? plantsChanged(sentence, plan, said) : spiritChanged(sentence, plan, said)
@@ -137,9 +138,8 @@ function ofNamed(sentence: Sentence, said: Remembered, part: (text: string) => S
   while (from < typed.tokens.length && JOINS.test(typed.tokens[from]!.text)) from++
   const [jar, another] = jarsOf(named, jars)
   const wish = from === typed.tokens.length ? null : part(textFrom(typed, from))
-  return jar === undefined || another !== undefined || wish === null || wish.bits.length === 0
-    ? null
-    : changed(jar, wish, said)
+  const isWished = wish !== null && (wish.bits.length > 0 || isOfPlant(wish))
+  return jar === undefined || another !== undefined || !isWished ? null : changed(jar, wish, said)
 }
 
 const AGAIN_ALONE =
@@ -167,12 +167,19 @@ export function againChanged(
   part: (text: string) => Sentence,
 ): TalkReading | null {
   const text = changeIn(sentence)
+  const judged = lastTimeJudged(sentence, said)
+  if (judged !== null) return judged
   if (text === null) {
     const named = ofNamed(sentence, said, part)
     return named === null ? againAlone(sentence, said) : callReading(named)
   }
   const wish = part(text)
-  if (jarsNamed(wish.bits, sentence.jars).length > 0) return null
+  const [named, second] = jarsNamed(wish.bits, sentence.jars)
+  if (named !== undefined && isOfPlant(wish) && second === undefined) {
+    const call = changed(named.jar, wish, said)
+    return call === null ? null : callReading(call)
+  }
+  if (named !== undefined) return null
   if (said.call !== null && WORKED_OUT.test(said.call.command)) return followUp(wish, said)
   const calls = jarsMade(sentence.jars, said).map((jar) => changed(jar, wish, said))
   const [first, ...others] = calls

@@ -3,6 +3,7 @@ import type { TalkReading } from '../frames/reading.ts'
 import { type Concept, DEEDS } from '../lexicon/lexicon.ts'
 import { begun } from './begun.ts'
 import { costed } from './cost-rule.ts'
+import { moreOfPlant } from './more-of-plant.ts'
 import { corrected } from './number-instead.ts'
 import { inJarOfSize, partOfPlant } from './part-of-plan.ts'
 import { bottled, otherSpirit, spiritInstead, swapped, withoutPlant } from './plan-rules.ts'
@@ -22,6 +23,7 @@ export const OF_RECIPE: readonly Rule[] = [
   disliked,
   severalInstead,
   partOfPlant,
+  moreOfPlant,
   inJarOfSize,
   swapped,
   spiritInstead,

@@ -10,7 +10,7 @@ import { callReading } from './rule.ts'
 import { timesOf } from './scaled-again.ts'
 import { resized, tasteChanged } from './taste-rules.ts'
 
-const AGAIN = /\b(?:again|once more|di nuovo|ancora|un altra volta|rifai|rifare|rifacciamo)\b/u
+const AGAIN = /\b(?:again|redo|repeat|once more|di nuovo|ancora|un altra volta|rifai|rifare|rifacciamo)\b/u
 
 /** What is wished of it beside its name. */
 const WISHES: ReadonlySet<Concept> = new Set([
@@ -35,7 +35,7 @@ const WISHES: ReadonlySet<Concept> = new Set([
 const TAKEN_OUT = /\b(?:out|off|away|via|togli\p{L}*|leva\p{L}*)\b/u
 
 const JOINS =
-  /^(?:again|once|more|and|but|the|my|that|please|then|now|with|only|just|as|much|many|di|nuovo|ancora|altra|volta|rifai|rifare|rifacciamo|ma|e|il|la|lo|l|le|i|con|solo|per|favore)$/
+  /^(?:again|redo|repeat|once|more|and|but|the|my|that|please|then|now|with|only|just|as|much|many|di|nuovo|ancora|altra|volta|rifai|rifare|rifacciamo|ma|e|il|la|lo|l|le|i|con|solo|per|favore)$/
 
 /** Whether anything is said to be made again. */
 export const isAgainSaid = ({ typed }: Pick<Sentence, 'typed'>): boolean => AGAIN.test(wordsFrom(typed))
