@@ -2,6 +2,7 @@ import { isRefused } from '../../../core/domain-error.ts'
 import { parseCountryCode } from '../../../core/label/parse-country-code.ts'
 import { textFrom, wordsFrom } from '../../../core/quantity/read/tokens.ts'
 import { parseZone } from '../../../core/quantity/time/parse-zone.ts'
+import { isMonth } from '../../../core/quantity/time/part-of-month.ts'
 import { bit, type Sentence } from '../bits/bit.ts'
 import { moreTimeIn } from '../bits/more-time.ts'
 import { endOfAbsence, isLength } from './absence.ts'
@@ -26,6 +27,20 @@ function moreTime({ typed, bits }: Sentence): SlotFilled | null {
 const EVERY_WEEK =
   /\b(?:(?:mon|tues|wednes|thurs|fri|satur|sun)days|weekends|every \p{L}+day|(?:la|di|ogni) (?:domenica|lunedi|martedi|mercoledi|giovedi|venerdi|sabato))\b/u
 
+/** `Remind me in June`: from its first day on. */
+function monthSaid({ typed }: Sentence): SlotFilled | null {
+  const at = typed.tokens.findIndex(
+    ({ text }, place) =>
+      isMonth(text) &&
+      typed.tokens[place + 1]?.kind !== 'number' &&
+      /^(?:in|until|till|a|ad|fino)$/.test(typed.tokens[place - 1]?.text ?? ''),
+  )
+  const month = typed.tokens[at]?.text
+  if (month === undefined) return null
+  const text = `1 ${month.charAt(0).toUpperCase()}${month.slice(1)}`
+  return { text, bits: [bit('date', at, at + 1, 0, text)] }
+}
+
 const until: Fill = (sentence) => {
   const { bits, has, typed } = sentence
   // What begins a silence is not the day that ends it.
@@ -43,6 +58,8 @@ const until: Fill = (sentence) => {
   // `To 6:45 pm` is an hour of the day.
   const span = BARE_CLOCK.test(typed.text) ? undefined : bits.find(({ kind }) => kind === 'span')
   if (span !== undefined) return { text: `in ${span.text}`, bits: [span] }
+  const month = monthSaid(sentence)
+  if (month !== null) return month
   if (has('this_week')) return { text: 'next Monday', bits: [] }
   const words = wordsFrom(typed)
   const more = moreTime(sentence)

@@ -5,7 +5,9 @@ import { jarsMeant } from '../frames/jars-meant.ts'
 import type { CallRead, TalkReading } from '../frames/reading.ts'
 import { reminderFills } from '../frames/reminder-slots.ts'
 import type { Concept } from '../lexicon/lexicon.ts'
+import type { Remembered } from '../memory/remembered.ts'
 import { remindersSwitched } from './reminders-switched.ts'
+import { shakingSwitched } from './shaking-switched.ts'
 
 /** Asks to be reminded; `let me know when to strain it` asks for something else. */
 const ASKS =
@@ -97,5 +99,5 @@ function oneReminder(sentence: Sentence): TalkReading | null {
 }
 
 /** What is said of reminders as such: turned on or off, or one that there is none of. */
-export const ofReminders = (sentence: Sentence): TalkReading | null =>
-  remindersSwitched(sentence) ?? oneReminder(sentence)
+export const ofReminders = (sentence: Sentence, said: Remembered): TalkReading | null =>
+  shakingSwitched(sentence, said) ?? remindersSwitched(sentence) ?? oneReminder(sentence)

@@ -27,13 +27,14 @@ const OFF: readonly RegExp[] = [
   new RegExp(`\\b${TURN} off ${SMALL}${WHAT}\\b`),
   new RegExp(`\\b${SMALL}${WHAT} off\\b`),
   new RegExp(`\\b(?:stop|quit|no more) ${ME}\\b`),
+  /\bleave (?:me|us) (?:alone|be|in peace)\b|\blasci\p{L}*mi (?:in pace|stare)\b/u,
   new RegExp(
     `\\b(?:no more|no|without|enough|enough of|enough with|fed up with|sick of|tired of|niente|nessun|basta|basta con|dont want|do not want|dont need|non voglio) ${SMALL}${WHAT}\\b`,
   ),
 ]
 
 /** Asked of what is set, or of what reminders are. */
-const ASKED = /^(?:are|is|what|when|which|why|how|did|do|does|have|who|sono|quando|quali|perche|come|che|cosa)$/
+export const ASKED = /^(?:are|is|what|when|which|why|how|did|do|does|have|who|sono|quando|quali|perche|come|che|cosa)$/
 
 /** Over days that are named without their end. */
 const OVER = /^(?:over|during|through|throughout|for|across|durante|per|nelle|sotto)$/
@@ -52,7 +53,7 @@ function feastOver({ typed: { tokens } }: Sentence): string | null {
 /** Said with it, and of no weight. */
 const AROUND = ['back', 'again', 'altogether', 'completely', 'entirely', 'di', 'nuovo']
 
-const set = (options: CallRead['options'], leftOut: readonly string[]): TalkReading => ({
+export const set = (options: CallRead['options'], leftOut: readonly string[]): TalkReading => ({
   kind: 'call',
   call: { command: 'reminders', options },
   leftOut,
@@ -68,7 +69,7 @@ const untilWhen = (leftOut: readonly string[], sample: string): TalkReading => (
 })
 
 /** `No reminders for the sloe until friday`: the others are not held back over it. */
-function ofJar(sentence: Sentence, leftOut: readonly string[]): TalkReading | null {
+export function ofJar(sentence: Sentence, leftOut: readonly string[]): TalkReading | null {
   const { text: jar } = jarsMeant(sentence, 'jar later')
   if (jar === null) return null
   const until = reminderFills.until(sentence, 'jar later')

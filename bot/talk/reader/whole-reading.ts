@@ -51,7 +51,7 @@ export const wholeReading = (
   severalToBuy(sentence) ??
   namedAgain(sentence, said) ??
   shakingLeft(sentence) ??
-  ofReminders(sentence) ??
+  ofReminders(sentence, said) ??
   sizeStillAsked(sentence, said) ??
   bottledUnsized(sentence, said) ??
   forPeople(sentence, said) ??
