@@ -24,6 +24,7 @@ import { withRoles } from './roles.ts'
 import { spansMeant } from './spans-meant.ts'
 import { toldOfJar } from './told-of-jar.ts'
 import { weighTogether } from './weigh-together.ts'
+import { wholePouredOff } from './whole-poured-off.ts'
 import { withoutLateTelling, withoutLikeness, withoutShorter } from './without-likeness.ts'
 
 /** A sentence taken apart into bits with roles and concepts. Never throws; an empty one has none. */
@@ -58,7 +59,7 @@ export function sentenceIn(text: string, surroundings: Surroundings): Sentence {
         )),
   )
   const spans = [
-    ...meant,
+    ...wholePouredOff({ typed, bits: read, jars, spans: meant }),
     ...toldOfJar({ typed, bits: read, jars, spans: meant }),
     ...begunOrAgain({ typed, bits: read, spans: meant }),
     ...begunByName(name, meant),
@@ -134,9 +135,7 @@ function derivedFrom(bits: readonly Bit[], jars: readonly TalkJar[]): readonly D
   const wished = bits.find(({ kind, role }) => kind === 'strength' && role === 'want')
   const isAmount = bits.some(
     ({ kind, role, with: place }) =>
-      kind === 'volume' ||
-      kind === 'mass' ||
-      kind === 'bottles' ||
+      ['volume', 'mass', 'bottles'].includes(kind) ||
       (kind === 'bare' && role === 'of_plant') ||
       (kind === 'strength' && role !== null && place !== undefined),
   )

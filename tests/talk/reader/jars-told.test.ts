@@ -7,6 +7,11 @@ const TOLD: ByShelf = {
   lemon: [
     ["lemon's out, eight hundred and ninety, 85 on the float", '/jar strain lemon measured:890 ml strength:85%'],
     ['poured it off the peel, 0.94 l', '/jar strain lemon measured:0.94 l'],
+    ['poured off the lemon this morning, roughly 900 ml', '/jar strain lemon measured:900 ml'],
+    ['decanted the lemon off, came to 0.92 l', '/jar strain lemon measured:0.92 l'],
+    ['drew it off today, 890 ml', '/jar strain lemon measured:890 ml'],
+    ['poured off 200 ml of the lemon', '/jar split lemon amount:200 ml into:lemon 2'],
+    ['poured the lemon off into another jar, 300 ml', '/jar split lemon amount:300 ml into:lemon 2'],
     ['tipped the lemon thru an old tea towel, 905 ml', '/jar strain lemon measured:905 ml'],
     ['let teh lemon drip through a jelly bag, got 91 cl', '/jar strain lemon measured:91 cl'],
     ['peeled two more lemons into the jar', '/jar add lemon of:2 lemons'],
