@@ -8,6 +8,7 @@ import { type Concept, DEEDS } from '../lexicon/lexicon.ts'
 import { correctedStart, isDayOf } from './correct-start.ts'
 import type { Remembered } from './remembered.ts'
 import { callReading, whichJar } from './rule.ts'
+import { startToldLoosely } from './start-told-loosely.ts'
 
 const NUMBER = String.raw`(\d+(?:[.,]\d+)?)`
 const NOT = '(?:not|non|instead of|rather than|invece (?:di|che|dei|delle))'
@@ -169,4 +170,4 @@ function correctedEntry(sentence: Sentence, { call, step }: Remembered): TalkRea
 
 /** A number of a jar that was told wrongly, put right: of what it was started with, or of any entry. */
 export const toldRight = (sentence: Sentence, said: Remembered): TalkReading | null =>
-  correctedStart(sentence, said) ?? correctedEntry(sentence, said)
+  correctedStart(sentence, said) ?? correctedEntry(sentence, said) ?? startToldLoosely(sentence, said)
