@@ -12,6 +12,17 @@ import type { TalkReading } from '../frames/reading.ts'
 const ENDS =
   /^(?:and|with|plus|in|into|to|for|on|at|if|so|what|how|but|i|we|is|are|it|then|con|e|per|se|ma|nel|nella|brought|left|gave|given|bought|sent|lent|dropped|portato|lasciato|regalato|comprato|dato|,|;|[+.?!])$/
 
+/** Who is spoken to, by the last word of all: `a litre of vodka mate`. */
+const SPOKEN_TO = /^(?:mate|friend|dad|brother|cousin|uncle|grandma|grandad|nonna|nonno|zia|zio|amico)$/
+const WHOSE = /^(?:my|mine|our|your|his|her|their|a|an|the|me|of|by|from|off|mio|mia|un|una|di|da|del|dal)$/
+
+const isSpokenTo = (tokens: Sentence['typed']['tokens'], at: number): boolean => {
+  const [before, word, ...behind] = [tokens[at - 1], tokens[at], ...tokens.slice(at + 1)].map(
+    (each) => each?.text ?? '',
+  )
+  return SPOKEN_TO.test(word!) && !WHOSE.test(before!) && behind.every((text) => /^[.,?!]$/.test(text))
+}
+
 const isSpirit = ({ kind, role }: Bit): boolean =>
   kind === 'spirit' || (kind === 'strength' && role !== 'want') || (kind === 'volume' && role === 'of_spirit')
 
@@ -33,7 +44,12 @@ function dangerBesideSpirit({ typed, bits }: Sentence): DomainError | null {
   const title = titleEnd(tokens)
   const wordsAt = (at: number): string => `${tokens[at]?.text} ${tokens[at + 1]?.text}`
   const isEnd = (at: number): boolean =>
-    at <= title || tokens[at] === undefined || ENDS.test(tokens[at].text) || isOther(at) || isCounted(at)
+    at <= title ||
+    tokens[at] === undefined ||
+    ENDS.test(tokens[at].text) ||
+    isOther(at) ||
+    isCounted(at) ||
+    isSpokenTo(tokens, at)
   for (const bit of bits.filter(isSpirit)) {
     let [from, to] = [bit.from, bit.to]
     while (!isEnd(from - 1)) from--

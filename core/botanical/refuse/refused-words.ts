@@ -47,11 +47,11 @@ const LIKENESS =
   /\b(?:like|reminds? me of|(?:smell(?:s|ed|ing)?|smelt|stinks?|stank|stinking|reek(?:s|ed|ing)?|whiff|odou?r) of|taste(?:s|d)? of|(?:sa|sapeva|odore|odora|odorava|puzza(?:no|va(?:no)?)?|gusto|sapore|profuma) (?:di|d)|come)\b[^.;!?,\n]*|\b(?:an?|the|that|this|strong|faint|slight|bad|odd|funny|weird)\s+(?:\p{L}+\s+){1,3}(?=(?:smell|odou?r|stink|whiff|reek)\b)/giu
 
 /**
- * What only sounds like a plant: `'tis the season` (Polish yew), `tasso alcolico` (yew, and a rate), `mettere a bagno` (marsh tea,
+ * What only sounds like a plant: `'tis the season`, `'tis ten lemons` (Polish yew), `tasso alcolico` (yew, and a rate), `mettere a bagno` (marsh tea,
  * and soaking).
  */
 const IT_IS =
-  /\btis(?=\s+(?:the|an?|my|our|your|his|her|their|not|no|nearly|almost|only|just|but|now|still|so|very|too|truly|quite|time|true|done|better|best|i|we|said|here|that|this)\b)|\btasso(?=\s+(?:alcol\w*|zuccherino|di\s+(?:zuccher\w+|alcol\w*))\b)|\b(?:a\s+)?bagno(?=\s+(?:maria|le|la|il|i|gli|in|nel|nell|per)\b|maria|[.,?!]|$)/giu
+  /\btis(?=\s+(?:the|an?|my|our|your|his|her|their|not|no|nearly|almost|only|just|but|now|still|so|very|too|truly|quite|time|true|done|better|best|i|we|said|here|that|this)\b)|(?<=^|[^\p{L}])['’]tis(?=\s+(?!berr|lea[fv]|needle|twig|bark)\p{L})|(?<=^\s*)tis(?=\s+\d)|\btasso(?=\s+(?:alcol\w*|zuccherino|di\s+(?:zuccher\w+|alcol\w*))\b)|\b(?:a\s+)?bagno(?=\s+(?:maria|le|la|il|i|gli|in|nel|nell|per)\b|maria|[.,?!]|$)/giu
 
 const GIVEN_NAMES = 'rue|ivy|holly|daphne|tansy|lily|yew|laurel|hyacinth|edera|dafne|narciso|giacinto|ginestra|oleandra'
 const PARTS = 'berr|lea[fv]|flower|root|twig|seed|bush|stem|bark|petal|hedge|in(?!\\w)|bacc|fogli|fior|radic'

@@ -23,3 +23,17 @@ test('of spirits that people pour none is refused in a sentence', async () => {
   }
   expect(refused).toEqual([])
 })
+
+test.each(['a litre of vodka mate', '700 ml of gin dad!', 'un litro di vodka zio'])(
+  'whoever is spoken to tells nothing of it: %s',
+  async (spirit) => {
+    expect(await codeOf(`10 lemons and ${spirit}`)).toBe('answered')
+  },
+)
+
+test.each(['a litre of vodka from a mate', 'a litre of vodka of my uncle', 'a litre of my dad vodka'])(
+  'whose it is stays refused: %s',
+  async (spirit) => {
+    expect(await codeOf(`10 lemons and ${spirit}`)).toBe('refused')
+  },
+)

@@ -66,6 +66,8 @@ describe('the Polish name of the yew in a sentence', () => {
     'tis my best nocino yet',
     "I'd say 'tis too sweet",
     'tis true that cloves take over',
+    "'tis ten lemons and a litre of vodka",
+    'tis 10 lemons and a litre of vodka',
   ])('is not meant by English: %s', (text) => {
     expect(refusedIn(text)).toEqual([])
   })
@@ -73,6 +75,8 @@ describe('the Polish name of the yew in a sentence', () => {
   test.each([
     'steep tis in vodka',
     '30 g tis',
+    "'tis berries in vodka",
+    'vodka, 30 g of tis 10 lemons',
     'tis berries and sugar',
     '10 lemons, tis, sugar',
     'tis the season for sloes, so I add 30 g tis',

@@ -14,6 +14,7 @@ const callTo = (command: Path): TalkReading & { kind: 'call' } => ({
 })
 const TOPIC: TalkReading = { kind: 'topic', entry: 'peeled_fruit', more: [] }
 const NOTHING: Otherwise = { call: () => null, handbook: () => null, trouble: () => null, follow: () => null }
+const FOUND: Otherwise = { ...NOTHING, handbook: () => TOPIC }
 
 const FREELY = { isPlain: () => false, isAsked: false, isNowhere: false }
 
@@ -65,6 +66,8 @@ describe('a reading that no such sentence was ever after', () => {
     ['it is likely enough', plan, { 'jar strain': 0.9, plan: 0.03 }],
     ['something like it is likely enough', plan, { 'jar strain': 0.9, 'jar start': 0.03 }],
     ['nothing else is likely', plan, { 'jar strain': 0.64, plan: 0 }],
+    ['nothing else is likely, and it may be', TOPIC, { 'jar strain': 0.64, handbook: 0.02 }],
+    ['nothing else is likely, and it records', { ...strain, does: 'record' }, { handbook: 0.64, 'jar strain': 0 }],
     ['it is an entry, which may warn', TOPIC, { 'jar strain': 0.89, handbook: 0 }],
     ['it is an entry, and such is asked at times', TOPIC, { 'jar strain': 0.99, handbook: 0.006 }],
     ['it is an entry, and what is likely is said in the same words', TOPIC, { trouble: 0.99, handbook: 0 }],
@@ -85,6 +88,24 @@ describe('a reading that no such sentence was ever after', () => {
     expect(doubted(TOPIC, shares, strained, { ...FREELY, isPlain: () => true })).toBe(TOPIC)
     const bare: Otherwise = { ...NOTHING, call: () => ({ ...strain, call: { command: 'jar strain', options: {} } }) }
     expect(doubted(TOPIC, shares, bare, FREELY)).toBe(TOPIC)
+  })
+
+  it('is as good as never meant, and is not shown, whatever else it may be', () => {
+    const shares = leaning({ 'jar strain': 0.4, none: 0.3, 'jar show': 0.019, handbook: 0.019 })
+    for (const each of [callTo('jar show'), TOPIC])
+      expect(doubted(each, shares, strained, FREELY)).toMatchObject({ kind: 'lost' })
+    expect(doubted(TOPIC, shares, NOTHING, { ...FREELY, isPlain: () => true })).toBe(TOPIC)
+  })
+
+  it('is a plan, and mostly what an entry answers where it is asked', () => {
+    const asked = { ...FREELY, isAsked: true }
+    const shares = { handbook: 0.7, plan: 0.2, botanical: 0.09 }
+    expect(doubted(plan, leaning(shares), FOUND, asked)).toBe(TOPIC)
+    expect(doubted(plan, leaning(shares), NOTHING, asked)).toBe(plan)
+    for (const each of [FREELY, { ...asked, isPlain: () => true }])
+      expect(doubted(plan, leaning(shares), FOUND, each)).toBe(plan)
+    for (const other of [{ handbook: 0.69 }, { botanical: 0.1 }])
+      expect(doubted(plan, leaning({ ...shares, ...other }), FOUND, asked)).toBe(plan)
   })
 
   it('is shown to nobody who surely only talks', () => {
@@ -112,47 +133,42 @@ describe('a reading that no such sentence was ever after', () => {
   it('gives way though it is of the same kind, where it works out nothing', () => {
     const bare: TalkReading = { ...callTo('measure'), call: { command: 'measure', options: {} } }
     const told = leaning({ trouble: 0.98, measure: 0.01 })
-    expect(doubted(bare, told, NOTHING, FREELY)).toEqual({
-      kind: 'lost',
-      nearest: [{ command: 'trouble', options: {} }],
-    })
+    const nearest = [{ command: 'trouble', options: {} }]
+    expect(doubted(bare, told, NOTHING, FREELY)).toEqual({ kind: 'lost', nearest })
     expect(doubted(callTo('measure'), told, NOTHING, FREELY)).toMatchObject({ kind: 'call' })
   })
 
   it('gives way to an entry where the handbook is surely asked, unless it records', () => {
     const asked = { ...FREELY, isAsked: true }
     const shares = { handbook: 0.96, bottles: 0 }
-    const found: Otherwise = { ...NOTHING, handbook: () => TOPIC }
-    expect(doubted(callTo('bottles'), leaning(shares), found, asked)).toBe(TOPIC)
+    expect(doubted(callTo('bottles'), leaning(shares), FOUND, asked)).toBe(TOPIC)
     const lacks: TalkReading = { ...callTo('bottles'), kind: 'question', about: { kind: 'which_jar' }, choices: [] }
-    expect(doubted(lacks, leaning(shares), found, asked)).toBe(TOPIC)
+    expect(doubted(lacks, leaning(shares), FOUND, asked)).toBe(TOPIC)
     for (const [reading, share, how] of [
       [callTo('bottles'), 0.96, FREELY],
       [callTo('bottles'), 0.94, asked],
       [{ ...callTo('bottles'), does: 'record' } as TalkReading, 0.96, asked],
       [{ ...callTo('bottles'), call: { command: 'bottles', options: {} } } as TalkReading, 0.96, asked],
     ] as const)
-      expect(doubted(reading, leaning({ ...shares, handbook: share }), found, how)).toBe(reading)
+      expect(doubted(reading, leaning({ ...shares, handbook: share }), FOUND, how)).toBe(reading)
   })
 
   it('asks for what it lacks no longer, where an entry surely answers, though the two are of one kind', () => {
     const open: TalkReading = { ...callTo('measure'), kind: 'question', about: { kind: 'which_jar' }, choices: [] }
-    const found: Otherwise = { ...NOTHING, handbook: () => TOPIC }
-    expect(doubted(open, leaning({ handbook: 0.95, measure: 0.02 }), found, FREELY)).toBe(TOPIC)
+    expect(doubted(open, leaning({ handbook: 0.95, measure: 0.02 }), FOUND, FREELY)).toBe(TOPIC)
     for (const shares of [
       { handbook: 0.94, measure: 0.02 },
       { handbook: 0.95, measure: 0.2 },
     ])
-      expect(doubted(open, leaning(shares), found, FREELY)).toBe(open)
+      expect(doubted(open, leaning(shares), FOUND, FREELY)).toBe(open)
   })
 
   it('gives way though it records, where there is no jar that anything was done to', () => {
     const deed: TalkReading = { ...callTo('jar strain'), does: 'record' }
     const asked = { ...FREELY, isAsked: true }
     const shares = leaning({ handbook: 0.9, 'jar strain': 0 })
-    const found: Otherwise = { ...NOTHING, handbook: () => TOPIC }
-    expect(doubted(deed, shares, found, { ...asked, isNowhere: true })).toBe(TOPIC)
-    expect(doubted(deed, shares, found, asked)).toBe(deed)
+    expect(doubted(deed, shares, FOUND, { ...asked, isNowhere: true })).toBe(TOPIC)
+    expect(doubted(deed, shares, FOUND, asked)).toBe(deed)
   })
 
   it('stays where it sets something and the other is no call', () => {
