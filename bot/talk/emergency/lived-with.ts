@@ -52,6 +52,13 @@ export const livedWith: readonly string[] = [
       '(?:gets?|comes? out in) (?:\\w+ )?hives (?:if|when|whenever)',
   ),
   coughedOver(`(?<= (?:${SPICED}) .*)(?:${COUGHED})|(?:${COUGHED})(?= (?:.* )?(?:${SPICED}) )`),
+  calm(
+    'bee ?hives?|(?:keeps?|kept) (?:\\w+ )?hives|(?:from|out of|off|in) (?:my|our|the|his|her|own|a) (?:\\w+ )?hives?|(?<= (?:honey|bees?|miele) .*)(?<!(?: in| with| got| has| have| itchy| of) )hives|(?<!(?: in| with| got| has| have| itchy| of) )hives?(?= (?:.* )?(?:honey|bees?) )|(?:gets?|suffers? from|prone to) (?:\\w+ )?palpitations',
+  ),
+  // What a vessel held.
+  calm(
+    '(?:had|has|held|contained) (?:white spirits?|bleach|turps|turpentine|paraffin|petrol|meths|cleaner|detergent|descaler) in (?:it|them|there)(?: once| before)?',
+  ),
   // Years ago.
   'used to drink(?: (?:too much|a lot|heavily|far too much|like a fish))?',
   calm('(?:take|takes) (?:\\w+ ){0,2}(?:medicines?|medication|tablets|pills?) (?:every|each|daily|regularly|for)'),
