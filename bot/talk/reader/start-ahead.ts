@@ -41,7 +41,13 @@ function dayAhead({
 export function startAhead(sentence: Sentence, said: Remembered): TalkReading | null {
   const { typed } = sentence
   const plan = planMeant(said)
-  if (plan === null || plan.call.command !== 'plan' || typed.tokens.length > 16 || typed.text.includes('?')) return null
+  if (
+    plan === null ||
+    !/^(?:plan|again)$/.test(plan.call.command) ||
+    typed.tokens.length > 16 ||
+    typed.text.includes('?')
+  )
+    return null
   const day = dayAhead(sentence)
   if (day === null) return null
   const words = typed.tokens

@@ -8,7 +8,17 @@ import type { PlantSaid, SpiritSaid, SweeteningSaid, UnknownSaid } from '../mess
 import type { BatchAtHand, BatchSaid, PlanMakes, PlanMessages, PlanNamed } from '../messages/plan.ts'
 import { aboutMass, aboutSweetener, aboutVolume, cautions, sweetnessWords } from './calculate.ts'
 import { areWord, isMeasured, peeledText, pieceOrName, piecesText, plantName } from './cook-names.ts'
-import { capital, counted, countWord, listed, monthText, partOfMonth, shortDayText, spanWords } from './phrases.ts'
+import {
+  capital,
+  counted,
+  countWord,
+  listed,
+  MONTHS,
+  monthText,
+  partOfMonth,
+  shortDayText,
+  spanWords,
+} from './phrases.ts'
 import { monthsText, southern } from './plant-words.ts'
 import { fillerName, sweetenerName } from './sweeteners.ts'
 import {
@@ -33,6 +43,13 @@ const ELSEWHERE = ' (half a year later south of the equator)'
 const monthsOf = (months: readonly number[]): string => {
   const text = monthsText(months)
   return text.includes(' to ') ? text : `in ${text}`
+}
+
+/** What plans it for its season; of several the first month that all are to be had in, if there is one. */
+function startThen([first = [], ...others]: readonly (readonly number[])[]): string {
+  const then = first.filter((month) => others.every((months) => months.includes(month)))
+  const from = then.find((month) => !then.includes(month === 1 ? 12 : month - 1))
+  return from === undefined ? '' : ` For then, say “start it in ${MONTHS[from - 1]}”.`
 }
 
 const aboutSweetenings = (sweetenings: readonly SweeteningSaid[], format: Format): readonly string[] =>
@@ -325,7 +342,7 @@ export const planNotes = {
   plan_out_of_season: ({ plants, isSouth }) =>
     `${capital(listed(plants.map(({ id, months }) => `${plantName(id)} ${areWord(id)} best ${monthsText(isSouth ? southern(months) : months)}`)))}${isSouth ? '' : ELSEWHERE}.`,
   plan_only_in_season: ({ plants, isSouth }) =>
-    `You only get ${listed(plants.map(({ id, months }) => `${plantName(id)} ${monthsOf(isSouth ? southern(months) : months)}`))}.`,
+    `You only get ${listed(plants.map(({ id, months }) => `${plantName(id)} ${monthsOf(isSouth ? southern(months) : months)}`))}.${startThen(plants.map(({ months }) => (isSouth ? southern(months) : months)))}`,
 
   /** Where sugar is in the jar, a hydrometer and /syrup, which takes the infusion as unsweetened, are both wrong. */
   plan_adjust: () => 'Sugar is in, so don’t trust a hydrometer. Just measure how much you strain.',

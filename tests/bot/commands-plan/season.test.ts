@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest'
+import { talker } from '../../talk/reader/told.ts'
 import { newAsker } from '../asker.ts'
 import { testDesk } from '../test-desk.ts'
 import { ask, textOf } from './desk.ts'
@@ -10,12 +11,32 @@ describe('what is out of season on the day it is wanted', () => {
 
   it('is said on the first screen where nobody sells it then', async () => {
     expect(await seasons(`/plan ${plants}`, 'plan_only_in_season')).toEqual([
-      'You only get sloes September to November.',
+      'You only get sloes September to November. For then, say “start it in September”.',
     ])
     expect(await textOf('/plan of:24 green walnuts spirit:1 l 95% start:20 November')).toContain(
       'You only get green walnuts June to July.',
     )
     expect(await textOf('/plan of:24 green walnuts spirit:1 l 95% start:20 June')).not.toContain('only get')
+  })
+
+  it('offers the first month that all of it is to be had in, by words that plan it from then on', async () => {
+    const noted = async (plants: string) =>
+      (await seasons(`/plan of:${plants} spirit:1 l 95% start:3 January`, 'plan_only_in_season'))[0]
+    expect(await noted('24 green walnuts')).toBe(
+      'You only get green walnuts June to July. For then, say “start it in June”.',
+    )
+    expect(await noted('24 green walnuts + 300 g sloes')).not.toContain('say')
+    for (const first of ['nocino', '/plan of:24 green walnuts spirit:1 l 95%']) {
+      const one = talker()
+      await one.say(first)
+      expect(await one.say('start it in June')).toMatchObject({
+        command: 'plan',
+        code: null,
+        recorded: 0,
+        call: { options: { start: '1 june' } },
+        notes: expect.not.arrayContaining(['plan_only_in_season']),
+      })
+    }
   })
 
   it('is said deeper where it is only best then, and not of what is dried', async () => {
