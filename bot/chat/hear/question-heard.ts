@@ -101,6 +101,13 @@ async function questionHeard(reading: Extract<TalkReading, { kind: 'question' }>
       )
     case 'two_drinks':
       return asked(call.command, { ...question, problem: 'talk_two_drinks', values: { lines } }, read, lines)
+    case 'which_offered':
+      return asked(
+        call.command,
+        { ...question, problem: 'talk_which_offered', values: { ways: about.ways } },
+        null,
+        lines,
+      )
     case 'less_of_it':
     case 'which_reading':
       return asked(call.command, { ...question, problem: 'talk_which_reading', values: { lines } }, read, lines)

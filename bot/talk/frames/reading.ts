@@ -138,6 +138,9 @@ export interface GlassesThere {
   readonly held: 'ahead' | 'bottled' | 'there'
 }
 
+/** What is offered behind a recipe and has a word of its own. */
+export type OfferedWay = 'start' | 'drier' | 'stronger' | 'shopping'
+
 export type QuestionAbout =
   /** The sample fills it, where an example of the command would not fit what was said; or what is meant otherwise. */
   | { readonly kind: 'lacks'; readonly option: string; readonly sample?: string; readonly otherwise?: string }
@@ -146,6 +149,8 @@ export type QuestionAbout =
   | { readonly kind: 'less_of_it' }
   | { readonly kind: 'number'; readonly typed: string }
   | { readonly kind: 'which_reading' }
+  /** Which of what an answer offered, where each has a word of its own; the choices are in the same order. */
+  | { readonly kind: 'which_offered'; readonly ways: readonly OfferedWay[] }
   /** Which of several jobs is done; each choice says that one is. */
   | { readonly kind: 'which_done' }
   | { readonly kind: 'two_drinks' }

@@ -9,6 +9,7 @@ import type { Remembered } from './remembered.ts'
 import { callReading, eitherOf, type Rule } from './rule.ts'
 import { askedOf, otherSign } from './sign-told.ts'
 import { undoAsked, undoOf } from './undo-rule.ts'
+import { whichOffered } from './ways-offered.ts'
 
 /** Whether hardly anything else is said. */
 export const isOnly = ({ tokens }: Sentence['typed'], spans: Sentence['spans'], concept: Concept): boolean => {
@@ -65,7 +66,7 @@ export const agreed: Rule = ({ has, bits, typed, spans, jars }, last, said) => {
   // `Yes` to what was only told as done says that it is so, and undoes nothing.
   if (others.length > 0 && said.question === null && BEGUN.test(last.command))
     return { kind: 'small_talk', key: 'right' }
-  if (others.length > 0) return WHICH.test(typed.text.trim()) ? eitherOf(first, [first, ...others].slice(0, 3)) : null
+  if (others.length > 0) return WHICH.test(typed.text.trim()) ? whichOffered(last, [first, ...others]) : null
   // `When it’s bottled` asks for nothing that a yes could be to.
   if (first.command === 'jar bottle' || (NOD.test(typed.text.trim()) && first.command.startsWith('jar ')))
     return { kind: 'question', call: first, about: { kind: 'told_or_asked' }, choices: [first], leftOut: [] }

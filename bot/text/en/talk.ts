@@ -1,7 +1,7 @@
 import { usualBottleMl } from '../../../core/recipe/plan/parse-bottles.ts'
 import { symptoms } from '../../../core/trouble/symptoms.ts'
 import type { Path } from '../../calls/signatures.ts'
-import type { GlassesThere, PouredFor } from '../../talk/frames/reading.ts'
+import type { GlassesThere, OfferedWay, PouredFor } from '../../talk/frames/reading.ts'
 import type { Format } from '../format.ts'
 import type { Feature, Written } from '../language.ts'
 import type { TalkMessages, TalkProblems } from '../messages/talk.ts'
@@ -235,6 +235,14 @@ function whichDoneText(jobs: TalkProblems['talk_which_done']['jobs']): string {
 const either = (words: readonly string[]): string =>
   words.length < 2 ? words.join('') : `${words.slice(0, -1).join(', ')} or ${words.at(-1)}`
 
+/** What does each of what a recipe offers. */
+const WAYS: { readonly [Way in OfferedWay]: string } = {
+  start: 'start it',
+  drier: 'drier',
+  stronger: 'stronger',
+  shopping: 'shopping list',
+}
+
 const typeThis = (line: string | null): string => (line === null ? '' : ` You can type: ${line}`)
 
 export const talkProblems: Written<TalkProblems> = {
@@ -253,6 +261,7 @@ export const talkProblems: Written<TalkProblems> = {
     `Is that a jar of each? One after the other: ${one} then ${other}`,
   talk_which_done: ({ jobs, line }) => `${whichDoneText(jobs)}${typeThis(line)}`,
   talk_which_reading: ({ lines }) => `I can read that in more than one way. Which do you mean: ${lines.join(' or ')}`,
+  talk_which_offered: ({ ways }) => `Which one? Say ${either(ways.map((way) => `“${WAYS[way]}”`))}.`,
   talk_number: ({ typed, line }) => `I don’t know what “${typed}” is for. Without it I’d read: ${line}`,
   talk_told: ({ line }) => `Shall I write that down? Say “yes”, or type: ${line}`,
   talk_one_reminder: ({ jar, line, reminders, moves, isMeant }) => {

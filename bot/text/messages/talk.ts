@@ -8,6 +8,7 @@ import type {
   ConvertedSaid,
   GlassesThere,
   KindTaken,
+  OfferedWay,
   PouredFor,
   TastingAsked,
   YieldThere,
@@ -94,6 +95,7 @@ export interface TalkProblems {
   talk_jar_of_what: Record<string, never>
   talk_two_drinks: { readonly lines: readonly string[] }
   talk_which_reading: { readonly lines: readonly string[] }
+  talk_which_offered: { readonly ways: readonly OfferedWay[] }
   talk_number: { readonly typed: string; readonly line: string }
   /** Asked or told? Nothing was recorded. */
   talk_told: { readonly line: string }

@@ -1,5 +1,8 @@
 import { describe, expect, it } from 'vitest'
-import { talkerFor } from './told.ts'
+import { en } from '../../../bot/text/en/index.ts'
+import { talker, talkerFor } from './told.ts'
+
+type AskedOf = Parameters<typeof en.problems.talk_which_offered>[0]
 
 const strained = () => talkerFor({ after: null, shelf: 'lemon_strained' })
 
@@ -60,6 +63,24 @@ describe('a yes to several lines, or to one for later', () => {
     const one = await talkerFor({ after: null, shelf: 'lemon' })
     await one.say('/jar strain lemon measured:930 ml strength:87%')
     expect(await one.say('yes')).toMatchObject({ code: 'question', recorded: 0 })
+  })
+
+  it('asks it of a plan by words that each do it, and by no code', async () => {
+    const ways = [
+      ['start it', 'jar start', {}],
+      ['drier', 'plan', { 'to-sweetness': '120 g/L' }],
+      ['shopping list', 'shopping', {}],
+    ] as const
+    for (const [word, command, options] of ways) {
+      const one = talker()
+      await one.say('10 lemons and a litre of 95%')
+      const { outcome } = await one.hear('yes')
+      if (outcome.ok || outcome.error.problem !== 'talk_which_offered') throw new Error('nothing was asked')
+      const asked = en.problems.talk_which_offered(outcome.error.values as AskedOf, en.format('metric'))
+      expect(asked).toContain(`“${word}”`)
+      expect(asked).not.toContain('/')
+      expect(await one.say(word)).toMatchObject({ code: null, command, call: { options } })
+    }
   })
 
   it('is asked of a bottling before it is written down', async () => {
