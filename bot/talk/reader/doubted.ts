@@ -134,8 +134,11 @@ export function doubted(
   { isPlain, isAsked, isNowhere }: Said,
 ): TalkReading {
   const [likeliest] = leanings
+  if (likeliest === undefined) return reading
+  if (reading.kind === 'only_typed' && isAsked && likeliest.aim === 'handbook' && likeliest.share >= SUREST)
+    return of.handbook(likeliest.share) ?? reading
   const aim = aimOf(reading)
-  if (aim === null || likeliest === undefined) return reading
+  if (aim === null) return reading
   if (likeliest.aim === 'talk') return isNeverShown(reading, leanings) ? lostNear('talk') : reading
   const isOfItsOwn = OF_ITS_OWN.has(aim)
   // `What should I drink first?` is told by nothing but those words.
@@ -166,12 +169,14 @@ export function doubted(
   // A deed that was told is not lost for a doubt.
   const isKept = reading.kind === 'question' || (reading.kind === 'call' && reading.does !== 'compute')
   const isRecord = reading.kind === 'call' && reading.does === 'record' && !isNowhere
+  // `How do I keep the children out of my jars?`: nothing was found in it but that there are jars.
+  const isBare = !isKept && isWithoutOptions(reading)
   if (other !== null && otherCall === null) {
     const givesWay = !isRecord && (isOfHandbook || isOpen || !isKept)
-    return givesWay && other.kind === 'topic' && likeliest.share >= SURE ? other : reading
+    return givesWay && other.kind === 'topic' && likeliest.share >= (isBare ? LIKELIER : SURE) ? other : reading
   }
   // What was found in the sentence is better than nothing.
-  const isBest = share >= DOUBTED
+  const isBest = share >= DOUBTED && !isBare
   if (otherCall === null) return isKept || isBest ? reading : lostNear(likeliest.aim)
   if (call === null) return other?.kind === 'call' ? other : reading
   if (isSameCall(call, otherCall)) return reading

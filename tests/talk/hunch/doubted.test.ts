@@ -1,26 +1,10 @@
 import { describe, expect, it } from 'vitest'
-import type { Path } from '../../../bot/calls/signatures.ts'
 import type { TalkReading } from '../../../bot/talk/frames/reading.ts'
-import type { Aim, Leaning } from '../../../bot/talk/hunch/hunch.ts'
+import type { Aim } from '../../../bot/talk/hunch/hunch.ts'
 import { doubted } from '../../../bot/talk/reader/doubted.ts'
 import type { Otherwise } from '../../../bot/talk/reader/second-thought.ts'
 import { talker } from '../reader/told.ts'
-
-const callTo = (command: Path): TalkReading & { kind: 'call' } => ({
-  kind: 'call',
-  call: { command, options: { of: '14 lemons' } },
-  leftOut: [],
-  does: 'compute',
-})
-const TOPIC: TalkReading = { kind: 'topic', entry: 'peeled_fruit', more: [] }
-const NOTHING: Otherwise = { call: () => null, handbook: () => null, trouble: () => null, follow: () => null }
-const FOUND: Otherwise = { ...NOTHING, handbook: () => TOPIC }
-
-const FREELY = { isPlain: () => false, isAsked: false, isNowhere: false }
-
-/** With its own aim among those that are known. */
-const leaning = (shares: Readonly<Partial<Record<Aim, number>>>): readonly Leaning[] =>
-  Object.entries(shares).map(([aim, share]) => ({ aim: aim as Aim, share }))
+import { callTo, FOUND, FREELY, leaning, NOTHING, TOPIC } from './readings.ts'
 
 describe('a reading that no such sentence was ever after', () => {
   const plan = callTo('plan')
@@ -97,17 +81,6 @@ describe('a reading that no such sentence was ever after', () => {
     expect(doubted(TOPIC, shares, NOTHING, { ...FREELY, isPlain: () => true })).toBe(TOPIC)
   })
 
-  it('is a plan, and mostly what an entry answers where it is asked', () => {
-    const asked = { ...FREELY, isAsked: true }
-    const shares = { handbook: 0.7, plan: 0.2, botanical: 0.09 }
-    expect(doubted(plan, leaning(shares), FOUND, asked)).toBe(TOPIC)
-    expect(doubted(plan, leaning(shares), NOTHING, asked)).toBe(plan)
-    for (const each of [FREELY, { ...asked, isPlain: () => true }])
-      expect(doubted(plan, leaning(shares), FOUND, each)).toBe(plan)
-    for (const other of [{ handbook: 0.69 }, { botanical: 0.1 }])
-      expect(doubted(plan, leaning({ ...shares, ...other }), FOUND, asked)).toBe(plan)
-  })
-
   it('is shown to nobody who surely only talks', () => {
     const bare: TalkReading = { ...callTo('jar list'), call: { command: 'jar list', options: {} } }
     expect(doubted(bare, leaning({ talk: 0.95, 'jar list': 0.005 }), NOTHING, FREELY).kind).toBe('lost')
@@ -136,21 +109,6 @@ describe('a reading that no such sentence was ever after', () => {
     const nearest = [{ command: 'trouble', options: {} }]
     expect(doubted(bare, told, NOTHING, FREELY)).toEqual({ kind: 'lost', nearest })
     expect(doubted(callTo('measure'), told, NOTHING, FREELY)).toMatchObject({ kind: 'call' })
-  })
-
-  it('gives way to an entry where the handbook is surely asked, unless it records', () => {
-    const asked = { ...FREELY, isAsked: true }
-    const shares = { handbook: 0.96, bottles: 0 }
-    expect(doubted(callTo('bottles'), leaning(shares), FOUND, asked)).toBe(TOPIC)
-    const lacks: TalkReading = { ...callTo('bottles'), kind: 'question', about: { kind: 'which_jar' }, choices: [] }
-    expect(doubted(lacks, leaning(shares), FOUND, asked)).toBe(TOPIC)
-    for (const [reading, share, how] of [
-      [callTo('bottles'), 0.96, FREELY],
-      [callTo('bottles'), 0.94, asked],
-      [{ ...callTo('bottles'), does: 'record' } as TalkReading, 0.96, asked],
-      [{ ...callTo('bottles'), call: { command: 'bottles', options: {} } } as TalkReading, 0.96, asked],
-    ] as const)
-      expect(doubted(reading, leaning({ ...shares, handbook: share }), FOUND, how)).toBe(reading)
   })
 
   it('asks for what it lacks no longer, where an entry surely answers, though the two are of one kind', () => {
