@@ -16,6 +16,7 @@ import { runningOf } from './examples-tried.ts'
 import { asked, type Heard, heard } from './heard.ts'
 import { wishedIn } from './in-own-kitchen.ts'
 import {
+  askingDay,
   byVessels,
   costingGlass,
   leading,
@@ -85,7 +86,7 @@ export async function answered(line: string, reading: TalkReading, dispatch: Dis
       const taking = byVessels(takingKind(takingSpirit(ran, reading.spiritTaken), reading.kindTaken), reading)
       const leftOut = reading.leftOut.filter((word) => !saysNothing(word, call))
       const asIsAsked = costingGlass(leading(pouredFor(taking, reading.poured), reading.leads), reading.costOfMl)
-      const outcome = tellingAhead(leavingOut(asIsAsked, leftOut), reading.isAhead)
+      const outcome = askingDay(tellingAhead(leavingOut(asIsAsked, leftOut), reading.isAhead), reading.isDayOpen)
       return besides(reading, heard(outcome, written(call)), dispatch)
     }
     case 'question':

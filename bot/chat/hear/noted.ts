@@ -40,6 +40,10 @@ export const pouredFor = (
 export const tellingAhead = (outcome: CallOutcome, isAhead = false): CallOutcome =>
   isAhead ? withNote(outcome, { group: 'notes', key: 'start_ahead', values: undefined }) : outcome
 
+/** A reply that asks which day it is for. */
+export const askingDay = (outcome: CallOutcome, isDayOpen = false): CallOutcome =>
+  isDayOpen ? withNote(outcome, { group: 'notes', key: 'day_open', values: undefined }) : outcome
+
 /** What is said first of a jar because it was asked; null where its answer does not tell it. */
 function leadOf(asked: LeadAsked, { headline, data }: Reply): Message<'headlines'> | null {
   if (headline.key !== 'jar_shown' && !/^jar_next/.test(headline.key)) return null

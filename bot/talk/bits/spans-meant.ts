@@ -125,6 +125,8 @@ export const spansMeant = (spans: readonly ConceptSpan[], tokens: readonly Token
       return false
     // `A jam jar`: what it is in, not how it runs.
     if (concept === 'jelly' && /^(?:jars?|jarful|lids?|pots?)$/.test(tokens[to]?.text ?? '')) return false
+    // `For Burns Night`: a feast.
+    if (tokens[to - 1]!.text === 'burns' && tokens[to]?.text === 'night') return false
     // `It stands in the dark` tells no colour.
     if (
       concept === 'dark' &&

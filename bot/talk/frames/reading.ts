@@ -61,6 +61,8 @@ export type TalkReading =
       readonly isUnmeasured?: true
       /** It is to be begun on a day to come: it is told, and nothing is written down. */
       readonly isAhead?: true
+      /** It is for a day that only its maker knows: it is told how that is said. */
+      readonly isDayOpen?: true
       /** What is done next with what the same sentence told. */
       readonly next?: CallRead
       /** The entry of the handbook for a danger that is told beside a deed: `strained it, and my guest has a nut allergy`. */

@@ -64,7 +64,7 @@ export const italian: Lexicon = {
     us_measures: `tazze, once, tazza, misure americane, cups`,
     imperial_measures: `pinte, misure inglesi, imperiali, libbre`,
     freezer_at: `il mio freezer, mio congelatore, il freezer e, freezer sta a, il congelatore`,
-    by_day: `x, per, entro, prima di, pronto per, in tempo per, pronto entro, pronti per, pronto a fine|meta|inizio, pronta a fine|meta|inizio`,
+    by_day: `x, per, entro, prima di, a natale|pasqua|capodanno|ferragosto|pasquetta|carnevale|san|santo|santa, pronto per, in tempo per, pronto entro, pronti per, pronto a fine|meta|inizio, pronta a fine|meta|inizio`,
     what_can_i_make: `cosa facciamo, cosa possiamo fare, che liquore facciamo, un idea, qualche suggerimento, che si puo fare, cosa si puo fare, tantissime, tantissimi, troppe, troppi, che me ne faccio, come li uso, come le uso, idee, qualche idea, un sacco di, che ci posso fare, cosa ci posso fare, cosa posso fare, che posso fare, cosa ci faccio, che ci faccio, cosa posso farci, cosa faccio con, che faccio con, cosa fare con, idee per, suggerimenti, consigliami, che liquore, che liquore posso`,
     as_needed: `quanto ne serve, quanto ne servono, quanto basta, quanta basta, quanta ne serve, quanto ce ne vuole, quanto ne vuole`,
     suits: `va bene, vanno bene, andrebbe bene, andrebbero bene, si presta, si prestano, adatto, adatta, adatti, adatte, funziona, funzionano, e buono per, buona per, si puo usare, si possono usare, posso usare`,

@@ -26,6 +26,7 @@ import {
 import { askedPlainly, isFreezingAsked } from './asked-plainly.ts'
 import { byHunch } from './by-hunch.ts'
 import { dangerFirst } from './danger-first.ts'
+import { dayOpen } from './day-open.ts'
 import { jarTold } from './deed-alone.ts'
 import { deedBefore } from './deed-before.ts'
 import { deedOrPlan } from './deed-or-plan.ts'
@@ -95,7 +96,7 @@ function readPlainly(text: string, knows: Knows): TalkReading {
   const thought = byHunch(read, sentence, text, knows, () => readFirst(sentence, text, knows) !== null)
   const sure = asInPlan(askedBehind(thought, sentence, text, knows), knows.said)
   const last = wasNothingTold(sentence, text) ?? notMeant(jarNotThere(sure, sentence), sentence, read)
-  return heldBehind(last, sentence, knows.said)
+  return dayOpen(heldBehind(last, sentence, knows.said), sentence)
 }
 
 function readAgain(text: string, knows: Knows) {

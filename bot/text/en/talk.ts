@@ -184,6 +184,7 @@ export const talkSentences = {
     handbook_more: ({ entries }) =>
       `Near it in the handbook: ${listed(entries.map((entry) => handbook[entry].title.toLowerCase()))}.`,
     sugar_to_taste: () => 'Sugar to taste: stir it in bit by bit, and stop when you like it.',
+    day_open: () => 'Which day is it for? Say it like “ready by 14 June”.',
     start_ahead: () => 'Nothing’s written down yet. Say “start it” on the day, and I’ll note it.',
     left_out: ({ words }) => `I left out ${quotedWords(words)}.`,
     poured_for: glassesFor,

@@ -45,7 +45,7 @@ export interface TalkMessages {
     /** The command of the line that goes on from there. */
     handbook_next: { readonly command: Path }
   }
-  notes: Plain<'sugar_to_taste' | 'start_ahead'> & {
+  notes: Plain<'sugar_to_taste' | 'start_ahead' | 'day_open'> & {
     /** Words that were neither used nor of no weight, as they were typed. */
     handbook_more: { readonly entries: readonly HandbookId[] }
     left_out: { readonly words: readonly string[] }

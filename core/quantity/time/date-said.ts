@@ -3,7 +3,7 @@ import type { CalendarDay, DateSide } from '../quantities.ts'
 import { type TypedText, textFrom } from '../read/tokens.ts'
 import { numberSaid } from '../said/number-said.ts'
 import { addMonths, daysBetween, isDay, isoDay } from './calendar-day.ts'
-import { nextEaster } from './easter.ts'
+import { FEAST_BEGINS, feastDay } from './feasts.ts'
 import { dateIn } from './parse-date.ts'
 import { isOnSide, MONTH, MONTH_ALONE, partOfMonth, partOfThisMonth } from './part-of-month.ts'
 
@@ -41,7 +41,8 @@ function ordinalAt({ tokens }: TypedText, at: number): { readonly day: number; r
 /** Words that a day can begin with; only there a longer look is worth its time. */
 const BEGINS = new RegExp(
   `^(?:${MONTH}|${WEEKDAY}|\\d.*|the|a|an|al|tomorow|tommorow|tommorrow|tomorrw|tmrw|tmw|un|una|il|l|in|tra|fra|on|by|last|next|this|scors[oa]|prossim[oa]|quest[oa]|today|tonight|tomorrow|` +
-    'yesterday|oggi|stamattina|stasera|stamani|domani|dopodomani|ieri|christmas|xmas|boxing|santo|epifania|befana|epiphany|easter|halloween|valentines?|san|new|midsummer|midwinter|natale|pasqua|capodanno|ferragosto|' +
+    'yesterday|oggi|stamattina|stasera|stamani|domani|dopodomani|ieri|' +
+    `${FEAST_BEGINS}|` +
     'first|second|third|fourth|fifth|sixth|seventh|eighth|ninth|tenth|eleventh|twelfth|\\p{L}+teenth|twentieth|twenty|thirtieth|thirty|primo|' +
     'early|mid|middle|late|end|beginning|start|meta|inizio|fine|just|two|three|four|five|six|seven|eight|nine|ten|due|tre|quattro|cinque|sei|sette|otto|nove|dieci|couple|few)$',
   'u',
@@ -49,21 +50,6 @@ const BEGINS = new RegExp(
 
 /** Whether a day may begin with a word. */
 export const isDayWord = (word: string): boolean => BEGINS.test(word)
-
-/** Feasts of a fixed day. */
-const FEASTS: readonly (readonly [RegExp, string])[] = [
-  [/^(?:christmas eve|vigilia(?: di natale)?)$/, '24 December'],
-  [/^(?:christmas|xmas)(?: day)?$|^natale$/, '25 December'],
-  [/^(?:new years?|new years? day|capodanno)$/, '1 January'],
-  [/^new years? eve$/, '31 December'],
-  [/^hallow?een$/, '31 October'],
-  [/^valentine ?s?(?: day)?$|^san valentino$/, '14 February'],
-  [/^ferragosto$/, '15 August'],
-  [/^midsummer$/, '24 June'],
-  [/^midwinter$/, '21 December'],
-  [/^boxing day$|^santo stefano$/, '26 December'],
-  [/^(?:epifania|befana|epiphany)$/, '6 January'],
-]
 
 const SAME_DAY =
   /^(?:today|tonight|this (?:morning|afternoon|evening)|just now|earlier|earlier today|oggi|stamattina|stamani|stasera|questa mattina|questa sera)$/
@@ -98,9 +84,8 @@ function dayOf(phrase: string, today: CalendarDay, side: DateSide): string | nul
   if (SAME_DAY.test(plain)) return 'today'
   if (DAY_BEFORE.test(plain)) return 'yesterday'
   if (DAY_AFTER.test(plain)) return 'tomorrow'
-  if (/^(?:easter|pasqua)$/.test(plain)) return isoDay(nextEaster(today))
-  const feast = FEASTS.find(([pattern]) => pattern.test(plain))
-  if (feast !== undefined) return feast[1]
+  const feast = feastDay(plain, today, side)
+  if (feast !== null) return feast
   if (/^(?:(?:the|this|next|last) )?weekend$|^(?:(?:questo |prossimo )?fine settimana)$/.test(plain)) return 'Saturday'
   const part = partOfMonth(plain, today, side) ?? partOfThisMonth(plain, today, side)
   if (part !== null) return part

@@ -1,8 +1,7 @@
 import type { CalendarDay } from '../quantities.ts'
-import { daysBetween } from './calendar-day.ts'
 
 /** Easter Sunday of the Gregorian calendar; the anonymous algorithm of 1876 (Butcher), as in Meeus, Astronomical Algorithms, ch. 8. */
-function easter(year: number): CalendarDay {
+export function easterOf(year: number): CalendarDay {
   const [a, b, c] = [year % 19, Math.floor(year / 100), year % 100]
   const [d, e] = [Math.floor(b / 4), b % 4]
   const g = Math.floor((8 * b + 13) / 25)
@@ -12,10 +11,4 @@ function easter(year: number): CalendarDay {
   const m = Math.floor((a + 11 * h + 19 * l) / 433)
   const month = Math.floor((h + l - 7 * m + 90) / 25)
   return { year, month, day: (h + l - 7 * m + 33 * month + 19) % 32 }
-}
-
-/** The next one from `today` on. */
-export const nextEaster = (today: CalendarDay): CalendarDay => {
-  const own = easter(today.year)
-  return daysBetween(own, today) >= 0 ? own : easter(today.year + 1)
 }
