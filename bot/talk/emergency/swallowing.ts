@@ -13,6 +13,7 @@ import {
   SIGNS,
   signsIn,
 } from './signs.ts'
+import { isNeverYet, isSupposedOf } from './supposed.ts'
 import { CHILDREN, isSmellOfThing, isVictim, names, OTHERS, PEOPLE, victimOf } from './victim.ts'
 import type { WhoKind } from './who-words.ts'
 
@@ -63,19 +64,9 @@ const swallowedBy = (said: SaidOfHarm, kinds: readonly WhoKind[], how: readonly 
   how.flatMap((name) =>
     said.spans(name).filter((span) => {
       const kind = victimOf(said, span)
-      return kind !== null && kinds.includes(kind) && !isAtTable(said, span, kind)
+      return kind !== null && kinds.includes(kind) && !isAtTable(said, span, kind) && !isNeverYet(said, span)
     }),
   )
-
-/** `What if the dog eats it?` */
-const isSupposedOf = (said: SaidOfHarm, kinds: readonly WhoKind[]): boolean =>
-  said
-    .spans('supposed')
-    .some(
-      ({ from, to }) =>
-        said.mentions().some((each) => kinds.includes(each.kind) && each.from >= from && each.to <= to) &&
-        !said.near('harmless', { from: to, to }, 0, 6),
-    )
 
 export const swallowed = (said: SaidOfHarm): readonly WordSpan[] =>
   said.spans('swallowed').filter((span) => !isDenied(said, span) && (isTroubled(said) || !isDrawnOff(said, span)))

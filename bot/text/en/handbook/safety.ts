@@ -193,7 +193,7 @@ export const safety: HandbookPart<SafetyId> = {
       'keep little ones out of it',
       'lock it away from kids',
     ],
-    text: 'None for children, and that includes fruit from the jar. A sweet drink tastes harmless, and a few mouthfuls of strong spirit can harm a small child. Lock it up, label it, and keep the poison centre’s number by the phone.',
+    text: 'None for children, and that includes fruit from the jar. A sweet drink tastes harmless, and a few mouthfuls of strong spirit can harm a small child. Lock it up and label it. If one does get some, call the poison centre or the emergency number at once.',
     source: 'poison centres’ general advice',
     trust: 'common practice',
     next: null,
