@@ -1,6 +1,7 @@
 import type { Sentence } from '../bits/bit.ts'
 import { withoutMarks } from '../lexicon/plain-text.ts'
 import { isAsked } from './is-told.ts'
+import { kitchenAsked } from './kitchen-asked.ts'
 import { isOldFruit, isWithoutSugar } from './sugar-or-fruit-asked.ts'
 
 /** Put or kept in the cold; `sloes from the freezer` are an ingredient. */
@@ -163,6 +164,8 @@ export function askedPlainly(sentence: Sentence): string | null {
   if (BEST_SUGAR.test(text)) return 'icing_sugar'
   if (HOW_TELL.test(text) && STEEPED.test(text)) return 'steep_done'
   if (FIND_OUT.test(text) && SWEETENED.test(text) && !has('own_jar')) return 'obscuration'
+  const ofKitchen = kitchenAsked(text, sentence)
+  if (ofKitchen !== null) return ofKitchen
   if (WHITE.test(text) && OF_PEEL.test(text) && TAKEN_OFF.test(text)) return 'pith'
   if (LIGHT.test(text) && STEEPS.test(text) && !has('turned', 'left_in_sun', 'how_long')) return 'steep_light'
   if (ON_SPENT.test(text)) return 'dry_sugar'

@@ -2,6 +2,7 @@ import type { Sentence } from '../bits/bit.ts'
 import type { TalkReading } from '../frames/reading.ts'
 import { dangerAsked } from './danger-asked.ts'
 import { whoIsYoung } from './for-a-child.ts'
+import { isOfSpentFruit } from './kitchen-asked.ts'
 import { weakLowAcid } from './weak-low-acid.ts'
 
 const MOST_SAID = 6
@@ -43,8 +44,11 @@ export function smallTalk(sentence: Sentence): TalkReading | null {
 const TAKEN = /\b(?:instead of|al posto d\p{L}+|tequila|brandy|whisk(?:y|ey)|grappa|mezcal|limoncello|\d+ ?g)\b/iu
 
 /** Of jam, beer, bars or carpets, where nothing of one's own jars or of spirit is said. */
-export const isElsewhere = ({ has, bits }: Sentence): boolean =>
-  has('elsewhere') && !has('own_jar') && !bits.some(({ kind }) => kind === 'spirit' || kind === 'strength')
+export const isElsewhere = ({ has, bits, typed }: Sentence): boolean =>
+  has('elsewhere') &&
+  !has('own_jar') &&
+  !bits.some(({ kind }) => kind === 'spirit' || kind === 'strength') &&
+  !isOfSpentFruit(typed.text)
 
 /** Of a garden bed, not of a jar. */
 export const isOfGarden = ({ has, bits, typed }: Sentence): boolean =>

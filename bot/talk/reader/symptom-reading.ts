@@ -6,6 +6,7 @@ import { jarsMeant } from '../frames/jars-meant.ts'
 import type { TalkReading } from '../frames/reading.ts'
 import { symptomDenied, symptomsBeside } from '../frames/symptoms.ts'
 import { plainWords } from '../lexicon/plain-text.ts'
+import { isRead } from '../memory/lacked.ts'
 import { isSpiritBought } from './bought-spirit.ts'
 import { isAsked } from './is-told.ts'
 import { isOfGarden } from './small-talk.ts'
@@ -74,10 +75,24 @@ function isGlassInside(text: string): boolean {
   return (GLASS_INSIDE.test(plain) && WENT_IN.test(plain)) || BROKE_IN.test(plain) || GLASS_THERE.test(plain)
 }
 
+/** `Is it off?`, `has it gon off`, `si è guastato?`: asked in so few words that nothing else is. */
+const GONE_OFF =
+  /^(?:(?:oh|so|and|ok|help|hey|e|ma) )*(?:(?:do you think|think|has|have|is|are|did) )?(?:(?:it|its|this|that|they|theyre|mine|is|si|e|il liquore) )*(?:(?:gone?|gon|went|going|turned|go) (?:all )?(?:off?|bad|rancid|rotten)|off|rancid|turned|spoil(?:ed|t)|guast(?:at)?[oaie]|andat[oaie] a male)$/u
+
+/** `My plums have gone bad`. */
+const GONE_BAD =
+  /^(?:(?:my|the|our) )(?:\p{L}+ ){1,2}(?:(?:has|have|ve|s) )?(?:gone|gon|went|turned|going) (?:all )?(?:bad|rancid|rotten)$/u
+
+const isGoneOff = (text: string): boolean => {
+  const plain = plainWords(text).trim()
+  return plain.includes(' ') && (GONE_OFF.test(plain) || GONE_BAD.test(plain))
+}
+
 /** What is told to be in there, whatever else it is like; null where nothing of the kind is. */
 export function insideTold(text: string): { readonly symptom: SymptomId } | null {
   if (isGlassInside(text)) return { symptom: 'broken_glass' }
   if (isFouled(text)) return { symptom: 'insects' }
+  if (isGoneOff(text)) return { symptom: 'mould' }
   return isStoneCracked(text) ? { symptom: 'cracked_stones' } : null
 }
 
@@ -112,6 +127,13 @@ function isOnlyCounted({ bits }: Sentence): boolean {
 const besideOf = (sentence: Sentence, id: SymptomId): readonly SymptomId[] =>
   symptomsBeside(sentence, id).filter((each) => id !== 'cracked_stones' || each !== 'broken_glass')
 
+/** What is in it, `my cherries went brown`, where no jar is called so; null where none of it is a plant that is known. */
+function plantsTold({ bits, jars }: Sentence): string | null {
+  const names = bits.flatMap(({ kind, text, role }) => (kind === 'plant' && role !== 'gone' ? [text] : []))
+  const of = [...new Set(names)].join(' + ')
+  return of === '' || jars.length > 0 || !isRead('trouble', 'of', of) ? null : of
+}
+
 /** The jar that it is about, where one is named, and what the sentence tells of it. */
 export function symptomReading(sentence: Sentence, id: SymptomId): TalkReading {
   const { bits, has } = sentence
@@ -124,10 +146,12 @@ export function symptomReading(sentence: Sentence, id: SymptomId): TalkReading {
   const signs = signsTold(sentence, id, text === null || has('fruit_part'))
   // A drink of the trade has its usual strength; alcohol may have any.
   const drink = signs.includes('bought') ? bits.find(({ kind, value }) => kind === 'spirit' && value < 60) : undefined
+  const of = text === null ? plantsTold(sentence) : null
   const strengthTold = strength?.text ?? (drink === undefined ? undefined : `${drink.value}%`)
   const options = {
     symptom: [id, ...besideOf(sentence, id)].map((each) => symptoms[each].en[0]!).join(' + '),
     ...(text !== null && { jar: text }),
+    ...(of !== null && signs.length === 0 && { of }),
     ...(signs.length > 0 && { yes: signs.map(signText).join(' + ') }),
     ...(text === null && strengthTold !== undefined && { strength: strengthTold }),
     ...(text === null && sweetness !== undefined && { sweetness: sweetness.text }),

@@ -133,7 +133,7 @@ export const straining: HandbookPart<StrainingId> = {
       'jam or cake with the fruit',
       'strained berries, do i bin them',
     ],
-    text: 'Adults can have it with ice cream, in cake or dipped in chocolate. It’s as strong as the jar was, so keep it from children and pets. Drained, it keeps two or three days in the fridge. Peel is nearly tasteless, so sugar it or let it go.',
+    text: 'Adults can have it with ice cream, in cake or as jam, never heated over a flame: its vapour can catch fire. It’s as strong as the jar was, so keep it from children and pets. Drained, it keeps two or three days in the fridge. Peel is nearly tasteless, so sugar it or let it go.',
     source: 'kitchen habit',
     trust: 'from memory',
     next: null,

@@ -116,7 +116,7 @@ export const strength: HandbookPart<StrengthId> = {
       'which instruments do i need',
       'guess the strength',
     ],
-    text: 'You can do without. Tell me what went in and how much came out, and I’ll estimate the strength within a few per cent. A cheap spirit hydrometer brings that down to one.',
+    text: 'You can do without a hydrometer. Tell me what went in and how much came out, and I’ll estimate the strength within a few per cent. A cheap spirit hydrometer brings that down to one, before the sugar goes in.',
     source: 'water in the plants, by USDA',
     trust: 'computed',
     next: typedCall('syrup', { infusion: '930 ml', of: '10 lemons', spirit: '1 l 95%' }),

@@ -155,7 +155,7 @@ export const sweetening: HandbookPart<SweeteningId> = {
       'my mum is diabetic, what sweetener',
       'without any sugar at all',
     ],
-    text: 'You can, but it’ll have less body and no sugar to help it keep, so stay over 20 %. Erythritol falls out as crystals in the cold. Xylitol kills dogs. Sugar-free doesn’t make alcohol safe with diabetes: that’s for the doctor to say.',
+    text: 'You can leave it out, but it’ll have less body and no sugar to help it keep, so stay over 20 %. Erythritol falls out as crystals in the cold. Xylitol kills dogs. Sugar-free doesn’t make alcohol safe with diabetes: that’s for the doctor to say.',
     source: 'sweetness table PMC10346066, the rest from memory',
     trust: 'from memory',
     next: null,
