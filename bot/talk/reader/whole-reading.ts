@@ -15,6 +15,7 @@ import { forPeople } from './for-people.ts'
 import { glassDrunk } from './glass-drunk.ts'
 import { hadAtHome } from './had-at-home.ts'
 import { ideasWithSpirit } from './ideas-with-spirit.ts'
+import { keepsLongAsked } from './keeps-long-asked.ts'
 import { measureAsked } from './measure-asked.ts'
 import { ofReminders } from './one-reminder.ts'
 import { ownFreezing } from './own-freezing.ts'
@@ -61,6 +62,7 @@ export const wholeReading = (
   glassDrunk(sentence, said) ??
   hadAtHome(sentence) ??
   twoCompared(sentence, said) ??
+  keepsLongAsked(sentence, said) ??
   readyByEvent(sentence, said) ??
   freeTold(sentence, said) ??
   steepLongAsked(sentence) ??
