@@ -8,8 +8,9 @@ import { asInvocation, written } from './written-call.ts'
 /** What no sentence does: its line is offered where it runs, else it is said why it cannot be. */
 export async function onlyOffered(call: CallRead, dispatch: Dispatch): Promise<Heard> {
   const { command, options } = call
-  const line = written(call)
   const tried = await execute(asInvocation(call), onTrial(dispatch))
+  // What it would erase is told here, so the one line that is typed does it.
+  const line = written(command === 'forget' ? { command, options: { ...options, confirm: 'yes' } } : call)
   if (!tried.ok) return heard(tried, line)
   const jar = options.jar ?? null
   return asked(command, { code: 'question', problem: 'talk_only_typed', values: { command, jar, line } }, line, [line])

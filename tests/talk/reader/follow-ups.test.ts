@@ -158,8 +158,8 @@ it.each([
 
 it.each([
   ['send the reminders to this channel', '/reminders place:here'],
-  ['cancellate tutti i miei dati', '/forget'],
-  ['dimentica tutto di me', '/forget'],
+  ['cancellate tutti i miei dati', '/forget confirm:yes'],
+  ['dimentica tutto di me', '/forget confirm:yes'],
 ])('%s: it answers with the line to type', async (text, line) => {
   const one = await talkerFor({ after: null, shelf: 'lemon' })
   expect(await one.say(text)).toMatchObject({ code: 'question', choices: [line], recorded: 0, erased: false })

@@ -14,9 +14,9 @@ async function lastOf(lines: readonly string[]) {
 }
 
 it.each([
-  [['/cost spirit:20 EUR', 'forget everything about me', 'yes'], '/forget'],
-  [['forget everything about me', 'yes', 'yes please'], '/forget'],
-  [['forget everything about me', 'sì'], '/forget'],
+  [['/cost spirit:20 EUR', 'forget everything about me', 'yes'], '/forget confirm:yes'],
+  [['forget everything about me', 'yes', 'yes please'], '/forget confirm:yes'],
+  [['forget everything about me', 'sì'], '/forget confirm:yes'],
   [['/forget', 'yes'], '/forget confirm:yes'],
   [['I want to throw away the lemon', 'yes'], '/jar discard lemon'],
 ])('says the line that does it once more, and does nothing by a yes: %j', async (lines, line) => {

@@ -76,8 +76,8 @@ it('plans nothing that is dangerous, wherever it stands in the sentence', async 
 
 describe('what a sentence never does', () => {
   it.each([
-    ['forget everything', '/forget', 'lemon'],
-    ['delete my data', '/forget', 'lemon'],
+    ['forget everything', '/forget confirm:yes', 'lemon'],
+    ['delete my data', '/forget confirm:yes', 'lemon'],
     ['throw the lemon away', '/jar discard lemon', 'lemon'],
     ['share the lemon recipe', '/share lemon', 'lemon'],
     ['the lemon is all gone', '/jar empty lemon', 'lemon_sweetened'],
