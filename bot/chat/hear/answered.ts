@@ -35,7 +35,7 @@ import { whatFits } from './what-fits.ts'
 import { whatItCanDo } from './what-it-can-do.ts'
 import { asInvocation, written } from './written-call.ts'
 
-const said = (key: 'talk_greeting' | 'talk_thanks' | 'talk_right' | 'talk_let_be'): Reply => ({
+const said = (key: 'talk_greeting' | 'talk_thanks' | 'talk_right' | 'talk_let_be' | 'talk_driest'): Reply => ({
   headline: { group: 'headlines', key, values: undefined },
   table: [],
   sure: [],

@@ -16,7 +16,10 @@ export function nextSweetness(gPerL: number, isSweeter: boolean): number {
   const next = isSweeter
     ? LADDER.find((step) => step >= gPerL * (1 + APART))
     : LADDER.findLast((step) => step <= gPerL * (1 - APART))
-  return next ?? Math.round((gPerL * (isSweeter ? 1.25 : 0.7)) / 10) * 10
+  if (next !== undefined) return next
+  const step = Math.round((gPerL * (isSweeter ? 1.25 : 0.7)) / 10) * 10
+  // Below the last step that can be told there is none at all.
+  return !isSweeter && step >= gPerL ? 0 : step
 }
 
 /** Usual strength of a liqueur, % vol, and how far one step goes. */

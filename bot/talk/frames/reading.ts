@@ -83,7 +83,10 @@ export type TalkReading =
   | { readonly kind: 'symptom'; readonly id: SymptomId; readonly options: Readonly<Record<string, string>> }
   /** What so many people drink is said first, where that was asked and nothing stands there. */
   | { readonly kind: 'topic'; readonly entry: string; readonly more: readonly string[]; readonly poured?: PouredFor }
-  | { readonly kind: 'small_talk'; readonly key: 'greeting' | 'thanks' | 'right' | 'help' | 'nothing_to_forget' }
+  | {
+      readonly kind: 'small_talk'
+      readonly key: 'greeting' | 'thanks' | 'right' | 'help' | 'nothing_to_forget' | 'driest'
+    }
   /** An amount in another unit. */
   | { readonly kind: 'converted'; readonly said: ConvertedSaid }
   /** What was answered last is shown in another way, or let be. */

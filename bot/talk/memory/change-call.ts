@@ -28,6 +28,13 @@ export const isSameCall = (one: CallRead, other: CallRead): boolean =>
 const read = (text: string | undefined, value: (text: string) => number): number | null =>
   text === undefined ? null : unlessRefused(() => value(text))
 
+/** How sweet it is, g/L, by what was typed or as it was worked out. */
+export const sweetnessNow = ({ options }: CallRead, workedGPerL: number | null = null): number =>
+  read(options['to-sweetness'], (text) => parseSweetness(text).sugarGPerL) ??
+  read(options.sweetness, (text) => parseSweetness(text).sugarGPerL) ??
+  workedGPerL ??
+  USUAL.sugarGPerL
+
 /** Less or more sweet than the last time, by what was typed or as it was worked out; `slightly` goes half as far. */
 export function sweetened(
   call: CallRead,
@@ -35,11 +42,7 @@ export function sweetened(
   isSlight: boolean,
   workedGPerL: number | null = null,
 ): CallRead {
-  const now =
-    read(call.options['to-sweetness'], (text) => parseSweetness(text).sugarGPerL) ??
-    read(call.options.sweetness, (text) => parseSweetness(text).sugarGPerL) ??
-    workedGPerL ??
-    USUAL.sugarGPerL
+  const now = sweetnessNow(call, workedGPerL)
   const next = nextSweetness(now, isSweeter)
   const gPerL = isSlight ? Math.round((now + next) / 20) * 10 : next
   return withOption(call, 'to-sweetness', `${gPerL} g/L`)

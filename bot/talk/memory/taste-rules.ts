@@ -3,7 +3,7 @@ import type { Sentence } from '../bits/bit.ts'
 import { jarCalled } from '../bits/jars-of.ts'
 import type { CallRead } from '../frames/reading.ts'
 import type { Concept } from '../lexicon/lexicon.ts'
-import { scaled, strengthened, sweetened, takes, withOption } from './change-call.ts'
+import { scaled, strengthened, sweetened, sweetnessNow, takes, withOption } from './change-call.ts'
 import { callReading, changedOf, isAmountBit, RECORDED, type Rule, setTo, WORKED_OUT } from './rule.ts'
 
 export const tasteChanged: Rule = (sentence, last, { drink }) => {
@@ -20,6 +20,9 @@ export const tasteChanged: Rule = (sentence, last, { drink }) => {
   const says = (...concepts: readonly Concept[]): boolean => isWorkedOut && has(...concepts)
   const [isSweeter, isDrier] = [has('sweeter') || says('too_dry'), has('drier') || says('too_sweet')]
   const [isStronger, isWeaker] = [has('stronger') || says('too_weak'), has('weaker') || says('too_strong')]
+  const isDrierAlone = isDrier && !isSweeter && !isStronger && !isWeaker
+  if (isDrierAlone && call.options['to-sweetness'] !== undefined && sweetnessNow(call) === 0)
+    return { kind: 'small_talk', key: 'driest' }
   if (takes(call.command, 'to-sweetness') && (isDrier || isSweeter))
     changed = sweetened(call, isSweeter, isSlight, drink?.sugarGPerL)
   if (takes(call.command, 'to-strength') && (isStronger || isWeaker))

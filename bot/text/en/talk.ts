@@ -47,7 +47,7 @@ const ONLY_OFFERED: Readonly<Record<string, (jar: string) => string>> = {
   'jar discard': (jar) => `Nothing’s changed yet. To throw ${jar} away`,
   'jar empty': (jar) => `Nothing’s changed yet. If ${jar} is all gone`,
   share: (jar) => `Nobody else sees it yet. To show ${jar} to everybody`,
-  forget: () => 'Nothing’s deleted yet. To delete all I have about you',
+  forget: () => 'Nothing’s deleted yet. To delete all I have about you, your jars and their copies too',
   reminders: () => 'Nothing’s changed yet. To be reminded here',
 }
 
@@ -139,6 +139,7 @@ export const talkSentences = {
       `Hello! Tell me what you’ve got, such as “${format?.example(LEMONS) ?? LEMONS}”, or ask “what’s on?”`,
     talk_right: () => 'Right. For what comes next, ask “what’s next?”',
     talk_thanks: () => 'You’re welcome.',
+    talk_driest: () => 'No sugar goes in, so it’s as dry as it goes.',
     talk_let_be: () => 'All right, I’ll leave it.',
     talk_converted: ({ typed, material, unit, count }, format) =>
       `${capital(typed)}${material === null ? '' : ` of ${material === 'water' ? material : sweetenerName(material)}`} is about ${unitsCounted(count, unit, format)}.`,

@@ -17,7 +17,7 @@ import type { HandbookId } from './handbook.ts'
 import type { Plain } from './plain.ts'
 
 export interface TalkMessages {
-  headlines: Plain<'talk_greeting' | 'talk_thanks' | 'talk_right' | 'talk_let_be'> & {
+  headlines: Plain<'talk_greeting' | 'talk_thanks' | 'talk_right' | 'talk_let_be' | 'talk_driest'> & {
     /** An amount, and how many it is of a unit, by its key. */
     talk_converted: Omit<ConvertedSaid, 'assumed'>
     handbook_entry: { readonly entry: HandbookId }
