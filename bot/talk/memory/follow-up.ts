@@ -29,6 +29,7 @@ import { explained, inMeasures, inOtherMeasures, ofWhatWasSaid, otherGlass, targ
 import { sameOfOther } from './same-of-other.ts'
 import { shoppingFor } from './shopping-rules.ts'
 import { agreed, doneAsOffered, isOnly, shownAgain, troubleAnswered } from './step-rules.ts'
+import { stillSo } from './still-so.ts'
 import { styled } from './taste-rules.ts'
 import { troubleJar } from './trouble-jar.ts'
 import { undone } from './undo-rule.ts'
@@ -68,6 +69,7 @@ const RULES: readonly Rule[] = [
   otherKind,
   ofOtherJar,
   sameOfOther,
+  stillSo,
   correctedStep,
   measuredSince,
   doneAsOffered,
@@ -94,6 +96,7 @@ const AFTER_STEP: readonly Rule[] = [
   ofTheAnswer,
   ofOtherJar,
   sameOfOther,
+  stillSo,
   correctedStep,
   measuredSince,
   doneAsOffered,
