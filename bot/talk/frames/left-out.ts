@@ -2,6 +2,7 @@ import type { Bit, Sentence } from '../bits/bit.ts'
 import { wordSet } from '../lexicon/concepts.ts'
 import { type Concept, DEEDS } from '../lexicon/lexicon.ts'
 import { isPerson } from '../lexicon/people.ts'
+import { isWhereFrom } from './where-from.ts'
 
 /** Words that are neither used, nor among the language's fillers, nor part of a phrase that is understood; as they were typed. */
 export function leftOutOf(sentence: Sentence, used: readonly Bit[], cues: readonly string[] = []): readonly string[] {
@@ -35,6 +36,7 @@ export function leftOutOf(sentence: Sentence, used: readonly Bit[], cues: readon
     if (kind === 'number') return [shown]
     if (SAYS_SOMETHING.test(text) || isOtherDeed(at)) return [shown]
     if (fillers.has(text) || isPhrase(at) || text.length < 2) return []
+    if (isWhereFrom(typed, at)) return []
     // Who a bottle went to is no part of the count.
     if (cues.includes('gave_away') && isPerson(text)) return []
     if (AS_IT_IS.test(text) && isBesideUsed(at, used)) return []
