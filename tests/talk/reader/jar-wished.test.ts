@@ -109,3 +109,14 @@ describe('what is only said to be too strong', () => {
     expect((await one.say('make it weaker')).read).toBe('/adjust jar:lemon to-strength:25%')
   })
 })
+
+it.each([
+  'is it too strong for me',
+  'would that be too strong for my aunt',
+  'could it be too strong',
+  'is this a bit too strong',
+])('makes nothing weaker where it is only asked whether it is too strong: %s', async (text) => {
+  const told = await (await talkerFor({ after: null, shelf: 'lemon_strained' })).say(text)
+  expect(told.command).not.toBe('syrup')
+  expect(told.choices.join()).not.toContain('to-strength')
+})

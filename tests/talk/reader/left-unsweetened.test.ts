@@ -41,6 +41,14 @@ describe('no sugar, wished beside a deed', () => {
     },
   )
 
+  it.each([
+    'if I strained the thyme, no sugar',
+    'what if I strain the thyme, no sugar',
+    'should I have strained the thyme, no sugar',
+  ])('is noted of nothing that is only thought of or asked: %s', async (text) => {
+    expect(await (await told(THYME)).say(text)).toMatchObject({ recorded: 0 })
+  })
+
   it('still brings strong spirit down with water', async () => {
     const maker = await told('/jar start zest of:8 lemons spirit:1 l 95% when:20 days ago')
     await maker.say('no sugar in the zest')
