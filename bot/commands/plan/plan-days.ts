@@ -51,6 +51,7 @@ export function planDays(
       sweetenings,
       waterMl: dilutionMl.value > 0 ? dilutionMl : null,
       jarMl: steep.jarMl,
+      isHours: schedule?.isHours === true,
     },
   }
   return [

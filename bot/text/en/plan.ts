@@ -198,7 +198,7 @@ const isPeeled = (plant: PlantSaid | UnknownSaid): plant is PlantSaid => plant.i
 
 /** And its right. */
 const planCells = {
-  plan_put_in: ({ spirits, plants, sweetenings, waterMl, jarMl }, format) => {
+  plan_put_in: ({ spirits, plants, sweetenings, waterMl, jarMl, isHours }, format) => {
     const peeled = plants.filter(isPeeled)
     const others = plants.filter((plant) => !isPeeled(plant))
     const spirit = spiritName(spirits)
@@ -211,7 +211,7 @@ const planCells = {
       peeled.length > 0
         ? `Put ${others.length + sugar.length > 0 ? 'the peel' : 'it'} in ${jar} with ${things}, in the dark.`
         : `Put ${things} in ${jar}, in the dark.`
-    return [...first, ...peel, put, 'Shake every day or two.'].join(' ')
+    return [...first, ...peel, put, isHours ? 'Shake it now and then.' : 'Shake every day or two.'].join(' ')
   },
   plan_add: ({ ids }) => `Add ${listed(ids.map((id) => `the ${plantName(id)}`))}.`,
   plan_taste_strain: ({ from, to, isTasted, isHours, infusionMl }, format) => {

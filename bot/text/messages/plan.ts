@@ -47,6 +47,8 @@ export interface PlanPutIn {
   /** That dilutes the spirit first; null for none. */
   readonly waterMl: Measured | null
   readonly jarMl: number
+  /** It is strained on the day it is begun. */
+  readonly isHours: boolean
 }
 
 /** Tasting and straining, on the day that stands beside it. */
