@@ -31,15 +31,15 @@ const SUGAR = /^(?:white |caster )?(?:sugar|zucchero)$/i
 
 /** What comes out, what is in, how long to go: of a batch that was worked out its answer says so, of a jar the jar does. */
 const OUTCOME =
-  /^(?:how|strong|sweet|long|many|bottles|litres|days|weeks|months|longer|get|make|makes|have|come|comes|turn|turns|out|end|up|with|left|go|got|going|been|fill|fills|yield|whats|what|went|again|there|inside|remind|me|there|quant[oaie]|forte|dolce|bottiglie|giorni|verra|verranno|viene|vengono|fa|manca|mancano|ancora|cosa|che|dentro|c)$/
+  /^(?:how|strong|sweet|boozy|alcoholic|very|quite|long|many|bottles|litres|days|weeks|months|longer|get|make|makes|have|come|comes|turn|turns|out|end|up|with|left|go|got|going|been|fill|fills|yield|whats|what|went|again|there|inside|remind|me|there|quant[oaie]|forte|dolce|bottiglie|giorni|verra|verranno|viene|vengono|fa|manca|mancano|ancora|cosa|che|dentro|c)$/
 const IS_OUTCOME =
-  /^(?:(?:so|and|but|ok|then|remind me|e|ma) )*(?:how (?:strong|sweet) (?:is|s) (?:it|this|that)\b|how (?:strong|sweet|much|many bottles|many litres) (?:will|does|would|do|should) (?:it|this|that|they|i|we|there)\b|how (?:long|many days|many weeks|much longer)\b.*\b(?:left|to go|has (?:it|this|that) got|longer)\b|what(?:s| is| was| went) (?:in(?:side)?|went in) (?:it|this|that|there)\b|quanto (?:sara |viene |verra )(?:forte|dolce)|quante bottiglie (?:fa|verranno|vengono)|quanti giorni mancano|cosa c e dentro)/
+  /^(?:(?:so|and|but|ok|then|remind me|e|ma) )*(?:how (?:strong|sweet|boozy|alcoholic) (?:is|s) (?:it|this|that)\b|(?:is|s) (?:it|this|that) (?:very |quite )?(?:strong|boozy|alcoholic)$|how (?:strong|sweet|much|many bottles|many litres) (?:will|does|would|do|should) (?:it|this|that|they|i|we|there)\b|how (?:long|many days|many weeks|much longer)\b.*\b(?:left|to go|has (?:it|this|that) got|longer)\b|what(?:s| is| was| went) (?:in(?:side)?|went in) (?:it|this|that|there)\b|quanto (?:sara |viene |verra )(?:forte|dolce)|quante bottiglie (?:fa|verranno|vengono)|quanti giorni mancano|cosa c e dentro)/
 
-/** `When do I strain it`, `tra quanto lo filtro`: what is next with it and when. */
+/** `When do I strain it`, `bottle it`, `tra quanto lo filtro`: what is next with it and when. */
 const TURN =
   /^(?:when|how|soon|long|quando|fra|tra|quanto|till|until|before|strain\p{L}*|filter\p{L}*|bottle|out|come|filtr\p{L}+|col(?:o|are|arlo|arla|iamo)|imbottigli\p{L}+|tolgo|togliere|togliamo|bucc[ea]|scorz[ea]|frutta|le|fruit|peel|peels)$/u
 const IS_TURN =
-  /^(?:(?:so|and|but|ok|now|e|ma) )*(?:(?:when|how soon|how long (?:until|till|before)) (?:do|can|should|must|could|shall|may)? ?(?:i|we) (?:have to )?(?:strain|filter|bottle|take)\b|(?:quando|(?:tra|fra) quanto) (?:lo |la |li |le |si )?(?:devo |posso |possiamo |dobbiamo )?(?:filtr|colo|cola|coliamo|imbottigl|tolgo|toglier|togliam))/u
+  /^(?:(?:so|and|but|ok|now|e|ma) )*(?:(?:when|how soon|how long (?:until|till|before)) (?:do|can|should|must|could|shall|may)? ?(?:i|we) (?:have to )?(?:strain|filter|bottle|take)\b|(?:bottle|strain|filter) (?:it|them|this|that)(?: (?:now|then))?$|(?:quando|(?:tra|fra) quanto) (?:lo |la |li |le |si )?(?:devo |posso |possiamo |dobbiamo )?(?:filtr|colo|cola|coliamo|imbottigl|tolgo|toglier|togliam))/u
 
 /** `Show raspberry`, `what should I do with the plums?`: how it stands, and what is next. */
 const SHOWN =

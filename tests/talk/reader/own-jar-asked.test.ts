@@ -135,3 +135,12 @@ it('leaves no word of a new name out', async () => {
   expect('reply' in outcome && outcome.reply.notes.map(({ key }) => key)).not.toContain('left_out')
   expect((await one.say('/jar show nannas hedgerow')).code).toBeNull()
 })
+
+it.each(['is it boozy', 'how boozy is it?', 'is it very strong', 'bottle it', 'strain it now', 'filter it'])(
+  'shows how the jar spoken of last stands, and writes nothing down: %s',
+  async (text) => {
+    const one = await talkerFor({ after: null, shelf: 'fair' })
+    await one.say('/jar show orange')
+    expect(await one.say(text)).toMatchObject({ read: '/jar show orange', code: null, recorded: 0 })
+  },
+)
