@@ -31,6 +31,8 @@ const TYPED = [
   '/jar split ginger',
   '/jar combine ginger with:quince',
   '/measure jar:ginger hydrometer:30',
+  '/jar taste ginger rating:4',
+  'tasted it, 5 stars',
 ] as const
 
 /** What a jar that is to go is still asked for. */

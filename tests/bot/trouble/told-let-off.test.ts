@@ -17,7 +17,7 @@ test.each([
   // It is gone, or asked again: what was there all the same.
   ['/jar note sloe note:the mould is gone now', 1],
   ['/jar note sloe note:no sign of mould any more', 1],
-  ['/jar taste sloe rating:5', 1],
+  ['/jar taste sloe rating:5 note:lovely', 1],
   ['/trouble mould jar:sloe', 1],
   ['/trouble cloudy jar:sloe', 1],
 ] as const)('%s leaves %i standing', async (line, count) => {

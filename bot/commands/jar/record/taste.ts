@@ -9,6 +9,7 @@ import type { Action } from '../../../chat/reply.ts'
 import { jarRef } from '../known/jar-ref.ts'
 import { troubleNoted } from '../known/kept-of-note.ts'
 import { swallowedNotes } from '../known/note-swallowed-option.ts'
+import { expectNothingTold } from '../known/told-trouble.ts'
 import { expectJar, recordStep } from '../step/record-step.ts'
 import { recordedHeadline, stepReply } from '../step/step-reply.ts'
 import { troubleOffers } from './trouble-offers.ts'
@@ -36,7 +37,12 @@ export const jarTasteCommand = defineCommand({
         note: note?.is ?? null,
         ...troubleNoted(note?.is ?? null, before, context),
       }) as const
-    const recorded = await recordStep(context, input, { happening })
+    // What it tastes of may be what is wrong; a mark alone leads to drinking it.
+    const isOnlyRated = note === undefined && input.when === undefined
+    const recorded = await recordStep(context, input, {
+      happening,
+      ...(isOnlyRated && { expect: expectNothingTold }),
+    })
     const { entry, story, jar } = recorded
     const isOut = entry.kind === 'tasted' && isToComeOut(story, entry.note)
     return stepReply(context, input, recorded, {
