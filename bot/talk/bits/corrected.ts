@@ -9,8 +9,8 @@ const AROUND =
 const CORRECTS =
   /(?:^| )(?:no|nope|sorry|wait|oops|whoops|ops|hang on|hold on|i mean|i meant|correction|scratch that|strike that|tell a lie|rather|anzi|scusa|scusate|volevo dire)(?= |$)/
 
-/** The same of what is counted, weighed or poured; `95 %, make it 30` is wished. */
-const CORRECTS_AMOUNT = /(?:^| )(?:make (?:that|it)|actually)(?= |$)/
+/** The same of what is counted, weighed or poured; `95 %, make it 30` is wished, and of `750 actually, not 800` the first counts. */
+const CORRECTS_AMOUNT = /(?:^| )(?:make (?:that|it)|actually)(?= |$)(?!.* (?:not|non)$)/
 
 /** Nobody is wrong by more. */
 const MOST_OFF = 12

@@ -445,7 +445,8 @@ const ASKED: readonly Asked[] = [
     says: words(
       '(?:smoked|had|having|lit) (?:a|my) (?:cigarette|fag|cigar|pipe)(?: \\w+){0,2} (?:next|near|beside|over|by|while)|(?:lit|lighting|set light to|set fire to) (?:a bit|some|a drop|a spoon\\w*|it)(?= (?:to|for|with|up|and|of|just|on)|$|[.,])|' +
         '(?:pour|threw|thrown|tip|chuck|toss|splash)\\w* (?:\\w+ ){0,5}?(?:on|onto|over|into) (?:the |a |an |my )?(?:bonfire|fire|barbecue|bbq|coals|grill|embers|log burner)|' +
-        '(?:hob|gas|stove|cooker|burner|candles?) (?:was|were|is|are) (?:still )?(?:on|lit|burning)|(?:fornello|gas|stufa) (?:era|e) (?:ancora )?acces[oa]',
+        '(?:hob|gas|stove|cooker|burner|candles?) (?:was|were|is|are) (?:still )?(?:on|lit|burning)|(?:fornello|gas|stufa) (?:era|e) (?:ancora )?acces[oa]|' +
+        '(?:ovens?|hobs?|stoves?|cookers?|burners?|heaters?|gas) (?:is )?on (?:right )?(?:next to|near|beside|by) (?:it|them|the (?:jar|bottle)s?)',
     ),
     unless: /\b(?:syrup|sugar|sciroppo|zucchero|jam)\b/,
   },

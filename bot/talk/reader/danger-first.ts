@@ -5,7 +5,7 @@ import type { Remembered } from '../memory/remembered.ts'
 import { behindDanger } from './behind-danger.ts'
 import { boiledSample } from './boiled-sample.ts'
 import { cleanedWith } from './cleaned-with.ts'
-import { isOfMethanol, isTakenBySomebody } from './danger-asked.ts'
+import { dangerAsked, isOfMethanol, isTakenBySomebody } from './danger-asked.ts'
 import { topic } from './read-otherwise.ts'
 import { isOfGarden } from './small-talk.ts'
 import { refusedOf } from './stones-left.ts'
@@ -33,5 +33,7 @@ export function dangerFirst(sentence: Sentence, text: string, knows: Knows): Tal
   if (danger !== undefined && !isTaken && (danger.id === 'drugs' || !isOfGarden(sentence)))
     return { kind: 'refused', problem: danger.problem }
   if (isTyped) return null
-  return behindDanger(sentence, knows.said) ?? verdictAsked(sentence, knows) ?? troubleNotUndone(sentence, knows)
+  // `The oven’s on next to it, is that ok?`: of the fire, whatever stands of the jar.
+  const verdict = dangerAsked(text) === 'flame' ? null : verdictAsked(sentence, knows)
+  return behindDanger(sentence, knows.said) ?? verdict ?? troubleNotUndone(sentence, knows)
 }

@@ -17,6 +17,10 @@ const DONE =
 
 const REFERS = /\b(?:it|this|that|everything|the (?:jar|batch|lot|liqueur)|lo|la|l|tutto|questo|questa)\b/u
 
+/** `Is it gonna explode, kid is in the kitchen`. */
+const BURSTS =
+  /\b(?:explo(?:de|ding)|burst(?:ing)?|blow(?:ing)? up|go(?:es|ing)? bang|esplod\p{L}*|scoppi\p{L}*)(?!\p{L})/u
+
 /** A jar that is to go, or not to be drunk yet. */
 const isHeld = ({ stands }: TalkJar): boolean => stands !== undefined && !stands.isOpen
 
@@ -28,7 +32,8 @@ const heldNamed = ({ bits, jars }: Sentence): TalkJar | null =>
 function heldSpoken({ bits, jars, typed }: Sentence, { call, answersBehind }: Remembered): TalkJar | null {
   if (answersBehind > 0 || bits.some(({ kind }) => kind === 'plant' || kind === 'jar')) return null
   const jar = jarCalled(call?.options.jar, runningAmong(jars))
-  return jar !== undefined && isHeld(jar) && REFERS.test(plainWords(typed.text)) ? jar : null
+  const plain = plainWords(typed.text)
+  return jar !== undefined && isHeld(jar) && (REFERS.test(plain) || BURSTS.test(plain)) ? jar : null
 }
 
 const isOfNoJar = ({ command, options }: CallRead, commands: RegExp): boolean =>
@@ -50,6 +55,7 @@ export function heldBehind(reading: TalkReading, sentence: Sentence, said: Remem
   if (!runningAmong(sentence.jars).some(isHeld)) return reading
   const isDone = DONE.test(plainWords(sentence.typed.text).trim())
   if (!isPast(reading, isDone)) return reading
-  const jar = heldNamed(sentence) ?? (reading.kind === 'lost' && !isDone ? null : heldSpoken(sentence, said))
+  const isOfIt = reading.kind !== 'lost' || isDone || BURSTS.test(plainWords(sentence.typed.text))
+  const jar = heldNamed(sentence) ?? (isOfIt ? heldSpoken(sentence, said) : null)
   return jar?.stands === undefined ? reading : standsOf(jar.name, jar.stands)
 }

@@ -53,3 +53,16 @@ describe('behind a jar that is to be thrown away', () => {
     )
   })
 })
+
+test.each(['is it gonna explode, kid is in the kitchen', 'will it burst?', 'sta per esplodere?'])(
+  'a jar that hisses is spoken of again where it may burst: %s',
+  async (line) => {
+    const desk = await deskOf('lid on the plum is hissing')
+    expect(await desk.textOf(line)).toMatch(/let the air out once with your face away/)
+  },
+)
+
+test('a lit oven beside it is answered before what stands of it', async () => {
+  const desk = await deskOf('lid on the plum is hissing')
+  expect(await desk.textOf("oven's on next to it is that ok")).toMatch(/flame/)
+})

@@ -54,3 +54,14 @@ it.each([
 ])('takes so many fulls of a measure for so many of it: %s', async (text, read) => {
   expect(await toldAfter('lemon_strained', '', text)).toMatchObject({ read, recorded: 1 })
 })
+
+it.each(['it was 750 actually not 800', 'the lemon is 750 actually, not 800', 'it was 750 ml actually not 800 ml'])(
+  'what was strained is put right by what is told before the number that is not: %s',
+  async (text) => {
+    const one = await talkerFor({ after: null, shelf: 'lemon' })
+    await one.say('strained the lemon, 800 ml')
+    const { call, recorded } = await one.say(text)
+    expect(call?.options).toMatchObject({ measured: '750 ml' })
+    expect(recorded).toBe(1)
+  },
+)
