@@ -32,8 +32,7 @@ const heldNamed = ({ bits, jars }: Sentence): TalkJar | null =>
 function heldSpoken({ bits, jars, typed }: Sentence, { call, answersBehind }: Remembered): TalkJar | null {
   if (answersBehind > 0 || bits.some(({ kind }) => kind === 'plant' || kind === 'jar')) return null
   const jar = jarCalled(call?.options.jar, runningAmong(jars))
-  const plain = plainWords(typed.text)
-  return jar !== undefined && isHeld(jar) && (REFERS.test(plain) || BURSTS.test(plain)) ? jar : null
+  return jar !== undefined && isHeld(jar) && REFERS.test(plainWords(typed.text)) ? jar : null
 }
 
 const isOfNoJar = ({ command, options }: CallRead, commands: RegExp): boolean =>
@@ -55,7 +54,9 @@ export function heldBehind(reading: TalkReading, sentence: Sentence, said: Remem
   if (!runningAmong(sentence.jars).some(isHeld)) return reading
   const isDone = DONE.test(plainWords(sentence.typed.text).trim())
   if (!isPast(reading, isDone)) return reading
-  const isOfIt = reading.kind !== 'lost' || isDone || BURSTS.test(plainWords(sentence.typed.text))
-  const jar = heldNamed(sentence) ?? (isOfIt ? heldSpoken(sentence, said) : null)
+  const [held, another] = runningAmong(sentence.jars).filter(isHeld)
+  const isBursting = reading.kind === 'lost' && BURSTS.test(plainWords(sentence.typed.text))
+  const only = isBursting && another === undefined ? held : null
+  const jar = heldNamed(sentence) ?? only ?? (reading.kind === 'lost' && !isDone ? null : heldSpoken(sentence, said))
   return jar?.stands === undefined ? reading : standsOf(jar.name, jar.stands)
 }

@@ -57,7 +57,7 @@ describe('behind a jar that is to be thrown away', () => {
 test.each(['is it gonna explode, kid is in the kitchen', 'will it burst?', 'sta per esplodere?'])(
   'a jar that hisses is spoken of again where it may burst: %s',
   async (line) => {
-    const desk = await deskOf('lid on the plum is hissing')
+    const desk = await deskOf('lid on the plum is hissing', "oven's on next to it is that ok")
     expect(await desk.textOf(line)).toMatch(/let the air out once with your face away/)
   },
 )
