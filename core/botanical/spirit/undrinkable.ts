@@ -27,7 +27,7 @@ export const undrinkables: readonly Undrinkable[] = [
     id: 'denatured',
     anywhere:
       'metil, metil alkol, denatured, denaturated, denaturato, denaturata, denaturat, denatur*, denat, methylated, meths, metho, methyl, methyl*, metilato, ' +
-      'metilico, metilic*, metylowy, metylow*, methanol, methanol*, metanolo, metanol, metanol*, метанол*, метилов*, wood alcohol, wood spirit, wood spirits, wood naphtha, ' +
+      'metilico, metilic*, metylowy, metylow*, methanol, methanol*, metanolo, metanol, metanol*, метанол*, метилов*, wood alcohol, wood alcool, wood alcol, wood alchol, alcool di legno, alcol di legno, alcool dal legno, wood spirit, wood spirits, wood naphtha, ' +
       'spirito di legno, alcol di legno, holzgeist, holzalkohol, esprit de bois, alcool de bois, alcohol de madera, brennspiritus, vergallter, ' +
       'vergall*, alcool a bruler, bruler, alcool modifie, alcohol de quemar, alcol rosa, alcool rosa, alcohol rosa, spirito rosa, ' +
       'alcol * rosa, alcool * rosa, etanolo rosa, desnaturalizado, desnaturaliz*, desnaturado, desnatur*, денатурат*, денатур*, ' +

@@ -56,6 +56,8 @@ describe('what must not be drunk', () => {
     ['μπλε οινόπνευμα', 'denatured'],
     ['ev yapımı rakı', 'untaxed'],
     ['EV YAPIMI RAKI', 'untaxed'],
+    ['wood alcool', 'denatured'],
+    ['alcool di legno', 'denatured'],
     ['boiling vodka', 'heated'],
   ])('%s: %s', (words, id) => {
     expect(() => expectDrinkable(words)).toThrow(DomainError)
